@@ -1,0 +1,2 @@
+// Package terminal is the same chat on a terminal.
+package terminal

@@ -1,0 +1,95 @@
+// Package schedule decides what to say unasked, and when.
+//
+// A rule looks at a herd and says what, the earliest useful and the latest safe
+// moment, how grave, and why. The planner lays what is due onto the person's
+// rhythm: chore days first, other days only for what cannot wait, quiet hours
+// broken only by the closed list of dangers. Nothing is stored as an alarm: a
+// nudge is computed at the moment of sending, from the records and the time.
+package schedule
+
+import (
+	"time"
+
+	"troughbell/model"
+)
+
+// Grade says how grave a nudge is.
+type Grade string
+
+// The grades. Only Danger breaks quiet hours.
+const (
+	Routine Grade = "routine"
+	Welfare Grade = "welfare"
+	Danger  Grade = "danger"
+)
+
+// Line is one thing that a nudge says.
+type Line struct {
+	About string // the contract's word: "refill", "water", ...
+	Topic string // About, with the thing it speaks of: "water:barrel 2"
+	Grade Grade
+	Code  string // of the sentence in the catalogue
+	Names []string
+	On    model.Day // the day it speaks of
+	At    time.Time // the moment it speaks of
+	Q     []model.Quantity
+	// Earliest useful and latest safe moment to tell it.
+	Earliest, Latest time.Time
+	Reasons          []model.Reason
+}
+
+// Nudge is one message that goes out unasked.
+type Nudge struct {
+	Key      string // names the nudge and its period: it goes out once
+	Standing bool   // the one routine message of a chore day
+	Grade    Grade
+	Lines    []Line
+	Buttons  []Button
+}
+
+// Button is what can be tapped below a nudge, as an intent; words come later.
+type Button string
+
+// The buttons of a nudge.
+const (
+	ButtonDone      Button = "done"
+	ButtonTomorrow  Button = "tomorrow"
+	ButtonNextChore Button = "next_chore_day"
+	ButtonStop      Button = "stop"
+)
+
+// About lists what is in the nudge, in the order of its lines, each once.
+func (n Nudge) About() []string {
+	var out []string
+	seen := map[string]bool{}
+	for _, l := range n.Lines {
+		if !seen[l.About] {
+			seen[l.About] = true
+			out = append(out, l.About)
+		}
+	}
+	return out
+}
+
+// Told is the fact to record when the nudge goes out.
+func (n Nudge) Told() model.Told {
+	t := model.Told{Key: n.Key, About: n.About(), Standing: n.Standing, Grade: string(n.Grade)}
+	for _, l := range n.Lines {
+		t.Topics = append(t.Topics, l.Topic)
+	}
+	return t
+}
+
+// Decide says what goes out at the moment now (in the herd's zone), given that
+// nothing is said twice (model.Herd.Tolds), and when to look again: never more
+// than a day off, and early enough that nothing falls due in between if no
+// record comes.
+func Decide(h *model.Herd, now time.Time) (due []Nudge, lookAgain time.Time) {
+	panic("schedule")
+}
+
+// Upcoming lists what falls due from now over so many days, in order, for
+// "what's due?".
+func Upcoming(h *model.Herd, now time.Time, days int) []Line {
+	panic("schedule")
+}
