@@ -38,7 +38,7 @@ func (h *Herd) apply(s Setting, r Record) {
 		h.Currency = s.Text
 	case SetTarget:
 		if s.Number != nil {
-			h.TargetKg = *s.Number
+			h.TargetKg, h.TargetStated = *s.Number, true
 		}
 	case SetChore:
 		h.setChoreDays(s.List)

@@ -14,11 +14,13 @@ type Herd struct {
 	Units    string // US or Metric; empty until stated
 	Currency string // ISO 4217; empty until stated
 	TargetKg float64
-	Chore    ChoreRhythm
-	Quiet    QuietHours
-	Muted    map[string]bool    // topics of nudges the person stopped
-	Sizes    map[string]float64 // kg that one bag, sack, bucket, scoop or batch holds
-	Skipped  map[string]bool    // set-up questions passed over
+	// TargetStated says that the person chose the target.
+	TargetStated bool
+	Chore        ChoreRhythm
+	Quiet        QuietHours
+	Muted        map[string]bool    // topics of nudges the person stopped
+	Sizes        map[string]float64 // kg that one bag, sack, bucket, scoop or batch holds
+	Skipped      map[string]bool    // set-up questions passed over
 
 	Groups  []*Group
 	Animals []*Animal

@@ -86,8 +86,9 @@ type Snooze struct {
 
 func (Snooze) Intent() string { return "snooze" }
 
-// Undo takes the latest record back, or the latest of a kind.
-type Undo struct{ Of string }
+// Undo takes the latest record back, or the latest of a kind. Record is set
+// where a certain one is meant.
+type Undo struct{ Of, Record string }
 
 func (Undo) Intent() string { return "undo" }
 
