@@ -128,6 +128,7 @@ func Fold(records []Record) *Herd {
 		}
 		h.Last = in[i].At
 	}
+	h.coverTreatments()
 	return h
 }
 

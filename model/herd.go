@@ -377,9 +377,32 @@ func unnamedFirst(pigs []*Animal, n int) []*Animal {
 
 func (h *Herd) addTreatment(t Treatment, r Record) {
 	_, worm := r.Fact.(Worm)
-	h.Treatments = append(h.Treatments, Given{
-		Record: r, Treatment: t, Worm: worm, Pigs: resolve(t.Animals, h.aliveAt(r.At)),
-	})
+	h.Treatments = append(h.Treatments, Given{Record: r, Treatment: t, Worm: worm})
+}
+
+// coverTreatments finds the pigs of each treatment once all arrivals are known:
+// those alive at its moment, or, where it was given before any of them came (by
+// the seller, say), those that came later. A treatment never covers nobody for
+// want of a date.
+func (h *Herd) coverTreatments() {
+	for i := range h.Treatments {
+		g := &h.Treatments[i]
+		if g.Pigs = resolve(g.Animals, h.aliveAt(g.At)); len(g.Pigs) > 0 {
+			continue
+		}
+		g.Pigs = resolve(g.Animals, h.onDay(g.On))
+	}
+}
+
+// onDay lists the pigs not gone before the day, come by then or later.
+func (h *Herd) onDay(on Day) []*Animal {
+	var out []*Animal
+	for _, a := range h.Animals {
+		if a.Gone == nil || a.Gone.On >= on {
+			out = append(out, a)
+		}
+	}
+	return out
 }
 
 func (h *Herd) addMove(m Move, r Record) {
