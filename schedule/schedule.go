@@ -33,6 +33,8 @@ type Line struct {
 	On    model.Day // the day it speaks of
 	At    time.Time // the moment it speaks of
 	Q     []model.Quantity
+	// Window is the days it speaks of, where it speaks of a span.
+	Window model.DayInterval
 	// Earliest useful and latest safe moment to tell it.
 	Earliest, Latest time.Time
 	Reasons          []model.Reason
@@ -44,7 +46,12 @@ type Nudge struct {
 	Standing bool   // the one routine message of a chore day
 	Grade    Grade
 	Lines    []Line
-	Buttons  []Button
+	// Well has the figures of a standing message that says all is well: Lines is
+	// then empty.
+	Well    []Line
+	Buttons []Button
+	// GoodUntil is until when it is worth saying; zero: always.
+	GoodUntil time.Time
 }
 
 // Button is what can be tapped below a nudge, as an intent; words come later.
@@ -56,6 +63,8 @@ const (
 	ButtonTomorrow  Button = "tomorrow"
 	ButtonNextChore Button = "next_chore_day"
 	ButtonStop      Button = "stop"
+	ButtonKeep      Button = "keep"    // a Snooze until now: the count of tellings starts again
+	ButtonMonthly   Button = "monthly" // a Snooze for 28 days
 )
 
 // About lists what is in the nudge, in the order of its lines, each once.
