@@ -1,0 +1,81 @@
+package store
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+)
+
+// connection is one connection with the statements prepared on it: a text's
+// transaction then compiles no SQL.
+type connection struct {
+	conn       *sql.Conn
+	statements map[string]*sql.Stmt
+}
+
+func connect(ctx context.Context, db *sql.DB) (*connection, error) {
+	c, err := db.Conn(ctx)
+	if err != nil {
+		return nil, err
+	}
+	return &connection{conn: c, statements: map[string]*sql.Stmt{}}, nil
+}
+
+func (c *connection) close() error {
+	var err error
+	for _, s := range c.statements {
+		err = errors.Join(err, s.Close())
+	}
+	return errors.Join(err, c.conn.Close())
+}
+
+func (c *connection) prepared(query string) (*sql.Stmt, error) {
+	if s, ok := c.statements[query]; ok {
+		return s, nil
+	}
+	s, err := c.conn.PrepareContext(context.Background(), query)
+	if err != nil {
+		return nil, err
+	}
+	c.statements[query] = s
+	return s, nil
+}
+
+// do runs a statement that takes no arguments and gives no rows.
+func (c *connection) do(ctx context.Context, query string) error {
+	s, err := c.prepared(query)
+	if err != nil {
+		return err
+	}
+	_, err = s.ExecContext(ctx, nil...)
+	return err
+}
+
+// inTransaction runs f between begin and a commit, or a rollback if f fails or
+// panics. Only the wait for the beginning ends with ctx: what f has finished
+// is committed.
+func (c *connection) inTransaction(ctx context.Context, begin string, f func(*Tx) error) (err error) {
+	if err := c.do(ctx, begin); err != nil {
+		return err
+	}
+	tx := &Tx{c: c}
+	committed := false
+	defer func() {
+		tx.c = nil
+		if !committed {
+			// After some failures SQLite has rolled back by itself; then this
+			// one fails, and the first failure is the one that tells.
+			if e := c.do(context.Background(), "ROLLBACK"); e != nil && err == nil {
+				err = e
+			}
+		}
+	}()
+	if err := f(tx); err != nil {
+		return err
+	}
+	if err := c.do(context.Background(), "COMMIT"); err != nil {
+		return err
+	}
+	committed = true
+	return nil
+}

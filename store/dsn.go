@@ -1,0 +1,41 @@
+package store
+
+import (
+	"net/url"
+	"path/filepath"
+	"strings"
+)
+
+// Settings of every connection go into its DSN: a PRAGMA that is run on a pool
+// reaches one connection of it only.
+var (
+	writing = []string{
+		"mode=rw", "_txlock=immediate", "_busy_timeout=5000", "_foreign_keys=on",
+		"_journal_mode=WAL", "_synchronous=FULL", "_dqs=0",
+		"_pragma=journal_size_limit(4194304)", "_pragma=cache_size(-4096)",
+	}
+	// An ephemeral file keeps the write-ahead log, so that readers stay beside
+	// the writer, and leaves out every wait for the disk.
+	ephemeral = []string{
+		"mode=rw", "_txlock=immediate", "_busy_timeout=5000", "_foreign_keys=on",
+		"_journal_mode=WAL", "_synchronous=OFF", "_dqs=0",
+		"_pragma=journal_size_limit(4194304)", "_pragma=cache_size(-4096)",
+	}
+	reading = []string{"mode=ro", "_query_only=1", "_busy_timeout=5000", "_dqs=0", "_pragma=cache_size(-2048)"}
+	// copying reads, but may write a copy elsewhere.
+	copying = []string{"mode=ro", "_busy_timeout=5000", "_dqs=0"}
+	// frozen reads a file that nothing writes, in a folder where the log's
+	// side files cannot be made.
+	frozen        = []string{"mode=ro", "immutable=1", "_query_only=1", "_dqs=0"}
+	frozenCopying = []string{"mode=ro", "immutable=1", "_dqs=0"}
+)
+
+// dsn names the file at path, which must be absolute, with settings.
+func dsn(path string, settings []string) string {
+	p := filepath.ToSlash(path)
+	if !strings.HasPrefix(p, "/") {
+		p = "/" + p
+	}
+	u := url.URL{Path: p}
+	return "file://" + u.EscapedPath() + "?" + strings.Join(settings, "&")
+}

@@ -1,0 +1,77 @@
+package store
+
+import (
+	"fmt"
+	"time"
+)
+
+const herdColumns = "SELECT id, name, zone, seq, look_again, paused FROM herd "
+
+func scanHerd(row scanner) (h HerdRow, err error) {
+	var look int64
+	err = row.Scan(&h.ID, &h.Name, &h.Zone, &h.Seq, &look, &h.Paused)
+	h.LookAgain = instant(look)
+	return h, err
+}
+
+// Herds lists the herds by id.
+func (tx *Tx) Herds() ([]HerdRow, error) {
+	h, err := list(tx, herdColumns+"ORDER BY id", nil, scanHerd)
+	if err != nil {
+		return nil, fmt.Errorf("herds: %w", err)
+	}
+	return h, nil
+}
+
+// Herd gives one herd; [ErrNotFound] if there is none of that id.
+func (tx *Tx) Herd(id HerdID) (HerdRow, error) {
+	h, err := list(tx, herdColumns+"WHERE id = ?", []any{int64(id)}, scanHerd)
+	if err == nil && len(h) == 0 {
+		err = ErrNotFound
+	}
+	if err != nil {
+		return HerdRow{}, fmt.Errorf("herd %d: %w", id, err)
+	}
+	return h[0], nil
+}
+
+// CreateHerd makes a herd, to be looked at from now on. It is paused until a
+// chat in which it is spoken of can be reached.
+func (tx *Tx) CreateHerd(name, zoneName string, now time.Time) (HerdID, error) {
+	if _, err := zone(zoneName); err != nil {
+		return 0, err
+	}
+	r, err := tx.exec("INSERT INTO herd (name, zone, made_name, made_zone, look_again) VALUES (?1, ?2, ?1, ?2, ?3)",
+		name, zoneName, millis(now))
+	if err != nil {
+		return 0, fmt.Errorf("new herd: %w", err)
+	}
+	id, err := r.LastInsertId()
+	return HerdID(id), err
+}
+
+// SetLookAgain notes when the herd is to be looked at for nudges.
+func (tx *Tx) SetLookAgain(id HerdID, at time.Time) error {
+	return tx.change(fmt.Sprintf("herd %d", id), "UPDATE herd SET look_again = ? WHERE id = ?", millis(at), int64(id))
+}
+
+// Due lists herds that are to be looked at, not paused, at most limit, the one
+// that has waited longest first. A limit of 0 is none.
+func (tx *Tx) Due(now time.Time, limit int) ([]HerdID, error) {
+	ids, err := list(tx, "SELECT id FROM herd WHERE paused = 0 AND look_again <= ? ORDER BY look_again, id LIMIT ?",
+		[]any{millis(now), limited(limit)},
+		func(row scanner) (id HerdID, err error) {
+			err = row.Scan(&id)
+			return id, err
+		})
+	if err != nil {
+		return nil, fmt.Errorf("herds to look at: %w", err)
+	}
+	return ids, nil
+}
+
+// pause notes whether anybody of the herd can be reached.
+func (tx *Tx) pause(id HerdID) error {
+	return tx.change(fmt.Sprintf("herd %d", id),
+		"UPDATE herd SET paused = NOT EXISTS (SELECT 1 FROM chat WHERE herd = ?1 AND dead = '') WHERE id = ?1", int64(id))
+}

@@ -1,0 +1,37 @@
+package store
+
+import "fmt"
+
+// Receive keeps a message that came in; false if it was there already. in gets
+// no ID by it: NextIncoming gives the message with it.
+func (tx *Tx) Receive(in Incoming) (bool, error) {
+	raw := in.Raw
+	if raw == nil {
+		raw = []byte{}
+	}
+	r, err := tx.exec("INSERT INTO incoming (key, chat, raw, at) VALUES (?, ?, ?, ?) ON CONFLICT (key) DO NOTHING",
+		in.Key, in.Chat, raw, millis(in.At))
+	if err != nil {
+		return false, fmt.Errorf("incoming %s: %w", in.Key, err)
+	}
+	n, err := r.RowsAffected()
+	return n == 1, err
+}
+
+// NextIncoming gives the oldest message not yet handled; false if none.
+func (tx *Tx) NextIncoming() (Incoming, bool, error) {
+	var in Incoming
+	var at int64
+	ok, err := tx.one("SELECT id, key, chat, raw, at FROM incoming WHERE handled = 0 ORDER BY id LIMIT 1", nil,
+		&in.ID, &in.Key, &in.Chat, &in.Raw, &at)
+	if err != nil {
+		return Incoming{}, false, fmt.Errorf("next incoming: %w", err)
+	}
+	in.At = instant(at)
+	return in, ok, nil
+}
+
+// Handled marks a message as handled; problem is empty if all went well.
+func (tx *Tx) Handled(id int64, problem string) error {
+	return tx.change(fmt.Sprintf("incoming %d", id), "UPDATE incoming SET handled = 1, problem = ? WHERE id = ?", problem, id)
+}

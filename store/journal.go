@@ -1,0 +1,187 @@
+package store
+
+import (
+	"database/sql"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"regexp"
+	"time"
+
+	"troughbell/model"
+)
+
+const recordColumns = "SELECT seq, id, herd, kind, version, on_day, zone, at, stated, said_at, said_by," +
+	" person, chat, message, text, judged, body FROM record "
+
+// Journal gives all records of a herd in the order they came in, voided ones
+// and the voids included.
+func (tx *Tx) Journal(id HerdID) ([]Envelope, error) { return tx.JournalSince(id, 0) }
+
+// JournalSince gives the records of a herd that came in after the one numbered
+// seq, so that who has those before can go on from there.
+func (tx *Tx) JournalSince(id HerdID, seq int64) ([]Envelope, error) {
+	e, err := list(tx, recordColumns+"WHERE herd = ? AND seq > ? ORDER BY seq", []any{int64(id), seq}, scanRecord)
+	if err != nil {
+		return nil, fmt.Errorf("journal of herd %d: %w", id, err)
+	}
+	return e, nil
+}
+
+// BySource gives the records that came from a message, not voided ones only if
+// live is true. A void that came from the message is among them.
+func (tx *Tx) BySource(herd HerdID, s Source, live bool) ([]Envelope, error) {
+	query := recordColumns + "AS r WHERE herd = ? AND chat = ? AND message = ?"
+	if live {
+		query += " AND NOT EXISTS (SELECT 1 FROM record AS v WHERE v.herd = r.herd AND v.voids = r.id)"
+	}
+	e, err := list(tx, query+" ORDER BY seq", []any{int64(herd), int64(s.Chat), s.Message}, scanRecord)
+	if err != nil {
+		return nil, fmt.Errorf("records of message %s: %w", s.Message, err)
+	}
+	return e, nil
+}
+
+func scanRecord(row scanner) (Envelope, error) {
+	var (
+		e            Envelope
+		kind, day    string
+		version      int
+		at, saidAt   int64
+		person, chat sql.NullInt64
+		body         sql.RawBytes
+	)
+	err := row.Scan(&e.Seq, &e.ID, &e.Herd, &kind, &version, &day, &e.Zone, &at, &e.Stated, &saidAt, &e.ByName,
+		&person, &chat, &e.Source.Message, &e.Text, &e.Judged, &body)
+	if err != nil {
+		return e, err
+	}
+	loc, err := zone(e.Zone)
+	if err != nil {
+		return e, fmt.Errorf("record %s: %w", e.ID, err)
+	}
+	e.At, e.SaidAt = time.UnixMilli(at).In(loc), time.UnixMilli(saidAt).In(loc)
+	e.By, e.Source.Chat = PersonID(person.Int64), ChatID(chat.Int64)
+	if e.On, err = model.ParseDay(day); err != nil {
+		return e, fmt.Errorf("record %s: %w", e.ID, err)
+	}
+	if e.Fact, err = decode(model.Kind(kind), version, body); err != nil {
+		return e, fmt.Errorf("record %s: %w", e.ID, err)
+	}
+	return e, nil
+}
+
+// ownID is what the IDs look like that Append gives.
+var ownID = regexp.MustCompile(`^r[0-9]+$`)
+
+// Append adds a record to its herd's journal, and gives it its ID and Seq. A
+// settings record of the name or the zone, and a void of one, changes the
+// herd's row too.
+//
+// The fact must pass its Check, a zone must be known (empty: the herd's), and a
+// void must name a record of the herd. Instants are kept to the millisecond and
+// set to the zone; no SaidAt is At.
+func (tx *Tx) Append(e *Envelope) error {
+	if err := tx.append(e); err != nil {
+		return fmt.Errorf("record for herd %d: %w", e.Herd, err)
+	}
+	return nil
+}
+
+func (tx *Tx) append(e *Envelope) error {
+	switch {
+	case e.Fact == nil:
+		return errors.New("it has no fact")
+	case e.At.IsZero():
+		return errors.New("it has no moment")
+	}
+	if err := e.Fact.Check(); err != nil {
+		return err
+	}
+	if s, ok := e.Fact.(model.Setting); ok && s.Key == model.SetZone {
+		if _, err := zone(s.Text); err != nil {
+			return err
+		}
+	}
+	var seq int64
+	var herdZone string
+	switch ok, err := tx.one("UPDATE herd SET seq = seq + 1 WHERE id = ? RETURNING seq, zone",
+		[]any{int64(e.Herd)}, &seq, &herdZone); {
+	case err != nil:
+		return err
+	case !ok:
+		return ErrNotFound
+	}
+	own := fmt.Sprintf("r%d", seq)
+	id, in := e.ID, e.Zone
+	if id == "" {
+		id = own
+	} else if id != own && ownID.MatchString(id) {
+		return fmt.Errorf("the ID %s is kept for another record", id)
+	}
+	if in == "" {
+		in = herdZone
+	}
+	loc, err := zone(in)
+	if err != nil {
+		return err
+	}
+	said := e.SaidAt
+	if said.IsZero() {
+		said = e.At
+	}
+	at := time.UnixMilli(e.At.UnixMilli()).In(loc)
+	if err := tx.insertRecord(e, seq, id, in, at, said); err != nil {
+		return err
+	}
+	e.ID, e.Seq, e.Zone = id, seq, in
+	e.At, e.SaidAt = at, time.UnixMilli(said.UnixMilli()).In(loc)
+	return tx.followSettings(e)
+}
+
+func (tx *Tx) insertRecord(e *Envelope, seq int64, id, in string, at, said time.Time) error {
+	body, err := json.Marshal(e.Fact)
+	if err != nil {
+		return err
+	}
+	var voids sql.NullString
+	if v, ok := e.Fact.(model.Void); ok {
+		voids = sql.NullString{String: v.Record, Valid: true}
+		found, err := tx.one("SELECT 1 FROM record WHERE herd = ? AND id = ?", []any{int64(e.Herd), v.Record}, new(int))
+		if err != nil {
+			return err
+		}
+		if !found {
+			return fmt.Errorf("the record %s that it takes back: %w", v.Record, ErrNotFound)
+		}
+	}
+	_, east := at.Zone()
+	_, err = tx.exec("INSERT INTO record (herd, seq, id, kind, version, on_day, zone, at, at_east, stated, said_at,"+
+		" said_by, person, chat, message, text, judged, voids, body)"+
+		" VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+		int64(e.Herd), seq, id, string(e.Fact.Kind()), e.Fact.Version(), e.On.String(), in, at.UnixMilli(), east, e.Stated,
+		said.UnixMilli(), e.ByName, orNull(e.By), orNull(e.Source.Chat), e.Source.Message, e.Text, e.Judged, voids, string(body))
+	return err
+}
+
+// followSettings keeps the herd's name and zone in step with its journal: the
+// latest one stated and not taken back, in the order in which records are
+// folded, else that of its making.
+func (tx *Tx) followSettings(e *Envelope) error {
+	switch f := e.Fact.(type) {
+	case model.Setting:
+		if f.Key != model.SetHerd && f.Key != model.SetZone {
+			return nil
+		}
+	case model.Void:
+	default:
+		return nil
+	}
+	const latest = "coalesce((SELECT json_extract(r.body, '$.text') FROM record AS r" +
+		" WHERE r.herd = ?1 AND r.kind = 'settings' AND json_extract(r.body, '$.key') = "
+	const standing = " AND NOT EXISTS (SELECT 1 FROM record AS v WHERE v.herd = r.herd AND v.voids = r.id)" +
+		" ORDER BY r.at DESC, r.body DESC LIMIT 1), "
+	return tx.change("name and zone", "UPDATE herd SET"+
+		" name = "+latest+"'herd'"+standing+"made_name),"+
+		" zone = "+latest+"'zone'"+standing+"made_zone) WHERE id = ?1", int64(e.Herd))
+}

@@ -1,0 +1,155 @@
+package store
+
+import (
+	"database/sql"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"time"
+)
+
+// The states of an Outgoing.
+const (
+	Pending = "pending"
+	Sending = "sending" // under way; found at start: the outcome is unknown
+	Sent    = "sent"
+	Dropped = "dropped"
+)
+
+const outgoingColumns = "SELECT id, key, herd, chat, kind, text, buttons, reply_to, edits, quiet, told," +
+	" good_until, not_before, state, tries, sent, repeated FROM outgoing AS o "
+
+func scanOutgoing(row scanner) (o Outgoing, err error) {
+	var herd, good sql.NullInt64
+	var buttons string
+	var notBefore int64
+	err = row.Scan(&o.ID, &o.Key, &herd, &o.Chat, &o.Kind, &o.Text, &buttons, &o.ReplyTo, &o.Edits, &o.Quiet, &o.Told,
+		&good, &notBefore, &o.State, &o.Tries, &o.Sent, &o.Repeated)
+	if err != nil {
+		return o, err
+	}
+	o.Herd, o.GoodUntil, o.NotBefore = HerdID(herd.Int64), instant(good.Int64), instant(notBefore)
+	if buttons != "" {
+		err = json.Unmarshal([]byte(buttons), &o.Buttons)
+	}
+	return o, err
+}
+
+// Queue puts a message into the outbox, pending where it has no state, and
+// gives it its ID; one whose key is there already is left as it is, and false
+// is given.
+func (tx *Tx) Queue(o *Outgoing) (bool, error) {
+	queued, err := tx.queue(o)
+	if err != nil {
+		return false, fmt.Errorf("outgoing %s: %w", o.Key, err)
+	}
+	return queued, nil
+}
+
+func (tx *Tx) queue(o *Outgoing) (bool, error) {
+	if o.Key == "" {
+		return false, errors.New("it has no key")
+	}
+	var buttons string
+	if len(o.Buttons) > 0 {
+		b, err := json.Marshal(o.Buttons)
+		if err != nil {
+			return false, err
+		}
+		buttons = string(b)
+	}
+	state := o.State
+	if state == "" {
+		state = Pending
+	}
+	good := millis(o.GoodUntil)
+	var id int64
+	queued, err := tx.one("INSERT INTO outgoing (key, herd, chat, kind, text, buttons, reply_to, edits, quiet, told,"+
+		" good_until, not_before, state, tries, sent, repeated)"+
+		" VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (key) DO NOTHING RETURNING id",
+		[]any{
+			o.Key, orNull(o.Herd), int64(o.Chat), o.Kind, o.Text, buttons, o.ReplyTo, o.Edits, o.Quiet, o.Told,
+			sql.NullInt64{Int64: good, Valid: good != 0}, millis(o.NotBefore), state, o.Tries, o.Sent, o.Repeated,
+		}, &id)
+	if err != nil || !queued {
+		return false, err
+	}
+	o.ID, o.State = id, state
+	return true, nil
+}
+
+// atHead picks the oldest pending message of each chat that has none under way:
+// within a chat nothing overtakes.
+const atHead = "WHERE o.state = 'pending'" +
+	" AND NOT EXISTS (SELECT 1 FROM outgoing AS p WHERE p.state = 'pending' AND p.chat = o.chat AND p.id < o.id)" +
+	" AND NOT EXISTS (SELECT 1 FROM outgoing AS s WHERE s.state = 'sending' AND s.chat = o.chat)"
+
+// ToSend lists messages that may go out now: the oldest one of each chat that
+// has none under way, at most limit. A message that must wait holds up the later
+// ones of its chat. A limit of 0 is none.
+func (tx *Tx) ToSend(now time.Time, limit int) ([]Outgoing, error) {
+	o, err := list(tx, outgoingColumns+atHead+" AND o.not_before <= ? ORDER BY o.id LIMIT ?",
+		[]any{millis(now), limited(limit)}, scanOutgoing)
+	if err != nil {
+		return nil, fmt.Errorf("messages to send: %w", err)
+	}
+	return o, nil
+}
+
+// NextSend is when ToSend will give a message, as things stand: the earliest
+// moment, possibly past; false if none waits. The zero time is any time.
+func (tx *Tx) NextSend() (time.Time, bool, error) {
+	var at sql.NullInt64
+	if _, err := tx.one("SELECT min(o.not_before) FROM outgoing AS o "+atHead, nil, &at); err != nil {
+		return time.Time{}, false, fmt.Errorf("next message to send: %w", err)
+	}
+	return instant(at.Int64), at.Valid, nil
+}
+
+// SaveOutgoing notes how sending goes: State, Tries, NotBefore, Sent, Repeated.
+func (tx *Tx) SaveOutgoing(o Outgoing) error {
+	return tx.change(fmt.Sprintf("outgoing %d", o.ID),
+		"UPDATE outgoing SET state = ?, tries = ?, not_before = ?, sent = ?, repeated = ? WHERE id = ?",
+		o.State, o.Tries, millis(o.NotBefore), o.Sent, o.Repeated, o.ID)
+}
+
+// Sending lists messages whose outcome is unknown: found in "sending" at start.
+func (tx *Tx) Sending() ([]Outgoing, error) {
+	o, err := list(tx, outgoingColumns+"WHERE o.state = 'sending' ORDER BY o.id", nil, scanOutgoing)
+	if err != nil {
+		return nil, fmt.Errorf("messages under way: %w", err)
+	}
+	return o, nil
+}
+
+// OutgoingBySent finds what was sent as the message of the chat.
+func (tx *Tx) OutgoingBySent(chat ChatID, sent string) (Outgoing, bool, error) {
+	return tx.outgoing("WHERE o.chat = ? AND o.sent = ? AND o.sent <> '' ORDER BY o.id LIMIT 1", int64(chat), sent)
+}
+
+// OutgoingByKey finds a message of the outbox by its key.
+func (tx *Tx) OutgoingByKey(key string) (Outgoing, bool, error) {
+	return tx.outgoing("WHERE o.key = ?", key)
+}
+
+func (tx *Tx) outgoing(where string, args ...any) (Outgoing, bool, error) {
+	o, err := list(tx, outgoingColumns+where, args, scanOutgoing)
+	if err != nil {
+		return Outgoing{}, false, fmt.Errorf("outgoing: %w", err)
+	}
+	if len(o) == 0 {
+		return Outgoing{}, false, nil
+	}
+	return o[0], true, nil
+}
+
+// Deliveries lists the messages that delivered the nudge of that key: those
+// that were sent.
+func (tx *Tx) Deliveries(herd HerdID, told string) ([]Outgoing, error) {
+	o, err := list(tx, outgoingColumns+"WHERE o.herd = ? AND o.told = ? AND o.told <> '' AND o.state = 'sent' ORDER BY o.id",
+		[]any{int64(herd), told}, scanOutgoing)
+	if err != nil {
+		return nil, fmt.Errorf("deliveries of %s: %w", told, err)
+	}
+	return o, nil
+}

@@ -1,0 +1,140 @@
+package store
+
+import (
+	"context"
+	"database/sql"
+	"errors"
+	"fmt"
+)
+
+// Tx is a transaction. It is good inside the function it was handed to, in one
+// goroutine.
+type Tx struct{ c *connection }
+
+var errTxOver = errors.New("the transaction is over")
+
+// Write runs f in one transaction that is committed if f returns nil. Writes
+// run one after another; f must not call Write again, nor wait for another
+// that does. The context ends the wait to begin, not a finished f's commit.
+func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
+	if s.writer == nil {
+		return problem(ReadOnly, nil, "%s is open for reading only.", s.path)
+	}
+	select {
+	case c, ok := <-s.writer:
+		if !ok {
+			return errClosed
+		}
+		defer func() { s.writer <- c }()
+		return explain(s.path, c.inTransaction(ctx, "BEGIN IMMEDIATE", f))
+	case <-ctx.Done():
+		return ctx.Err()
+	}
+}
+
+// Read runs f on one consistent state.
+func (s *Store) Read(ctx context.Context, f func(*Tx) error) error {
+	select {
+	case c, ok := <-s.readers:
+		if !ok {
+			return errClosed
+		}
+		defer func() { s.readers <- c }()
+		if c.connection == nil {
+			made, err := connect(ctx, s.readDB)
+			if err != nil {
+				return explain(s.path, err)
+			}
+			c.connection = made
+		}
+		return explain(s.path, c.inTransaction(ctx, "BEGIN", f))
+	case <-ctx.Done():
+		return ctx.Err()
+	}
+}
+
+func (tx *Tx) exec(query string, args ...any) (sql.Result, error) {
+	if tx.c == nil {
+		return nil, errTxOver
+	}
+	s, err := tx.c.prepared(query)
+	if err != nil {
+		return nil, err
+	}
+	return s.ExecContext(context.Background(), args...)
+}
+
+// change runs a statement that must change one row.
+func (tx *Tx) change(what string, query string, args ...any) error {
+	r, err := tx.exec(query, args...)
+	if err != nil {
+		return fmt.Errorf("%s: %w", what, err)
+	}
+	n, err := r.RowsAffected()
+	if err != nil {
+		return fmt.Errorf("%s: %w", what, err)
+	}
+	if n != 1 {
+		return fmt.Errorf("%s: %w", what, ErrNotFound)
+	}
+	return nil
+}
+
+// one reads one row into dest; false if there is none.
+func (tx *Tx) one(query string, args []any, dest ...any) (bool, error) {
+	if tx.c == nil {
+		return false, errTxOver
+	}
+	s, err := tx.c.prepared(query)
+	if err != nil {
+		return false, err
+	}
+	switch err := s.QueryRowContext(context.Background(), args...).Scan(dest...); {
+	case errors.Is(err, sql.ErrNoRows):
+		return false, nil
+	case err != nil:
+		return false, err
+	}
+	return true, nil
+}
+
+// scanner is what a row is read from.
+type scanner interface{ Scan(dest ...any) error }
+
+// list reads all rows of a query, each by scan. The rows are closed before it
+// returns: on one connection an open row blocks the next statement.
+func list[T any](tx *Tx, query string, args []any, scan func(scanner) (T, error)) (out []T, err error) {
+	if tx.c == nil {
+		return nil, errTxOver
+	}
+	s, err := tx.c.prepared(query)
+	if err != nil {
+		return nil, err
+	}
+	rows, err := s.QueryContext(context.Background(), args...)
+	if err != nil {
+		return nil, err
+	}
+	defer func() { err = errors.Join(err, rows.Close()) }()
+	for rows.Next() {
+		t, err := scan(rows)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, t)
+	}
+	return out, rows.Err()
+}
+
+// orNull is the id, or NULL for 0.
+func orNull[ID ~int64](id ID) sql.NullInt64 {
+	return sql.NullInt64{Int64: int64(id), Valid: id != 0}
+}
+
+// limited is a limit for SQL; 0 or less is no limit.
+func limited(limit int) int {
+	if limit <= 0 {
+		return -1
+	}
+	return limit
+}

@@ -1,0 +1,23 @@
+package store
+
+import "fmt"
+
+// Value gives a small fact of the server itself, such as the offset of the poll
+// or the time of the last tick; empty if it was never set.
+func (tx *Tx) Value(name string) (string, error) {
+	var v string
+	if _, err := tx.one("SELECT value FROM value WHERE name = ?", []any{name}, &v); err != nil {
+		return "", fmt.Errorf("value %s: %w", name, err)
+	}
+	return v, nil
+}
+
+// SetValue keeps what Value gives.
+func (tx *Tx) SetValue(name, value string) error {
+	_, err := tx.exec("INSERT INTO value (name, value) VALUES (?, ?)"+
+		" ON CONFLICT (name) DO UPDATE SET value = excluded.value", name, value)
+	if err != nil {
+		return fmt.Errorf("value %s: %w", name, err)
+	}
+	return nil
+}
