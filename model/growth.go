@@ -1,7 +1,6 @@
 package model
 
-// growthFit is what the herd's weighings say of its growth.
-type growthFit struct{}
+import "math"
 
 // PigWeight is a pig's weight and gain on a day.
 type PigWeight struct {
@@ -14,33 +13,191 @@ type PigWeight struct {
 
 // Weights gives weight and gain of each pig alive on the day, in the order of
 // arrival. The day may lie before, between or after the weighings. Missing
-// "pigs" or "weight" where nothing is known to start from.
-func (h *Herd) Weights(on Day) ([]PigWeight, error) { panic("growth") }
+// "pigs" or "weight" where nothing is known to start from; pigs of a group of
+// which nothing is known are left out where another group's are known.
+func (h *Herd) Weights(on Day) ([]PigWeight, error) {
+	pigs, err := h.growing(h.Alive(on))
+	if err != nil {
+		return nil, err
+	}
+	f := h.growth()
+	out := make([]PigWeight, 0, len(pigs))
+	for _, p := range pigs {
+		w := f.weight([]*growthPig{p}, on)
+		w.Animal, w.Reasons = p.animal, f.reasons([]*growthPig{p}, on)
+		out = append(out, w)
+	}
+	return out, nil
+}
 
 // MeanWeight is the mean weight of the given pigs on the day, with the interval
-// of the mean (pigs of one herd err together).
-func (h *Herd) MeanWeight(pigs []*Animal, on Day) (PigWeight, error) { panic("growth") }
-
-// ExpectReading is what a reading of the pig on the day would show if it were
-// right: the forecast widened by the error of the way it is measured (ByScale,
-// ByTape, ByEye). It judges whether a number can be what was said.
-func (h *Herd) ExpectReading(a *Animal, on Day, by string) (Estimate, error) { panic("growth") }
-
-// TargetDay is when a weight is reached.
-type TargetDay struct {
-	Days    DayInterval
-	Already bool // reached on or before today
+// of the mean (pigs of one herd err together). Missing "pigs" or "weight" as in
+// Weights.
+func (h *Herd) MeanWeight(pigs []*Animal, on Day) (PigWeight, error) {
+	known, err := h.growing(pigs)
+	if err != nil {
+		return PigWeight{}, err
+	}
+	f := h.growth()
+	w := f.weight(known, on)
+	w.Reasons = f.reasons(known, on)
+	return w, nil
 }
 
-// TargetFigure is when the herd reaches a weight.
-type TargetFigure struct {
-	TargetKg float64
-	Herd     TargetDay   // median day on which the mean of the herd reaches it
-	Groups   []TargetDay // for each of Herd.Groups that has living pigs, in order
-	Animals  map[*Animal]TargetDay
-	Reasons  []Reason
+// ExpectReading is what a reading of the pig on the day would show, in kg, if it
+// were right: the forecast widened by the error of the way it is measured
+// (ByScale, ByTape, ByEye). It judges whether a number can be what was said; for
+// a tape compare the weight that the girth stands for. Missing "weight" where
+// nothing is known of the pig.
+func (h *Herd) ExpectReading(a *Animal, on Day, by string) (Estimate, error) {
+	pigs, err := h.growing([]*Animal{a})
+	if err != nil {
+		return Estimate{}, err
+	}
+	f := h.growth()
+	day, variance := f.sum(growthTerm{pigs[0], f.within(pigs[0], on), 1})
+	kg, gain := tableWeight(day)
+	e, ok := readingErrors[by]
+	if !ok {
+		e = readingErrors[ByScale]
+	}
+	own := math.Hypot(e.sd(kg), e.shape*kg)
+	bias, sure := 0.0, 0.0
+	if e.column != biasNone {
+		bias, sure = f.bias(e.column)
+	}
+	return Estimate{
+		Mean: kg * (1 + bias),
+		SD:   math.Sqrt(gain*gain*variance + own*own + kg*kg*sure*sure),
+	}, nil
 }
 
-// Target gives the days on which herd, groups and pigs reach targetKg, seen
-// from today. Already there: today.
-func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) { panic("growth") }
+// bias is the learned bias of a kind of reading and its SD, relative.
+func (f *growthFit) bias(column int) (mean, sd float64) {
+	e := make([]float64, len(f.theta))
+	e[column] = 1
+	f.info.forward(e)
+	return f.theta[column], math.Sqrt(dot(e, e))
+}
+
+// speed is a group's speed of growth relative to the table, and its SD.
+func (f *growthFit) speed(group int) (mean, sd float64) {
+	e := make([]float64, len(f.theta))
+	own := sharedColumns + 2*group + 1
+	e[0], e[own] = 1, 1
+	f.info.forward(e)
+	return 1 + f.theta[0] + f.theta[own], math.Sqrt(dot(e, e))
+}
+
+// growing gives the fitted pigs of which something is known.
+func (h *Herd) growing(pigs []*Animal) ([]*growthPig, error) {
+	if len(pigs) == 0 {
+		return nil, &Missing{What: "pigs"}
+	}
+	f := h.growth()
+	var out []*growthPig
+	var names []string
+	for _, a := range pigs {
+		p := f.pigs[a.Number]
+		switch {
+		case f.groups[p.group].known:
+			out = append(out, p)
+		case a.Name != "":
+			names = append(names, a.Name)
+		}
+	}
+	if len(out) == 0 {
+		return nil, &Missing{What: "weight", Names: names}
+	}
+	return out, nil
+}
+
+// within is the day as the fit counts it, no earlier than the pig's path begins.
+func (f *growthFit) within(p *growthPig, on Day) float64 {
+	return math.Max(float64(on), f.groups[p.group].day)
+}
+
+// gainDays is the span about a day over which gain is told.
+const gainDays = 5
+
+// weight gives the mean weight and gain of pigs on a day.
+func (f *growthFit) weight(pigs []*growthPig, on Day) PigWeight {
+	s := f.state(pigs, on).onTheScale()
+	terms := make([]growthTerm, 0, 2*len(pigs))
+	gain, share := 0.0, 1/float64(len(pigs))
+	for i, p := range pigs {
+		from := math.Max(float64(on)-gainDays, f.groups[p.group].day)
+		to := from + 2*gainDays
+		_, slope := tableWeight(s.days[i])
+		terms = append(terms,
+			growthTerm{p, to, slope * share / (2 * gainDays)},
+			growthTerm{p, from, -slope * share / (2 * gainDays)})
+		before, _ := tableWeight(f.path(p, from))
+		after, _ := tableWeight(f.path(p, to))
+		gain += (after - before) * share / (2 * gainDays)
+	}
+	_, variance := f.sum(terms...)
+	return PigWeight{
+		On:       on,
+		WeightKg: Interval{Low: s.at(-z80), Mid: s.at(0), High: s.at(z80)},
+		GainKgD:  Estimate{gain, math.Sqrt(variance)}.Interval(),
+	}
+}
+
+// growthState is where pigs stand on a day: the table day of each, its SD, and
+// how much less their mean strays than one of them does.
+type growthState struct {
+	days, sds []float64
+	together  float64
+}
+
+// state gives where pigs stand on a day. After the last reading a pig does not
+// go back: a spell of loss fades into standing still, then growth.
+func (f *growthFit) state(pigs []*growthPig, on Day) growthState {
+	s := growthState{days: make([]float64, len(pigs)), sds: make([]float64, len(pigs)), together: 1}
+	terms := make([]growthTerm, len(pigs))
+	sum := 0.0
+	for i, p := range pigs {
+		day := f.within(p, on)
+		mean, variance := f.sum(growthTerm{p, day, 1})
+		if n := len(p.readings); n > 0 && p.readings[n-1].day < day {
+			mean = math.Max(mean, p.readings[n-1].table)
+		}
+		s.days[i], s.sds[i] = mean, math.Sqrt(variance)
+		_, gain := tableWeight(mean)
+		terms[i] = growthTerm{p, day, gain}
+		sum += gain * s.sds[i]
+	}
+	if len(pigs) > 1 {
+		_, variance := f.sum(terms...)
+		s.together = math.Min(1, math.Sqrt(variance)/sum)
+	}
+	return s
+}
+
+// onTheScale widens the state by what a scale shows about a pig's own curve: gut
+// fill and posture, which are part of what a pig weighs on a day.
+func (s growthState) onTheScale() growthState {
+	w := growthState{days: s.days, sds: make([]float64, len(s.sds)), together: 1}
+	curve, wide, own := 0.0, 0.0, 0.0 // kg
+	for i, day := range s.days {
+		kg, gain := tableWeight(day)
+		scatter := readingErrors[ByScale].sd(kg)
+		w.sds[i] = math.Hypot(s.sds[i], scatter/gain)
+		curve += gain * s.sds[i]
+		wide += gain * w.sds[i]
+		own += scatter * scatter
+	}
+	w.together = math.Hypot(s.together*curve, math.Sqrt(own)) / wide
+	return w
+}
+
+// at is the mean weight of the pigs z standard deviations from its median.
+func (s growthState) at(z float64) float64 {
+	sum := 0.0
+	for i, day := range s.days {
+		kg, _ := tableWeight(day + z*s.together*s.sds[i])
+		sum += kg
+	}
+	return sum / float64(len(s.days))
+}

@@ -41,9 +41,6 @@ func (h *Herd) WormingDue(today Day) (Due, error) { panic("worming") }
 // MoveDue gives when the pigs should leave their pen.
 func (h *Herd) MoveDue(today Day) (Due, error) { panic("move") }
 
-// WeighDue gives when a weighing would change a decision.
-func (h *Herd) WeighDue(today Day) (Due, error) { panic("weigh") }
-
 // BookingDue gives when the butcher should be booked by, and the window to ask
 // for.
 type BookingDue struct {

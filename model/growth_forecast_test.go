@@ -1,0 +1,264 @@
+package model_test
+
+import (
+	"encoding/csv"
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"os"
+	"sort"
+	"strconv"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"troughbell/model"
+)
+
+// trialPig is one pig's weekly weights; week 1 is index 0, NaN where missing.
+type trialPig struct {
+	name string
+	kg   [12]float64
+}
+
+// trialPigs reads the shared weekly weights of 36 pigs, whose source and licence
+// stand beside the file.
+func trialPigs(t testing.TB) []trialPig {
+	t.Helper()
+	f, err := os.Open("testdata/growth/pig-growth-a.csv")
+	require.NoError(t, err)
+	defer f.Close()
+	rows, err := csv.NewReader(f).ReadAll()
+	require.NoError(t, err)
+	var pigs []trialPig
+	for _, row := range rows[1:] {
+		name := "p" + row[0]
+		if len(pigs) == 0 || pigs[len(pigs)-1].name != name {
+			p := trialPig{name: name}
+			for i := range p.kg {
+				p.kg[i] = math.NaN()
+			}
+			pigs = append(pigs, p)
+		}
+		week, err := strconv.Atoi(row[1])
+		require.NoError(t, err)
+		kg, err := strconv.ParseFloat(row[2], 64)
+		require.NoError(t, err)
+		pigs[len(pigs)-1].kg[week-1] = kg
+	}
+	return pigs
+}
+
+var trialStart = model.DateDay(2026, 5, 2)
+
+func trialDay(week int) model.Day { return trialStart + model.Day(7*week) }
+
+func noon(d model.Day) time.Time { return d.At(12*60, time.UTC) }
+
+// trialHerd is the records of a herd of the given pigs, weighed in the first
+// weeks.
+func trialRecords(pigs []trialPig, from model.Day, weeks int) []model.Record {
+	var names []string
+	for _, p := range pigs {
+		names = append(names, p.name)
+	}
+	records := []model.Record{{ID: "arrive" + from.String(), On: from, At: from.At(8*60, time.UTC), Fact: model.Arrive{Count: len(pigs), Animals: names}}}
+	for _, p := range pigs {
+		for w := range weeks {
+			if day := from + model.Day(7*w); !math.IsNaN(p.kg[w]) {
+				records = append(records, model.Record{
+					ID: fmt.Sprint(p.name, day), On: day, At: noon(day),
+					Fact: model.Weigh{Animals: []string{p.name}, WeightKg: p.kg[w], By: model.ByScale},
+				})
+			}
+		}
+	}
+	return records
+}
+
+// score gathers the errors of forecasts.
+type score struct {
+	errs    []float64 // absolute
+	signed  float64
+	covered int
+	perPig  map[string][]float64
+}
+
+func (s *score) add(pig string, truth float64, i model.Interval) {
+	if s.perPig == nil {
+		s.perPig = map[string][]float64{}
+	}
+	e := math.Abs(truth - i.Mid)
+	s.errs = append(s.errs, e)
+	s.signed += i.Mid - truth
+	s.perPig[pig] = append(s.perPig[pig], e)
+	if truth >= i.Low && truth <= i.High {
+		s.covered++
+	}
+}
+
+func (s *score) mae() float64 {
+	sum := 0.0
+	for _, e := range s.errs {
+		sum += e
+	}
+	return sum / float64(len(s.errs))
+}
+
+func (s *score) bias() float64     { return s.signed / float64(len(s.errs)) }
+func (s *score) coverage() float64 { return 100 * float64(s.covered) / float64(len(s.errs)) }
+
+// interval is the 95 % bootstrap interval of the mean error, drawing whole pigs.
+func (s *score) interval() (low, high float64) {
+	var names []string
+	for n := range s.perPig {
+		names = append(names, n)
+	}
+	sort.Strings(names)
+	rng := rand.New(rand.NewPCG(1, 2))
+	means := make([]float64, 1000)
+	for b := range means {
+		sum, n := 0.0, 0
+		for range names {
+			for _, e := range s.perPig[names[rng.IntN(len(names))]] {
+				sum, n = sum+e, n+1
+			}
+		}
+		means[b] = sum / float64(n)
+	}
+	sort.Float64s(means)
+	return means[25], means[974]
+}
+
+// dayOf90 is the day, from the start, on which a pig weighed 90 kg, between two
+// weighings; false if it never did, or did at once.
+func (p trialPig) dayOf(kg float64) (float64, bool) {
+	last := -1
+	for w := range p.kg {
+		if math.IsNaN(p.kg[w]) {
+			continue
+		}
+		if last >= 0 && p.kg[last] < kg && p.kg[w] >= kg {
+			return 7 * (float64(last) + float64(w-last)*(kg-p.kg[last])/(p.kg[w]-p.kg[last])), true
+		}
+		last = w
+	}
+	return 0, false
+}
+
+// forecast scores the forecasts of pigs, each from its weighings up to weeks 3,
+// 5 and 7, made by records that hold the pig and whatever else is known.
+func forecast(t testing.TB, pigs []trialPig, known func(p trialPig, weeks int) []model.Record) (two, four, ninety score) {
+	t.Helper()
+	for _, p := range pigs {
+		for _, weeks := range []int{3, 5, 7} {
+			h := model.Fold(known(p, weeks))
+			today := trialDay(weeks - 1)
+			a := h.Animal(p.name)
+			for _, ahead := range []int{2, 4} {
+				truth := p.kg[weeks-1+ahead]
+				if math.IsNaN(truth) {
+					continue
+				}
+				w, err := h.MeanWeight([]*model.Animal{a}, today+model.Day(7*ahead))
+				require.NoError(t, err)
+				if ahead == 2 {
+					two.add(p.name, truth, w.WeightKg)
+				} else {
+					four.add(p.name, truth, w.WeightKg)
+				}
+			}
+			if day, ok := p.dayOf(90); ok && day > float64(today-trialStart) {
+				f, err := h.Target(90, today)
+				require.NoError(t, err)
+				d := f.Animals[a].Days
+				ninety.add(p.name, day, model.Interval{
+					Low: float64(d.Low-trialStart) - 0.5, Mid: float64(d.Mid-trialStart) - 0.5, High: float64(d.High-trialStart) + 0.5,
+				})
+			}
+		}
+	}
+	return two, four, ninety
+}
+
+func alone(p trialPig, weeks int) []model.Record {
+	return trialRecords([]trialPig{p}, trialStart, weeks)
+}
+
+func report(t testing.TB, name string, two, four, ninety score) {
+	low, high := four.interval()
+	t.Logf("%-22s 2 wk %.2f kg (cover %.0f %%, bias %+.1f) | 4 wk %.2f kg [%.2f, %.2f] (cover %.0f %%, bias %+.1f) | 90 kg %.2f d (cover %.0f %%, bias %+.1f)",
+		name, two.mae(), two.coverage(), two.bias(), four.mae(), low, high, four.coverage(), four.bias(),
+		ninety.mae(), ninety.coverage(), ninety.bias())
+}
+
+func TestForecastOfPigsAlone(t *testing.T) {
+	pigs := trialPigs(t)
+	two, four, ninety := forecast(t, pigs, alone)
+	report(t, "alone", two, four, ninety)
+}
+
+func TestForecastWithEarlierBatch(t *testing.T) {
+	pigs := trialPigs(t)
+	half := len(pigs) / 2
+	var two, four, ninety score
+	for _, b := range [][2][]trialPig{{pigs[:half], pigs[half:]}, {pigs[half:], pigs[:half]}} {
+		earlier := trialRecords(b[0], trialStart-200, 12)
+		w2, w4, w9 := forecast(t, b[1], func(p trialPig, weeks int) []model.Record {
+			return append(earlier[:len(earlier):len(earlier)], alone(p, weeks)...)
+		})
+		two.join(w2)
+		four.join(w4)
+		ninety.join(w9)
+	}
+	report(t, "earlier batch", two, four, ninety)
+}
+
+func (s *score) join(o score) {
+	s.errs = append(s.errs, o.errs...)
+	s.signed += o.signed
+	s.covered += o.covered
+	if s.perPig == nil {
+		s.perPig = map[string][]float64{}
+	}
+	for n, e := range o.perPig {
+		s.perPig[n] = append(s.perPig[n], e...)
+	}
+}
+
+func TestForecastFromMisreadWeights(t *testing.T) {
+	pigs := trialPigs(t)
+	var two, four, ninety score
+	for seed := range 10 {
+		rng := rand.New(rand.NewPCG(uint64(seed), 7))
+		noisy := make([]trialPig, len(pigs))
+		slip := make([]int, len(pigs))
+		for i, p := range pigs {
+			noisy[i] = p
+			for w := range p.kg {
+				noisy[i].kg[w] *= 1 + 0.05*rng.NormFloat64()
+			}
+			slip[i] = -1
+			if rng.Float64() < 0.1 {
+				slip[i] = rng.IntN(7)
+				f := 1.3
+				if rng.IntN(2) == 0 {
+					f = 0.7
+				}
+				noisy[i].kg[slip[i]] *= f
+			}
+		}
+		at := map[string]int{}
+		for i, p := range pigs {
+			at[p.name] = i
+		}
+		w2, w4, w9 := forecast(t, pigs, func(p trialPig, weeks int) []model.Record {
+			return alone(noisy[at[p.name]], weeks)
+		})
+		two.join(w2)
+		four.join(w4)
+		ninety.join(w9)
+	}
+	report(t, "noise and slips", two, four, ninety)
+}

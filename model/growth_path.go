@@ -1,0 +1,69 @@
+package model
+
+import "math"
+
+// growthTerm is a pig's table day on a day, with a factor: one summand of a
+// quantity that is asked of the fit.
+type growthTerm struct {
+	pig       *growthPig
+	day, coef float64
+}
+
+// path is where on the table the fit has the pig on the day.
+func (f *growthFit) path(p *growthPig, day float64) float64 {
+	mean, _ := f.sum(growthTerm{p, day, 1})
+	return mean
+}
+
+// sum gives mean and variance of a weighted sum of table days, all that pigs
+// share taken into account.
+func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
+	n := len(f.theta)
+	h := make([]float64, n) // how the sum moves with what is shared
+	g := make([]float64, len(f.means.readings))
+	qs := make([][]float64, len(terms))
+	for i, t := range terms {
+		prior, days := f.prior(t.pig, t.day)
+		q := f.seen(t.pig, t.day)
+		qs[i] = q
+		mean += t.coef * (prior + dot(q, t.pig.v))
+		for c, x := range [...]float64{0: days, sharedColumns: 1, sharedColumns + 1: days} {
+			for k, y := range q {
+				x -= y * t.pig.u[k*growthColumns+c]
+			}
+			h[t.pig.column(c)] += t.coef * x
+		}
+		for j := range i + 1 {
+			o := terms[j]
+			if o.pig != t.pig {
+				continue
+			}
+			v := t.coef * o.coef * (f.kernel(t.pig, t.day, o.day) - dot(q, qs[j]))
+			if j < i {
+				v *= 2
+			}
+			variance += v
+		}
+		for m := range g {
+			for _, part := range f.means.parts[m] {
+				if f.pigs[part.pig] == t.pig {
+					g[m] += t.coef * part.coef * (f.kernel(t.pig, t.day, f.means.readings[m].day) - dot(q, part.q))
+					break
+				}
+			}
+		}
+	}
+	if len(g) > 0 {
+		f.means.block.forward(g)
+		mean += dot(g, f.means.v)
+		variance -= dot(g, g)
+		for m, x := range g {
+			for c := range h {
+				h[c] -= x * f.means.u[m*n+c]
+			}
+		}
+	}
+	mean += dot(h, f.theta)
+	f.info.forward(h)
+	return mean, math.Max(variance+dot(h, h), 1e-9)
+}

@@ -1,0 +1,113 @@
+package model
+
+import "math"
+
+// growthReading is one thing known of weight: of one pig, or the mean of
+// several.
+type growthReading struct {
+	day   float64
+	kg    float64
+	by    string
+	err   readingError
+	pigs  []int   // of a mean; nil for one pig
+	wrong float64 // how likely it is a slip, seen from all the others
+	table float64 // where on the table the fit puts the pig that day
+}
+
+func newReading(on Day, kg float64, by string) growthReading {
+	return growthReading{day: float64(on), kg: kg, by: by, err: readingErrors[by], table: tableDay(kg)}
+}
+
+// collect reads the herd's weighings and hanging weights into the fit.
+func (f *growthFit) collect(h *Herd) {
+	for _, w := range h.Weighings {
+		kg, by := w.F.WeightKg, w.F.By
+		if w.F.GirthCm > 0 {
+			kg, by = tapeKg(w.F.GirthCm, w.F.LengthCm), ByTape
+		}
+		if by == "" {
+			by = ByScale
+		}
+		f.add(h.weighed(w), newReading(w.On, kg, by), len(w.F.Animals) == 1 && w.F.Animals[0] == All)
+	}
+	for _, g := range h.Gones {
+		if g.F.HangingKg == nil || g.F.How == Died {
+			continue
+		}
+		pigs := h.hung(g)
+		if len(pigs) == 0 {
+			continue
+		}
+		mean := len(g.F.Animals) == 0 || g.F.Animals[0] == All
+		kg := *g.F.HangingKg / dressingFraction
+		if mean {
+			kg /= float64(len(pigs))
+		}
+		f.add(pigs, newReading(pigs[0].Gone.On, kg, byHanging), mean)
+	}
+}
+
+// add puts a reading to each of the pigs, or as their mean.
+func (f *growthFit) add(pigs []*Animal, r growthReading, mean bool) {
+	if r.kg <= 0 || math.IsNaN(r.kg) || math.IsInf(r.kg, 0) {
+		return // no pig weighs that: checked when it was recorded
+	}
+	if mean && len(pigs) > 1 {
+		for _, a := range pigs {
+			r.pigs = append(r.pigs, a.Number)
+		}
+		f.means.readings = append(f.means.readings, r)
+		return
+	}
+	for _, a := range pigs {
+		f.pigs[a.Number].readings = append(f.pigs[a.Number].readings, r)
+	}
+}
+
+// weighed lists the pigs that a weighing speaks of: the living, or for a day
+// before they came or after they went, the latest of that name.
+func (h *Herd) weighed(w Dated[Weigh]) []*Animal {
+	among := h.aliveAt(w.At)
+	if len(among) == 0 {
+		among = h.Alive(w.On)
+	}
+	if pigs := resolve(w.F.Animals, among); len(pigs) > 0 {
+		return pigs
+	}
+	var pigs []*Animal
+	for _, n := range w.F.Animals {
+		if a := h.Animal(n); a != nil {
+			pigs = append(pigs, a)
+		}
+	}
+	return pigs
+}
+
+// hung lists the pigs that a hanging weight speaks of.
+func (h *Herd) hung(g Dated[Gone]) []*Animal {
+	var same, earlier []*Animal
+	for _, a := range h.Animals {
+		switch {
+		case a.Gone == nil || a.Gone.F.How != g.F.How || a.Gone.At.After(g.At):
+		case a.Gone.ID == g.ID && a.Gone.At.Equal(g.At):
+			same = append(same, a)
+		case len(earlier) > 0 && a.Gone.On > earlier[0].Gone.On:
+			earlier = []*Animal{a}
+		case len(earlier) == 0 || a.Gone.On == earlier[0].Gone.On:
+			earlier = append(earlier, a)
+		}
+	}
+	if len(g.F.Animals) > 0 && g.F.Animals[0] != All {
+		var pigs []*Animal
+		for _, n := range g.F.Animals {
+			if a := h.Animal(n); a != nil && a.Gone != nil {
+				pigs = append(pigs, a)
+			}
+		}
+		return pigs
+	}
+	if len(same) > 0 {
+		return same
+	}
+	return earlier
+}

@@ -1,0 +1,139 @@
+package model
+
+// The codes that figures of weight and of target days give as reasons:
+//
+//	last_weighed     Names: how ("scale", "tape", "eye", "hanging"); On; Q: kg as read, days ago
+//	weighings_count  Q: how many readings the pigs asked about have
+//	never_weighed    Names: pigs that were never weighed; the herd's mean stands for them
+//	arrival_guess    On: arrival; Q: kg each as said then
+//	age_guess        On: day of birth; Q: age in days
+//	herd_speed       Q: percent of the published table's growth, percent SD
+//	table_gain       Q: kg a day that the published table gives at this weight
+//	tape_bias        Q: percent that the herd's tape reads high (minus: low), percent SD
+//	sick_slow        Names: pigs; On: since; counted as half growth while sick
+//	reading_doubted  Names: pigs; On; Q: kg as read; hardly counted
+//	past_table       Q: kg from which the table is extrapolated
+//
+// and for when to weigh:
+//
+//	weigh_none       nothing was weighed yet
+//	weigh_wide       On: target day; Q: days that it is uncertain either way
+//	weigh_near       On: target day or appointment; Q: days until then
+const (
+	ReasonLastWeighed    = "last_weighed"
+	ReasonWeighingsCount = "weighings_count"
+	ReasonNeverWeighed   = "never_weighed"
+	ReasonArrivalGuess   = "arrival_guess"
+	ReasonAgeGuess       = "age_guess"
+	ReasonHerdSpeed      = "herd_speed"
+	ReasonTableGain      = "table_gain"
+	ReasonTapeBias       = "tape_bias"
+	ReasonSickSlow       = "sick_slow"
+	ReasonReadingDoubted = "reading_doubted"
+	ReasonPastTable      = "past_table"
+	ReasonWeighNone      = "weigh_none"
+	ReasonWeighWide      = "weigh_wide"
+	ReasonWeighNear      = "weigh_near"
+)
+
+// tableEndKg is where the published classes end.
+const tableEndKg = 135.0
+
+// reasons says what the weights of pigs on a day rest on.
+func (f *growthFit) reasons(pigs []*growthPig, on Day) []Reason {
+	var out []Reason
+	var last *growthReading
+	var never []string
+	tapes, count := 0, 0
+	see := func(r *growthReading) {
+		count++
+		if r.by == ByTape {
+			tapes++
+		}
+		if r.day <= float64(on) && (last == nil || r.day >= last.day) {
+			last = r
+		}
+	}
+	asked := map[int]bool{}
+	for _, p := range pigs {
+		asked[p.animal.Number] = true
+		for i := range p.readings {
+			see(&p.readings[i])
+		}
+	}
+	means := 0
+	for i := range f.means.readings {
+		for _, j := range f.means.readings[i].pigs {
+			if asked[j] {
+				see(&f.means.readings[i])
+				means++
+				break
+			}
+		}
+	}
+	for _, p := range pigs {
+		if len(p.readings) == 0 && means == 0 && p.animal.Name != "" {
+			never = append(never, p.animal.Name)
+		}
+	}
+	if last != nil {
+		out = append(out, Reason{Code: ReasonLastWeighed, Names: []string{last.by}, On: Day(last.day), Q: []Quantity{
+			{last.kg, Kilograms}, {float64(on) - last.day, Days}}},
+			Reason{Code: ReasonWeighingsCount, Q: []Quantity{{float64(count), Count}}})
+	}
+	if len(never) > 0 && last != nil {
+		out = append(out, Reason{Code: ReasonNeverWeighed, Names: never})
+	}
+	out = append(out, f.startReasons(pigs, on, last)...)
+	out = append(out, f.pathReasons(pigs, on)...)
+	if tapes > 0 {
+		bias, sd := f.bias(biasTape)
+		out = append(out, Reason{Code: ReasonTapeBias, Q: []Quantity{{100 * bias, Percent}, {100 * sd, Percent}}})
+	}
+	return out
+}
+
+// startReasons says what is known of the start, where nothing was weighed.
+func (f *growthFit) startReasons(pigs []*growthPig, on Day, last *growthReading) []Reason {
+	if last != nil || !f.groups[pigs[0].group].guessed {
+		return nil
+	}
+	g := pigs[0].animal.Group
+	if g.WeightKg != nil {
+		return []Reason{{Code: ReasonArrivalGuess, On: g.Arrived, Q: []Quantity{{*g.WeightKg, Kilograms}}}}
+	}
+	return []Reason{{Code: ReasonAgeGuess, On: *g.Born, Q: []Quantity{{float64(on - *g.Born), Days}}}}
+}
+
+// pathReasons says how pigs grow: the herd's speed, the table, sickness and
+// readings that were doubted.
+func (f *growthFit) pathReasons(pigs []*growthPig, on Day) []Reason {
+	speed, sd := f.speed(pigs[0].group)
+	s := f.state(pigs, on)
+	gain := 0.0
+	for _, day := range s.days {
+		_, g := tableWeight(day)
+		gain += g / float64(len(s.days))
+	}
+	out := []Reason{
+		{Code: ReasonHerdSpeed, Q: []Quantity{{100 * speed, Percent}, {100 * sd, Percent}}},
+		{Code: ReasonTableGain, Q: []Quantity{{gain, KilogramsPerDay}}},
+	}
+	for _, p := range pigs {
+		for _, sp := range p.spells {
+			if sp.from <= float64(on) && sp.to+14 >= float64(on) {
+				out = append(out, Reason{Code: ReasonSickSlow, Names: []string{p.animal.Name}, On: Day(sp.from)})
+			}
+		}
+		for _, r := range p.readings {
+			if r.wrong > 0.5 {
+				out = append(out, Reason{Code: ReasonReadingDoubted, Names: []string{p.animal.Name},
+					On: Day(r.day), Q: []Quantity{{r.kg, Kilograms}}})
+			}
+		}
+	}
+	if s.at(0) > tableEndKg {
+		out = append(out, Reason{Code: ReasonPastTable, Q: []Quantity{{tableEndKg, Kilograms}}})
+	}
+	return out
+}

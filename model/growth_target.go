@@ -1,0 +1,105 @@
+package model
+
+// TargetDay is when a weight is reached.
+type TargetDay struct {
+	Days    DayInterval
+	Already bool // reached on or before today
+}
+
+// TargetFigure is when the herd reaches a weight.
+type TargetFigure struct {
+	TargetKg float64
+	Herd     TargetDay   // median day on which the mean of the herd reaches it
+	Groups   []TargetDay // for each of Herd.Groups that has living pigs, in order
+	Animals  map[*Animal]TargetDay
+	Reasons  []Reason
+}
+
+// targetHorizon is how far ahead a target day is looked for, in days. A weight
+// not reached by then is answered with that day.
+const targetHorizon = 730
+
+// Target gives the days on which herd, groups and pigs reach targetKg, seen
+// from today. Already there: today. Missing "pigs" or "weight" as in Weights;
+// *OutOfRange for a target of no more than nothing or over 220 kg, where the
+// growth table ends. Low is the first day on which the weight is reached with
+// 10 % chance, Mid with an even chance, High with 90 %.
+func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) {
+	const mostKg = 220
+	if !(targetKg > 0 && targetKg <= mostKg) {
+		return TargetFigure{}, &OutOfRange{"target", targetKg, 0, mostKg}
+	}
+	pigs, err := h.growing(h.Alive(today))
+	if err != nil {
+		return TargetFigure{}, err
+	}
+	f := h.growth()
+	t := TargetFigure{
+		TargetKg: targetKg,
+		Herd:     f.target(pigs, targetKg, today),
+		Animals:  make(map[*Animal]TargetDay, len(pigs)),
+		Reasons:  f.reasons(pigs, today),
+	}
+	for _, g := range h.Groups {
+		var own []*growthPig
+		for _, p := range pigs {
+			if p.animal.Group == g {
+				own = append(own, p)
+			}
+		}
+		switch len(own) {
+		case 0:
+		case len(pigs):
+			t.Groups = append(t.Groups, t.Herd)
+		default:
+			t.Groups = append(t.Groups, f.target(own, targetKg, today))
+		}
+	}
+	for _, p := range pigs {
+		if len(pigs) == 1 {
+			t.Animals[p.animal] = t.Herd
+			continue
+		}
+		t.Animals[p.animal] = f.target([]*growthPig{p}, targetKg, today)
+	}
+	return t, nil
+}
+
+// target finds the days on which the mean weight of pigs reaches a weight.
+func (f *growthFit) target(pigs []*growthPig, kg float64, today Day) TargetDay {
+	reached := func(z float64, from Day) Day {
+		return f.firstDay(from, func(on Day) bool { return f.state(pigs, on).at(z) >= kg })
+	}
+	if f.state(pigs, today).at(0) >= kg {
+		return TargetDay{Days: DayInterval{today, today, today}, Already: true}
+	}
+	t := TargetDay{Days: DayInterval{Low: reached(z80, today)}}
+	t.Days.Mid = reached(0, t.Days.Low)
+	t.Days.High = reached(-z80, t.Days.Mid)
+	return t
+}
+
+// firstDay is the first day on which something that stays true is true: steps
+// that double, then halves.
+func (f *growthFit) firstDay(from Day, is func(Day) bool) Day {
+	if is(from) {
+		return from
+	}
+	low, high := from, from+8
+	for step := Day(8); !is(high); step *= 2 {
+		low = high
+		high += step
+		if high >= from+targetHorizon {
+			high = from + targetHorizon
+			break
+		}
+	}
+	for high-low > 1 {
+		if mid := low + (high-low)/2; is(mid) {
+			high = mid
+		} else {
+			low = mid
+		}
+	}
+	return high
+}

@@ -1,0 +1,87 @@
+package model
+
+import "math"
+
+// When a weighing is worth its trouble.
+const (
+	weighEveryDays  = 21  // no sooner, while the target is far
+	weighLastMonth  = 30  // before the target or the butcher
+	weighLateDays   = 7   // in the last month
+	weighWideDays   = 8.0 // half the 80 % interval of the target day
+	weighSettleDays = 7   // after arrival pigs are left to settle
+)
+
+// WeighDue gives when a weighing would change a decision: three weeks after the
+// last one where the target day is known no better than 8 days either way, at
+// most a week later than that in the last month before the target or the
+// butcher, and a week after arrival where nothing is known of weight. Where the
+// target day is known well enough, monthly. Pigs are the living ones with no
+// weighing since. On may lie before today. Missing "pigs".
+func (h *Herd) WeighDue(today Day) (Due, error) {
+	pigs := h.Alive(today)
+	if len(pigs) == 0 {
+		return Due{}, &Missing{What: "pigs"}
+	}
+	last, arrived := Day(math.MinInt32), pigs[0].Group.Arrived
+	for _, a := range pigs {
+		arrived = max(arrived, a.Group.Arrived)
+	}
+	f := h.growth()
+	weighedOn := map[*Animal]Day{}
+	note := func(a *Animal, on float64) {
+		if d := Day(on); d <= today {
+			weighedOn[a] = max(d, weighedOn[a])
+			last = max(last, d)
+		}
+	}
+	for _, a := range pigs {
+		for _, r := range f.pigs[a.Number].readings {
+			note(a, r.day)
+		}
+	}
+	for _, r := range f.means.readings {
+		for _, j := range r.pigs {
+			if f.pigs[j].animal.Gone == nil {
+				note(f.pigs[j].animal, r.day)
+			}
+		}
+	}
+	due := Due{}
+	t, err := h.Target(h.TargetKg, today)
+	switch {
+	case err != nil || len(weighedOn) == 0:
+		due.On = arrived + weighSettleDays
+		if err == nil {
+			due.On = arrived + weighEveryDays
+		}
+		due.Reasons = []Reason{{Code: ReasonWeighNone}}
+	case t.Herd.Already:
+		due.On = last + weighLateDays
+		due.Reasons = []Reason{{Code: ReasonWeighNear, On: today, Q: []Quantity{{0, Days}}}}
+	default:
+		end := t.Herd.Days.Mid
+		if b, ok := h.NextBooking(today); ok {
+			end = min(end, b.Day)
+		}
+		half := float64(t.Herd.Days.High-t.Herd.Days.Low) / 2
+		every := Day(weighLastMonth)
+		if half > weighWideDays {
+			every = weighEveryDays
+		}
+		due.On = last + every
+		due.Reasons = []Reason{{Code: ReasonWeighWide, On: t.Herd.Days.Mid, Q: []Quantity{{half, Days}}}}
+		if late := max(last+weighLateDays, end-weighLastMonth); late < due.On {
+			due.On = late
+			due.Reasons = []Reason{{Code: ReasonWeighNear, On: end, Q: []Quantity{{float64(end - today), Days}}}}
+		}
+	}
+	if len(weighedOn) > 0 {
+		due.Reasons = append(due.Reasons, Reason{Code: ReasonLastWeighed, On: last, Q: []Quantity{{float64(today - last), Days}}})
+	}
+	for _, a := range pigs {
+		if d, ok := weighedOn[a]; !ok || d < due.On {
+			due.Pigs = append(due.Pigs, a)
+		}
+	}
+	return due, nil
+}
