@@ -1,0 +1,96 @@
+package model
+
+import "errors"
+
+// Heat is how a day bears on the pigs.
+type Heat struct {
+	THI       float64
+	Class     HeatClass
+	HighC     float64
+	RhPct     float64
+	RhAssumed bool
+	Guessed   bool // no temperature was told: the season's normal, a guess
+	Reasons   []Reason
+}
+
+// Heat gives the heat class of the day at its high for the pigs that are there.
+// Missing "temperature" where no high was told or forecast for the day.
+func (h *Herd) Heat(on Day) (Heat, error) {
+	air := h.Air(on)
+	if !air.HighTold {
+		return Heat{}, &Missing{What: "temperature"}
+	}
+	return h.heat(on, air)
+}
+
+// GuessedHeat is Heat for a day of which no high was told: from the season's
+// normal, marked as Guessed, never above HeatWatch.
+func (h *Herd) GuessedHeat(on Day) (Heat, error) {
+	air := h.Air(on)
+	air.HighTold = false
+	return h.heat(on, air)
+}
+
+func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
+	f := Heat{
+		THI: thi(air.HighC, air.RhPct), HighC: air.HighC, RhPct: air.RhPct,
+		RhAssumed: air.RhAssumed, Guessed: !air.HighTold,
+	}
+	f.Class = ClassOfTHI(f.THI)
+	if f.Guessed && f.Class != HeatNormal {
+		f.Class = HeatWatch
+	}
+	high, told := Quantity{air.HighC, Celsius}, HeatHighTold
+	switch {
+	case f.Guessed:
+		told = HeatHighGuessed
+	case air.Forecast:
+		told = HeatHighForecast
+	}
+	f.Reasons = append(f.Reasons, Reason{Code: told, On: on, Q: []Quantity{high}})
+	rh := HeatHumidity
+	if air.RhAssumed {
+		rh = HeatHumidityAssumed
+	}
+	f.Reasons = append(f.Reasons,
+		Reason{Code: rh, Q: []Quantity{{air.RhPct, Percent}}},
+		Reason{Code: HeatIndex, Q: []Quantity{{f.THI, Count}}})
+	heaviest, known, err := h.heaviestKg(on)
+	if err != nil {
+		return Heat{}, err
+	}
+	switch {
+	case air.HighC >= WatchAnyC && f.Class == HeatNormal:
+		f.Class = HeatWatch
+		f.Reasons = append(f.Reasons, Reason{Code: HeatPlainLine, Q: []Quantity{{WatchAnyC, Celsius}}})
+	case air.HighC >= WatchHeavyC && f.Class == HeatNormal && known && heaviest > HeavyPigKg:
+		f.Class = HeatWatch
+		f.Reasons = append(f.Reasons, Reason{Code: HeatHeavyPigs, Q: []Quantity{{heaviest, Kilograms}, {WatchHeavyC, Celsius}}})
+	case air.HighC >= WatchHeavyC && f.Class == HeatNormal && !known && len(h.Alive(on)) > 0:
+		// A weight nobody told may be a heavy one.
+		f.Class = HeatWatch
+		f.Reasons = append(f.Reasons, Reason{Code: HeatWeightUnknown, Q: []Quantity{{WatchHeavyC, Celsius}}})
+	}
+	return f, nil
+}
+
+// heaviestKg is the median weight of the heaviest pig on the day; not known
+// where there is no pig or no weight.
+func (h *Herd) heaviestKg(on Day) (float64, bool, error) {
+	if len(h.Alive(on)) == 0 {
+		return 0, false, nil
+	}
+	weights, err := h.Weights(on)
+	var missing *Missing
+	if errors.As(err, &missing) {
+		return 0, false, nil
+	}
+	if err != nil {
+		return 0, false, err
+	}
+	heaviest := 0.0
+	for _, w := range weights {
+		heaviest = max(heaviest, w.WeightKg.Mid)
+	}
+	return heaviest, heaviest > 0, nil
+}
