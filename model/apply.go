@@ -59,7 +59,7 @@ func (h *Herd) apply(s Setting, r Record) {
 			h.Sizes[s.Thing.Name] = *s.Thing.FeedKg
 		}
 	case SetFeeder:
-		h.setFeeder(s.Thing)
+		h.setFeeder(s.Thing, r.At)
 	case SetBarrel:
 		h.setBarrel(s.Thing)
 	case SetPen:
@@ -133,13 +133,16 @@ func (h *Herd) Pen(name string) *Pen {
 	return nil
 }
 
-func (h *Herd) setFeeder(t *Thing) {
+func (h *Herd) setFeeder(t *Thing, at time.Time) {
 	if t == nil {
 		return
 	}
 	f := h.Feeder(t.Name)
 	if t.Gone {
 		h.Feeders = without(h.Feeders, f)
+		if f != nil {
+			h.retired[strings.ToLower(f.Name)] = at
+		}
 		return
 	}
 	if f == nil {

@@ -2,8 +2,6 @@ package model
 
 import "time"
 
-type feedFit struct{}
-
 // FeederLeft is what one feeder holds and for how long.
 type FeederLeft struct {
 	Name     string
@@ -27,10 +25,6 @@ type FeedLeft struct {
 	Reasons                 []Reason
 }
 
-// FeedLeft gives what the feeders hold at the moment and for how long, from the
-// pours, the levels seen, the pigs' weights and the herd's learned appetite.
-func (h *Herd) FeedLeft(at time.Time) (FeedLeft, error) { panic("feed") }
-
 // FeedNeed is the feed that the herd needs over a span.
 type FeedNeed struct {
 	FeedKg  Interval
@@ -38,10 +32,6 @@ type FeedNeed struct {
 	Until   Day
 	Reasons []Reason
 }
-
-// FeedNeed gives the feed needed from the moment until the end of the day, by
-// the pigs that are there.
-func (h *Herd) FeedNeed(from time.Time, until Day) (FeedNeed, error) { panic("feed") }
 
 // RefillFeeder is what one feeder should get at a visit.
 type RefillFeeder struct {
@@ -62,6 +52,3 @@ type RefillPlan struct {
 	Needed  bool // something is to be poured before next
 	Reasons []Reason
 }
-
-// RefillPlan plans the visit at the moment at, for feed to last until next.
-func (h *Herd) RefillPlan(at, next time.Time) (RefillPlan, error) { panic("feed") }

@@ -58,7 +58,8 @@ type Herd struct {
 	First, Last time.Time // moments of the earliest and the latest record
 
 	settled map[string]bool
-	figures figures // computed once, on first use
+	retired map[string]time.Time // feeders taken away, by lower-case name
+	figures figures              // computed once, on first use
 }
 
 // ChoreRhythm is the days and the hour of the weekly round.
@@ -164,6 +165,7 @@ func newHerd() *Herd {
 		Skipped:  map[string]bool{},
 		Weathers: map[Day]Weather{},
 		settled:  map[string]bool{},
+		retired:  map[string]time.Time{},
 	}
 }
 

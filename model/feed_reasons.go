@@ -1,0 +1,116 @@
+package model
+
+import (
+	"math"
+	"time"
+)
+
+// The codes of the reasons for feed, ration, yield, cost and needs, with what
+// fills them.
+const (
+	// ReasonFeedMark: Names feeder, On the day of the latest record of its level.
+	ReasonFeedMark = "feed_last_mark"
+	// ReasonFeedUnseen: Names feeder: only pours were told, no level was seen.
+	ReasonFeedUnseen = "feed_level_unseen"
+	// ReasonFeedPigs: Q pigs, their mean weight, the herd's feed a day.
+	ReasonFeedPigs = "feed_pigs"
+	// ReasonFeedAppetite: Q learned use in percent of the table's, and its 80 %
+	// half range in percent.
+	ReasonFeedAppetite = "feed_appetite"
+	// ReasonFeedTable: no fill has taught yet; Q half range in percent.
+	ReasonFeedTable = "feed_by_table"
+	// ReasonFeedCapacity: Names feeder, Q what it holds.
+	ReasonFeedCapacity = "feed_capacity"
+	// ReasonFeedCapacityGuessed: the same, guessed from the largest pour.
+	ReasonFeedCapacityGuessed = "feed_capacity_guessed"
+	// ReasonFeedHeat: Q percent less feed for the heat, and the day's mean.
+	ReasonFeedHeat = "feed_heat"
+	// ReasonFeedCold: Q percent more feed for the cold, and the day's mean.
+	ReasonFeedCold = "feed_cold"
+	// ReasonFeedSick: Names pigs unwell: their feed is uncertain.
+	ReasonFeedSick = "feed_sick"
+	// ReasonFeedLeftOut: Names feeder, On the day: a span too strange to learn from.
+	ReasonFeedLeftOut = "feed_span_left_out"
+	// ReasonFeederNeverFilled: Names feeder set up but never spoken of.
+	ReasonFeederNeverFilled = "feeder_never_filled"
+	// ReasonFeedBooked: On the butcher's day, up to which feed is reckoned.
+	ReasonFeedBooked = "feed_until_butcher"
+)
+
+// oddFor is how many days a span left out is worth telling.
+const oddFor = 28
+
+// reasons says why the feeders hold and lose what they do.
+func (f *feedFit) reasons(g gaussian, marks []feedMark, o *outlook, at time.Time) []Reason {
+	today := DayOf(at)
+	var out []Reason
+	for _, i := range o.there {
+		name := []string{f.feeders[i].name}
+		if marks[i].leveled {
+			out = append(out, Reason{Code: ReasonFeedMark, Names: name, On: DayOf(marks[i].at)})
+		} else {
+			out = append(out, Reason{Code: ReasonFeedUnseen, Names: name, On: DayOf(marks[i].at)})
+		}
+	}
+	out = append(out, Reason{Code: ReasonFeedPigs, Q: []Quantity{
+		{float64(o.now.pigs), Count}, {o.now.weightKg, Kilograms},
+		{math.Exp(g.mean[placeAppetite]) * o.now.kg, KilogramsPerDay},
+	}})
+	out = append(out, f.appetiteReasons(Estimate{g.mean[placeAppetite], math.Sqrt(g.at(placeAppetite, placeAppetite))}, at)...)
+	for _, i := range o.there {
+		b, code := f.feeders[i], ReasonFeedCapacity
+		if b.capacitySD >= impliedSD*b.capacityKg {
+			code = ReasonFeedCapacityGuessed
+		}
+		out = append(out, Reason{Code: code, Names: []string{b.name}, Q: []Quantity{{g.mean[placeCapacity(i)], Kilograms}}})
+	}
+	for _, s := range f.odd {
+		if !s.at.After(at) && today-s.on <= oddFor {
+			out = append(out, Reason{Code: ReasonFeedLeftOut, Names: []string{s.feeder}, On: s.on})
+		}
+	}
+	for _, b := range f.feeders {
+		if math.IsInf(b.from, 1) {
+			out = append(out, Reason{Code: ReasonFeederNeverFilled, Names: []string{b.name}})
+		}
+	}
+	return out
+}
+
+// appetiteReasons says what the herd eats by: the table or its own fills, heat,
+// cold, sick pigs.
+func (f *feedFit) appetiteReasons(appetite Estimate, at time.Time) []Reason {
+	d := DayOf(at)
+	half := 100 * (math.Exp(z80*appetite.SD) - 1)
+	var out []Reason
+	if appetite.SD >= 0.95*appetiteSD {
+		out = append(out, Reason{Code: ReasonFeedTable, Q: []Quantity{{half, Percent}}})
+	} else {
+		out = append(out, Reason{Code: ReasonFeedAppetite, Q: []Quantity{{100 * math.Exp(appetite.Mean), Percent}, {half, Percent}}})
+	}
+	if use, err := f.use.on(d); err == nil {
+		switch by := f.h.weatherFeedFactor(d, use.weightKg); {
+		case by < 1:
+			out = append(out, Reason{Code: ReasonFeedHeat, On: d, Q: []Quantity{{100 * (1 - by), Percent}, {f.h.Air(d).MeanC(), Celsius}}})
+		case by > 1:
+			out = append(out, Reason{Code: ReasonFeedCold, On: d, Q: []Quantity{{100 * (by - 1), Percent}, {f.h.Air(d).MeanC(), Celsius}}})
+		}
+	}
+	if sick := f.h.sickOn(d); len(sick) > 0 {
+		r := Reason{Code: ReasonFeedSick, On: d}
+		for _, a := range sick {
+			if a.Name != "" {
+				r.Names = append(r.Names, a.Name)
+			}
+		}
+		out = append(out, r)
+	}
+	return out
+}
+
+func (f *feedFit) bookedReason(today, until Day) []Reason {
+	if last, ok := f.h.lastPigsLeave(today); ok && last <= until+1 {
+		return []Reason{{Code: ReasonFeedBooked, On: last}}
+	}
+	return nil
+}
