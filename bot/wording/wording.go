@@ -1,17 +1,20 @@
 // Package wording says entries, figures, questions and nudges in words: the
 // verdict first, the number second, the reason third, in the units and with
 // the names of the person. It is the one place with sentences in it.
+//
+// The sentences stand in catalogues ([Voice.Say]), keyed by the codes that
+// model, schedule, reading and answer give out, with typed arguments ([Args]);
+// another language is another set of catalogues.
 package wording
 
 import (
 	"time"
 
-	"troughbell/bot/reading"
 	"troughbell/model"
-	"troughbell/schedule"
 )
 
-// Voice is whom the words are for.
+// Voice is whom the words are for. A nil Herd is one of which nothing is known
+// yet.
 type Voice struct {
 	Herd *model.Herd
 	Now  time.Time // in the herd's zone
@@ -20,6 +23,7 @@ type Voice struct {
 // Effect is what recording an entry changed, for the second half of an
 // acknowledgement.
 type Effect struct {
+	Entry int // index of the entry that it belongs to
 	Code  string
 	Names []string
 	On    model.Day
@@ -27,26 +31,9 @@ type Effect struct {
 	Q     []model.Quantity
 }
 
-// Recorded acknowledges entries that were recorded, with their effects.
-func (v Voice) Recorded(es []reading.Entry, effects []Effect) string { panic("wording") }
+// Metric reports whether the person's units are metric; where none were ever
+// stated they are US.
+func (v Voice) Metric() bool { return v.Herd != nil && v.Herd.Units == model.Metric }
 
-// Echo says one fact in a phrase that reads back to the same fact.
-func (v Voice) Echo(e reading.Entry) string { panic("wording") }
-
-// Question says a Clarify, with the labels of its choices.
-func (v Voice) Question(c reading.Clarify) (text string, labels []string) { panic("wording") }
-
-// None says why nothing was recorded.
-func (v Voice) None(n reading.None, text string) string { panic("wording") }
-
-// Left quotes what was not understood.
-func (v Voice) Left(parts []string) string { panic("wording") }
-
-// Nudge says a nudge, with the labels of its buttons.
-func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) { panic("wording") }
-
-// Why says reasons, at most three lines.
-func (v Voice) Why(rs []model.Reason) string { panic("wording") }
-
-// Missing asks for what a figure lacks.
-func (v Voice) Missing(err error, topic string) string { panic("wording") }
+// today is the day of the herd's clock.
+func (v Voice) today() model.Day { return model.DayOf(v.Now) }

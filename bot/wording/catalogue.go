@@ -1,0 +1,47 @@
+package wording
+
+import "strings"
+
+// A catalogue holds sentences by their code. Each part of the program has its
+// own, so that one code may be a reason here and a question there.
+type catalogue map[string]string
+
+// The parts of a language.
+const (
+	partEffect   = "effect"
+	partQuestion = "question"
+	partChoice   = "choice"
+	partNone     = "none"
+	partLine     = "line"
+	partReason   = "reason"
+	partMissing  = "missing"
+	partSetup    = "setup"
+	partAnswer   = "answer"
+)
+
+// english has all sentences in English.
+var english = map[string]catalogue{
+	partEffect:   effectSentences,
+	partQuestion: questionSentences,
+	partChoice:   choicePhrases,
+	partNone:     noneSentences,
+	partLine:     lineSentences,
+	partReason:   reasonSentences,
+	partMissing:  missingSentences,
+	partSetup:    setupSentences,
+	partAnswer:   answerSentences,
+}
+
+// Say gives the sentence of an answer by its code.
+func (v Voice) Say(code string, a Args) string { return v.say(partAnswer, code, a) }
+
+// say gives a sentence by its part and code. A code without a sentence, which
+// the tests of the catalogues rule out for all that the program itself gives
+// out, is said as its plain words with its arguments.
+func (v Voice) say(part, code string, a Args) string {
+	s, ok := english[part][code]
+	if !ok {
+		s = strings.ReplaceAll(code, "_", " ") + "[: {n}][ {q0}][, {on}][, {at}]"
+	}
+	return v.render(s, a)
+}

@@ -1,0 +1,94 @@
+package wording
+
+import (
+	"sort"
+
+	"troughbell/model"
+)
+
+func (v Voice) echoRefill(f model.Refill) string {
+	s := "fed"
+	if f.Feeder != "" {
+		s += " " + f.Feeder
+	}
+	if f.FeedKg != nil {
+		s += " " + v.kg(*f.FeedKg)
+	}
+	after := ""
+	switch {
+	case f.Full:
+		after = "full"
+	case f.Fraction != nil:
+		after = "now " + levelFull(*f.Fraction)
+	}
+	if f.FromEmpty {
+		s += " from empty"
+	}
+	return phrase(s, after)
+}
+
+func (v Voice) echoFeedLevel(f model.FeedLevel) string {
+	name := f.Feeder
+	if name == "" {
+		name = "feed"
+	}
+	switch {
+	case f.Fraction != nil:
+		return name + " " + levelLeft(*f.Fraction)
+	case f.FeedKg != nil:
+		return name + " " + v.kg(*f.FeedKg) + " left"
+	case f.Days != nil:
+		return name + " " + v.Quantity(Days(*f.Days), styleExact) + " left"
+	}
+	return name
+}
+
+func (v Voice) echoStock(s model.Stock) string {
+	verb := "bought"
+	if s.Counted {
+		verb = "in the shed:"
+	}
+	what := s.Ingredient
+	if what == "" {
+		what = "feed"
+	}
+	amount := ""
+	switch {
+	case s.FeedKg != nil:
+		amount = v.kg(*s.FeedKg)
+	case s.Count != nil:
+		amount = countNoun(*s.Count, "bag", "bags")
+	}
+	paid := ""
+	if s.Amount != nil {
+		paid = v.Amount(*s.Amount, s.Currency)
+	}
+	return phrase(verb+" "+amount+" "+what, paid)
+}
+
+func (v Voice) echoMixed(m model.Mixed) string {
+	if m.Batches != nil {
+		return "mixed " + countNoun(*m.Batches, "batch", "batches")
+	}
+	if m.FeedKg != nil {
+		return "mixed " + v.kg(*m.FeedKg)
+	}
+	return "mixed"
+}
+
+func (v Voice) echoRecipe(r model.Recipe) string {
+	names := make([]string, 0, len(r.Ingredients))
+	for name := range r.Ingredients {
+		names = append(names, name)
+	}
+	sort.Slice(names, func(i, j int) bool {
+		if a, b := r.Ingredients[names[i]], r.Ingredients[names[j]]; a != b {
+			return a > b
+		}
+		return names[i] < names[j]
+	})
+	for i, name := range names {
+		names[i] = v.kg(r.Ingredients[name]) + " " + name
+	}
+	return "mix is " + phrase(names...)
+}

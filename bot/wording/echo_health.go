@@ -1,0 +1,76 @@
+package wording
+
+import (
+	"fmt"
+
+	"troughbell/model"
+)
+
+func (v Voice) echoTreatment(verb string, t model.Treatment) string {
+	days := ""
+	if t.WithdrawalDays != nil {
+		days = countNoun(float64(*t.WithdrawalDays), "day", "days") + " withdrawal"
+	}
+	return phrase(verb+" "+who(t.Animals), t.Product, days)
+}
+
+func (v Voice) echoSick(s model.Sick) string {
+	if s.Well {
+		return who(s.Animals) + " well again"
+	}
+	if s.Note == "" {
+		return who(s.Animals) + " sick"
+	}
+	return who(s.Animals) + " sick: " + s.Note
+}
+
+// alarms says what is wrong, and what it is when it is over.
+var alarms = map[string]struct{ on, over string }{
+	model.AlarmOut:     {"out", "back in"},
+	model.AlarmDown:    {"down", "up again"},
+	model.AlarmNoWater: {"no water", "water back"},
+	model.AlarmNoFeed:  {"no feed", "feed back"},
+	model.AlarmFence:   {"fence down", "fence fixed"},
+}
+
+func (v Voice) echoAlarm(a model.Alarm) string {
+	words, ok := alarms[a.What]
+	if !ok {
+		return fmt.Sprintf("alarm: %s", a.What)
+	}
+	say := words.on
+	if a.Over {
+		say = words.over
+	}
+	if a.What != model.AlarmOut && a.What != model.AlarmDown {
+		return say
+	}
+	subject := "pigs"
+	if a.What == model.AlarmDown {
+		subject = "pig"
+	}
+	if name := who(a.Animals); name != model.All {
+		subject = name
+	}
+	return subject + " " + say
+}
+
+func (v Voice) echoMove(m model.Move) string { return "moved " + who(m.Animals) + " to " + m.Pen }
+
+func (v Voice) echoWeather(w model.Weather) string {
+	var high, low, rh string
+	if w.HighC != nil {
+		high = "high " + v.celsius(*w.HighC)
+	}
+	if w.LowC != nil {
+		low = "low " + v.celsius(*w.LowC)
+	}
+	if w.RhPct != nil {
+		rh = "humidity " + v.Quantity(model.Quantity{Value: *w.RhPct, Unit: model.Percent}, styleExact)
+	}
+	return phrase(high, low, rh)
+}
+
+func (v Voice) celsius(c float64) string {
+	return v.Quantity(model.Quantity{Value: c, Unit: model.Celsius}, styleExact)
+}

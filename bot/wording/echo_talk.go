@@ -1,0 +1,51 @@
+package wording
+
+import (
+	"troughbell/model"
+)
+
+// echoTalk says facts about what was said between person and program.
+func (v Voice) echoTalk(f model.Fact) string {
+	switch f := f.(type) {
+	case model.Note:
+		return "note: " + f.What
+	case model.Remind:
+		at := ""
+		if f.Minute != nil {
+			at = " " + v.Clock(*f.Minute)
+		}
+		return "remind " + v.Day(f.Day) + at + ": " + f.What
+	case model.Done:
+		return join2("done", v.abouts(f.About))
+	case model.Snooze:
+		if f.Stop {
+			return join2("no more nudges", v.abouts(f.About))
+		}
+		return join2("put off to "+v.Moment(f.Until), v.abouts(f.About))
+	case model.Told:
+		return join2("nudge sent", v.abouts(f.About))
+	case model.Question:
+		return join2("asked", About(f.About))
+	case model.Settled:
+		return "question " + f.How
+	case model.Void:
+		return "taken back (" + f.Why + ")"
+	}
+	return string(f.Kind())
+}
+
+func join2(head, rest string) string {
+	if rest == "" {
+		return head
+	}
+	return head + ": " + rest
+}
+
+// abouts names topics of nudges in words.
+func (v Voice) abouts(topics []string) string {
+	words := make([]string, 0, len(topics))
+	for _, t := range topics {
+		words = append(words, About(t))
+	}
+	return Join(words, "and")
+}

@@ -1,0 +1,100 @@
+package wording
+
+import (
+	"troughbell/model"
+)
+
+func (v Voice) moveEffects() []Effect {
+	due, err := v.Herd.MoveDue(v.today())
+	if err != nil || due.On == 0 {
+		return nil
+	}
+	return []Effect{{Code: "move_next", On: due.On}}
+}
+
+func (v Voice) arriveEffects() []Effect {
+	t, err := v.Herd.Target(v.Herd.TargetKg, v.today())
+	if err != nil {
+		return nil
+	}
+	return []Effect{{Code: "finish", Q: []model.Quantity{Kg(t.TargetKg)}, On: t.Herd.Days.Mid}}
+}
+
+func (v Voice) goneEffects(g model.Gone) []Effect {
+	left := Effect{Code: "left", Q: []model.Quantity{N(v.alive())}}
+	if v.alive() == 0 {
+		left.Code = "none_left"
+	}
+	if g.How == model.Died {
+		return []Effect{{Code: "died"}, left}
+	}
+	return []Effect{left}
+}
+
+// bookedEffects says what the pigs will weigh on the day, and whether every
+// withdrawal has ended by then.
+func (v Voice) bookedEffects(b model.Booked) []Effect {
+	if b.Cancelled || b.Day == 0 {
+		return nil
+	}
+	var out []Effect
+	pigs := v.Herd.Alive(v.today())
+	if m, err := v.Herd.MeanWeight(pigs, b.Day); err == nil {
+		out = append(out, Effect{Code: "weight_then", Q: []model.Quantity{Kg(m.WeightKg.Mid), Kg(m.WeightKg.Low), Kg(m.WeightKg.High)}})
+	}
+	if names := v.notClearAt(b); len(names) > 0 {
+		out = append(out, Effect{Code: "not_clear_then", Names: names, On: b.Day})
+	}
+	return out
+}
+
+// notClearAt names the pigs that are not clear when a booking's pigs go.
+func (v Voice) notClearAt(b model.Booked) []string {
+	load := v.loadMoment(b)
+	var pigs []*model.Animal
+	for _, c := range v.Herd.Withdrawal(v.Now) {
+		if c.Treated && (!c.Known || c.ClearAt.After(load)) {
+			pigs = append(pigs, c.Animal)
+		}
+	}
+	return v.NamesOf(pigs)
+}
+
+// NamesOf names pigs; where they are all there are, or some have no name, they
+// are all of them, which for a caution is the safe reading.
+func (v Voice) NamesOf(pigs []*model.Animal) []string {
+	if len(pigs) == 0 {
+		return nil
+	}
+	if len(pigs) > 1 && len(pigs) == v.alive() {
+		return []string{model.All}
+	}
+	names := make([]string, len(pigs))
+	for i, p := range pigs {
+		if p.Name == "" {
+			return []string{model.All}
+		}
+		names[i] = p.Name
+	}
+	return names
+}
+
+// awayEffects says what runs out before the person is back.
+func (v Voice) awayEffects(a model.AwayFrom) []Effect {
+	back := a.To.At(v.Herd.Chore.Minute, v.Now.Location())
+	if a.To < v.today() {
+		return nil
+	}
+	out := []Effect{}
+	if f, err := v.Herd.FeedLeft(v.Now); err == nil {
+		if edge := v.Now.Add(daysLong(f.EdgeDays)); edge.Before(back) {
+			out = append(out, Effect{Code: "away_feed", At: edge})
+		}
+	}
+	if w, err := v.Herd.WaterLeft(v.Now); err == nil {
+		if edge := edgeOf(w.EdgeAt, v.Now, w.EdgeDays); edge.Before(back) {
+			out = append(out, Effect{Code: "away_water", At: edge})
+		}
+	}
+	return out
+}

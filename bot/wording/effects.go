@@ -1,0 +1,139 @@
+package wording
+
+import (
+	"errors"
+	"time"
+
+	"troughbell/bot/reading"
+	"troughbell/model"
+)
+
+// Effects gives what recording the entries changed, computed from the herd as
+// it is after recording. A figure that lacks something has no effect to tell.
+func (v Voice) Effects(h *model.Herd, es []reading.Entry) []Effect {
+	v.Herd = h
+	var out []Effect
+	for i, e := range es {
+		f, ok := e.Act.(reading.Fact)
+		if !ok {
+			continue
+		}
+		for _, x := range v.effectsOf(e, f.Fact) {
+			x.Entry = i
+			out = append(out, x)
+		}
+	}
+	return onceEach(out)
+}
+
+func (v Voice) effectsOf(e reading.Entry, f model.Fact) []Effect {
+	switch f := f.(type) {
+	case model.Refill:
+		return v.refillEffects(f)
+	case model.FeedLevel:
+		return v.feedEffects(f.Feeder)
+	case model.Water:
+		return v.waterEffects(f)
+	case model.WallowFill:
+		return v.wallowEffects()
+	case model.Weigh:
+		return v.weighEffects(e, f)
+	case model.Worm:
+		return v.treatmentEffects(e, f.Treatment)
+	case model.Treat:
+		return v.treatmentEffects(e, f.Treatment)
+	case model.Sick:
+		return v.sickEffects(f)
+	case model.Alarm:
+		return v.alarmEffects(f)
+	case model.Fence:
+		return v.fenceEffects(f)
+	case model.Weather:
+		return v.weatherEffects(e.On)
+	case model.Move:
+		return v.moveEffects()
+	case model.Arrive:
+		return v.arriveEffects()
+	case model.Gone:
+		return v.goneEffects(f)
+	case model.Booked:
+		return v.bookedEffects(f)
+	case model.Recipe:
+		return v.recipeEffects()
+	case model.AwayFrom:
+		return v.awayEffects(f)
+	}
+	return nil
+}
+
+// onceEach drops an effect that a later entry of the same text says again: the
+// state is that after all of them.
+func onceEach(effects []Effect) []Effect {
+	var out []Effect
+	for i, x := range effects {
+		again := false
+		for _, y := range effects[i+1:] {
+			again = again || x.Code == y.Code && x.On == y.On && x.At.Equal(y.At) && same(x.Names, y.Names) && same(x.Q, y.Q)
+		}
+		if !again {
+			out = append(out, x)
+		}
+	}
+	return out
+}
+
+func same[T comparable](a, b []T) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i] != b[i] {
+			return false
+		}
+	}
+	return true
+}
+
+// lacks reports whether a figure lacks just this.
+func lacks(err error, what string) bool {
+	var m *model.Missing
+	return errors.As(err, &m) && m.What == what
+}
+
+// lastChoreBefore is the last chore day, after today, whose round comes before
+// the moment; false where the very next one comes after it.
+func (v Voice) lastChoreBefore(t time.Time) (model.Day, bool) {
+	next := v.choreAfterToday()
+	if t.Before(next) {
+		return model.DayOf(next), false
+	}
+	for {
+		after := v.Herd.NextChore(next)
+		if t.Before(after) || after.Sub(next) > 60*24*time.Hour {
+			return model.DayOf(next), true
+		}
+		next = after
+	}
+}
+
+// choreAfterToday is the next chore moment on a later day than today.
+func (v Voice) choreAfterToday() time.Time {
+	t := v.Now
+	for {
+		t = v.Herd.NextChore(t)
+		if model.DayOf(t) > v.today() {
+			return t
+		}
+	}
+}
+
+// lasts is the effect that says past or until when something is safe.
+func (v Voice) lasts(prefix string, names []string, edge time.Time) Effect {
+	edge = edge.In(v.Now.Location())
+	chore, past := v.lastChoreBefore(edge)
+	code := prefix + "_short"
+	if past {
+		code = prefix + "_past"
+	}
+	return Effect{Code: code, Names: names, On: chore, At: edge}
+}

@@ -1,0 +1,57 @@
+package wording
+
+import (
+	"errors"
+
+	"troughbell/model"
+)
+
+// Missing asks for exactly what a figure lacks, with an example from the
+// person's own herd. topic is the question that lacked it.
+func (v Voice) Missing(err error, topic string) string {
+	var out *model.OutOfRange
+	if errors.As(err, &out) {
+		return v.outOfRange(out)
+	}
+	var m *model.Missing
+	if !errors.As(err, &m) {
+		return v.say(partMissing, "other", Args{Names: []string{About(topic)}})
+	}
+	code := m.What
+	if _, ok := missingSentences[code]; !ok {
+		return v.say(partMissing, "other", Args{Names: []string{About(code)}})
+	}
+	units := "_us"
+	if v.Metric() {
+		units = "_metric"
+	}
+	if _, ok := missingSentences[code+units]; ok {
+		code += units
+	}
+	return v.say(partMissing, code, Args{Names: []string{
+		v.ownName(), v.ownFeeder(), v.ownBarrel(), v.ownPen(), v.of(m),
+	}})
+}
+
+// of names the thing that is lacking something: what the error names, else the
+// herd's own feeder or barrel.
+func (v Voice) of(m *model.Missing) string {
+	if len(m.Names) > 0 {
+		return Join(m.Names, "and")
+	}
+	if m.What == "water_level" || m.What == "barrels" {
+		return v.ownBarrel()
+	}
+	return v.ownFeeder()
+}
+
+func (v Voice) outOfRange(o *model.OutOfRange) string {
+	unit := model.Centimetres
+	if o.Quantity == "weight" || o.Quantity == "weight_kg" {
+		unit = model.Kilograms
+	}
+	q := func(x float64) model.Quantity { return model.Quantity{Value: x, Unit: unit} }
+	return v.say(partMissing, "out_of_range", Args{
+		Names: []string{About(o.Quantity)}, Q: []model.Quantity{q(o.Value), q(o.Low), q(o.High)},
+	})
+}

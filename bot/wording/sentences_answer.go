@@ -1,0 +1,4 @@
+package wording
+
+// answerSentences say the answers of package answer.
+var answerSentences = catalogue{}

@@ -1,0 +1,70 @@
+package wording
+
+// effectSentences say what a record changed, behind its echo. Sentences of
+// several lines are cards for emergencies.
+var effectSentences = catalogue{
+	"feed_past":      "[{N}: ]safe past {on}.",
+	"feed_short":     "[{N}: ]not to {on}: safe to {at}.",
+	"feed_capacity":  "How much does {n} hold? Then I say how long it lasts.",
+	"water_past":     "Safe past {on}.",
+	"water_short":    "Not to {on}: safe to {at}.",
+	"water_capacity": "How much does {n} hold? Then I say how long it lasts.",
+	"water_one_dry":  "The others: safe to {at}. Leak or stuck nipple? Check it and fill.",
+	"water_dry": "⚠ No water. How long were they dry?\n" +
+		"Under a day and all normal: give water now, a little at a time.\n" +
+		"Over a day, or any pig staggering, twitching or blind: call the vet first. Water on full after a long thirst can kill.",
+	"wallow_dry": "Dry about {on}.",
+
+	"tape_weight": "About {q0} ({q1~q2}).",
+	"gained":      "Up {q0} in {q1}.",
+	"lost":        "Down {q0} in {q1}: look the pig over.",
+
+	"clear":             "Clear {at} by the days you gave; the label rules.",
+	"not_clear_unknown": "NOT clear: how many withdrawal days does the label say?",
+	"not_clear_other":   "NOT clear: an earlier product's withdrawal days are unknown.",
+	"booking_not_clear": "⚠ Butcher {on}: NOT CLEAR.",
+	"sick_look": "Look: breathing, legs, belly, droppings, drinking.\n" +
+		"Call the vet for hard breathing, staggering, a pig that will not rise, or a day off feed.\n" +
+		"Keep it in shade with water near.",
+	"fence_weak": "Weak: under {q0} pigs test it. Check ground rod and weeds, power off first.",
+
+	"move_next": "Next move about {on}.",
+	"finish":    "[{q0} ]about {on}.",
+	"died":      "I am sorry.",
+	"left":      "{q0|pig|pigs} left; feed, water and dates follow.",
+	"none_left": "That was the last pig: nudges stop.",
+
+	"weight_then":    "About {q0} then ({q1~q2}).",
+	"not_clear_then": "⚠ {N} NOT CLEAR on {on}: withdrawal.",
+	"away_feed":      "Feed is safe only to {at}: someone must fill.",
+	"away_water":     "Water is safe only to {at}: someone must fill.",
+
+	"ration_ok":    "Lysine {q1:fine}, needs {q2:fine} at {q0}: enough.",
+	"ration_short": "Lysine {q1:fine}, needs {q2:fine} at {q0}: short.",
+
+	"heat_watch":     "Warm for pigs: shade, and water that runs.",
+	"heat_alert":     "Hot for pigs: shade, wet wallow, cool water; no moving or loading by day.",
+	"heat_danger":    "⚠ Dangerous heat: shade, wallow and cool water now. Open-mouth panting or a pig down: call the vet.",
+	"heat_emergency": "⚠ Deadly heat: shade, wallow and cool water now, look every hour. Open-mouth panting or a pig down: call the vet.",
+
+	"alarm_out": "⚠ Pigs out: walk, do not chase. Shake a feed bucket.\n" +
+		"Someone between them and the road. Near a road: call the police.\n" +
+		"Open the fence on their side, power off; lead them in and count[ {q0}].\n" +
+		"Then check the wire, and text: pigs in.",
+	"alarm_down": "⚠ Pig down: call the vet now.\n" +
+		"Hot day: shade, wet the ground and the skin with cool, not icy water; no bucket over the head.\n" +
+		"Look: breathing, legs, belly, could it have been dry or eaten something? Keep others off.\n" +
+		"Dead or more than one down: touch nothing more, call the vet.",
+	"alarm_no_water": "⚠ No water: how long were they dry?\n" +
+		"Under a day and all normal: give water now, a little at a time, at several places.\n" +
+		"Over a day, or any pig staggering, twitching, blind or fitting: call the vet BEFORE water.\n" +
+		"After a long dry spell never turn it on full: salt poisoning can kill.",
+	"alarm_no_feed": "⚠ No feed: look whether the trough or the barrel is empty; knock the feeder, it may be bridged.\n" +
+		"Feed now, in several places so that all reach it.\n" +
+		"Is water running? Pigs that do not drink do not eat.",
+	"alarm_fence": "⚠ Fence down: count the pigs first[ ({q0})].\n" +
+		"Power off before you touch the wire. Clear weeds and sticks, join the break, check the ground rod.\n" +
+		"Power on, read the voltage at the far end, and text it: fence 6.2.",
+	"alarm_over_out":      "Count: {q0}? Check the wire.",
+	"alarm_over_no_water": "Watch them for a day: staggering or twitching, call the vet.",
+}

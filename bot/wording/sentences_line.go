@@ -1,0 +1,82 @@
+package wording
+
+// lineSentences say the lines of nudges, by the codes of package schedule, where
+// the arguments of each are told. {d0} is the line's day, {d1} {d2} {d3} the low,
+// middle and high day of its window.
+var lineSentences = catalogue{
+	"all_well": "All is well on {on}: nothing to do beyond the look-over.",
+
+	"refill_visit":   "{on}: [mix {?q1|batch|batches}, ]pour {q0:feed}: {n*2:feed}. Lasts past {at:day}.",
+	"refill_brim":    "{on}: fill to the brim, {q0:feed}[, {?q1|batch|batches}]: {n*2:feed}. May not reach {at:day}: plan a fill between.",
+	"refill_midweek": "Feed in {n}: safe only to {at}, likely to {on}. Pour {q0:feed}[, {?q1|batch|batches}].",
+	"refill_out":     "Feed in {n}: out since {at} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
+
+	"water_visit":      "{on}: fill {n}[, {?q0}]; they draw {q1}. Then safe past {at:day}.",
+	"water_brim":       "{on}: fill {n}[, {?q0}]; full lasts only into {on}, not to {at:day}. Plan a fill between.",
+	"water_midweek":    "Water in {n}: safe only to {at}, likely to {on}. {q0} left, they draw {q1}.",
+	"water_out":        "Water in {n}: out since {at} as I calculate; nobody has looked. Look now. If long dry or any pig staggers: vet before water.",
+	"water_seen_empty": "Water: {n} seen empty {at}, no fill since. Fill now, a little at a time. If long dry or any pig staggers: vet before water.",
+
+	"wallow_visit": "Wallow: dry from {on}. Top up[, about {q0}].",
+	"wallow_heat":  "Wallow: dry or nearly so, and {q0} on {on}. Fill it[, about {q1}].",
+
+	"level_standing": "Feed in {n}: nothing poured for {q0}. Knock and level it so that it does not bridge.",
+	"level_bridged":  "Feed in {n}: {q0:feed} seen {on}, {q1:feed} expected. Knock it: bridged or shut too far?",
+
+	"worm_due":     "Worming due {on}[: {n}]. Dung test first, or by the label; then text product and withdrawal days.",
+	"worm_blocked": "No worming now[: {n}]: it may not be clear by the butcher, {on}. Ask the vet.",
+	"move_due":     "Pen move due {on}[: out of {n}].",
+	"weigh_due":    "Tape {on}[: {n}]: it would sharpen the butcher date.",
+
+	"book_by":    "No butcher booked: call by {d0}, ask for {d1~d3}.",
+	"book_ahead": "Butcher {on}, in {q0}[: {?q1|pig|pigs}][, about {q2} each then].",
+	"book_eve": "Butcher {on}[, {at}][: {?q0|pig|pigs}]. Feed off 12 to 18 hours before slaughter, as the butcher says; water always. " +
+		"Load in the cool.",
+
+	"withdrawal_conflict": "NOT CLEAR for the butcher {on}: {n}, clear {at}. Move the day or hold them back.",
+	"withdrawal_unknown":  "NOT CLEAR[: {n}]: withdrawal days unknown[; butcher {on}]. Read the label or ask the vet, then text the days.",
+
+	"heat_watch":     "Warm {on}: {q0}. Shade, water that runs[, humidity {q1}].",
+	"heat_alert":     "Hot {on}: {q0}. Wet the wallow, check every nipple, move nothing by day.",
+	"heat_danger":    "Dangerous heat {on}: {q0}. Wallow, shade, cool water before noon. Panting with open mouth or down: call the vet.",
+	"heat_emergency": "Deadly heat {on}: {q0}. Wallow, shade, cool water, look every hour. Panting with open mouth or down: call the vet.",
+
+	"cold_night":  "Cold {on}: {q0}, they bear {q1} at {q2}. Deep dry straw, windy side shut.",
+	"cold_freeze": "Hard freeze {on}: {q0}. Drain hoses, check nipples in the morning; no water is no feed.",
+
+	"ration_short": "Mix: {q0:fine} lysine, needs {q1:fine} at {q2}.[ A batch: {n*3:sign}.]",
+	"ration_rich":  "Mix: {q0:fine} lysine, {q1:fine} is enough at {q2}.[ A batch could be: {n*3:sign}.]",
+
+	"stock_short": "Shed short for {on}: {n}. Buy before.",
+	"stock_eve":   "Shed short for tomorrow, {on}: {n}.",
+
+	"own_reminder": "{N}.",
+
+	"capacity_feed":    "From {on} full feeders ({q0:feed}) hold less than the {q1:feed} between two visits. Add one or fill between.",
+	"capacity_nipples": "Drinkers: {q0} there, {q1} wanted. Add one before it gets hot.",
+
+	"alarm_out":       "Pigs out[: {n}], reported {at}, not called in. Counted? Text: pigs in.",
+	"alarm_down":      "Pig down[: {n}], reported {at}. Vet called? Text how it is.",
+	"alarm_no_water":  "No water reported {at}, no fill since. If long dry or any pig staggers: vet before water.",
+	"alarm_no_feed":   "No feed reported {at}, no fill since.",
+	"alarm_fence":     "Fence down reported {at}. Text the voltage when it is up: fence 6.2.",
+	"alarm_fence_low": "Fence {q0} on {on}: under {q1} pigs test it. Check ground rod and weeds, power off first.",
+
+	"season_over": "Season over {on}: {q0|pig|pigs}, {q1} to butcher or sold. All nudges stop. One thing for next year? Text: note ...",
+
+	"check_silence":     "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
+	"check_feed_level":  "How full is the feed[ in {n}]?",
+	"check_water_level": "How full is the water[: {n}]?",
+	"check_question":    "Still open from {at}: a question about the {n1}.",
+	"check_not_filled":  "No fill logged {on}[: {n}]. Done? Text it, as in: filled 150, full.",
+
+	"keep_asking": "{N}: passed over three times. Keep, monthly, or stop?",
+
+	"catch_up_down": "I was off from {at}, {q0} hours. Texts sent meanwhile may be lost: what is missing?",
+	"catch_up_away": "Back from {q0} away. Text what was filled, and one level of feed and water.",
+
+	"well_feed":   "Feed: safe to {on}.",
+	"well_water":  "Water: safe to {on}.",
+	"well_weight": "{q3|pig|pigs} about {q0} ({q1~q2}).",
+	"well_target": "{q0} {d1~d3}.",
+}

@@ -1,0 +1,43 @@
+package wording
+
+// missingSentences ask for what a figure lacks, by what it is. {n0} is a pig's
+// name, {n1} a feeder, {n2} a barrel, {n3} a pen of the herd, {n4} the thing
+// that lacks it. Where an example has units there is one sentence for each.
+var missingSentences = catalogue{
+	"pigs":               "No pigs yet. Text how many and how heavy, as in: 4 pigs 48 lb.",
+	"pigs_metric":        "No pigs yet. Text how many and how heavy, as in: 4 pigs 22 kg.",
+	"weight":             "I need a weight first. Text: {n0} girth 38, or {n0} about 120 lb.",
+	"weight_metric":      "I need a weight first. Text: {n0} girth 96 cm, or {n0} about 55 kg.",
+	"birth":              "I need an age or a weight. Text: born 1 Mar, or {n0} about 120 lb.",
+	"birth_metric":       "I need an age or a weight. Text: born 1 Mar, or {n0} about 55 kg.",
+	"feeder":             "No feeder yet. Text its size, as in: feeder 55 gal, or feeder 300 lb.",
+	"feeder_metric":      "No feeder yet. Text its size, as in: feeder 200 l, or feeder 130 kg.",
+	"capacity":           "How much does {n4} hold? Text: {n4} 55 gal.",
+	"capacity_metric":    "How much does {n4} hold? Text: {n4} 200 l.",
+	"level":              "I do not know how full {n4} is. Text: {n4} half left, or: filled 150, full.",
+	"level_metric":       "I do not know how full {n4} is. Text: {n4} half left, or: filled 70 kg, full.",
+	"barrels":            "No water barrels yet. Text: 2 water barrels 55 gal.",
+	"barrels_metric":     "No water barrels yet. Text: 2 water barrels 200 l.",
+	"water_level":        "I do not know how full {n4} is. Text: water {n4} full, or half.",
+	"wallow":             "No wallow yet. Text: wallow 6x8 ft 6 in deep, or: wallow topped up.",
+	"wallow_metric":      "No wallow yet. Text: wallow 2x3 m 20 cm deep, or: wallow topped up.",
+	"pen":                "No pen yet. Text: pen 1 50x80 ft in use.",
+	"pen_metric":         "No pen yet. Text: pen 1 400 m2 in use.",
+	"pen_area":           "How big is {n3}? Text: {n3} 50x80 ft.",
+	"pen_area_metric":    "How big is {n3}? Text: {n3} 400 m2.",
+	"recipe":             "I do not know your mix. Text: mix is 74 corn 23 soybean meal 3 mineral.",
+	"bag_size":           "How much is in a bag? Text: a bag is 50 lb.",
+	"bag_size_metric":    "How much is in a bag? Text: a bag is 25 kg.",
+	"booking":            "No butcher booked. Text: butcher sep 1 4 pigs.",
+	"booking_metric":     "No butcher booked. Text: butcher 1 Sep 4 pigs.",
+	"humidity":           "I need the humidity. Text: 94 today, humidity 60.",
+	"humidity_metric":    "I need the humidity. Text: 34 C today, humidity 60.",
+	"temperature":        "I need the day's temperature. Text: 94 today, or 94/71.",
+	"temperature_metric": "I need the day's temperature. Text: 34 C today, or 34/22.",
+	"spend":              "Nothing spent is on file. Text: spent 61 straw, or bought 500 lb corn 60.",
+	"spend_metric":       "Nothing spent is on file. Text: spent 61 straw, or bought 200 kg barley 60.",
+	"treatment":          "No treatment is on file.",
+	"count":              "How many pigs? Text: plan 4 pigs from may 2.",
+	"out_of_range":       "{N} {q0:exact} is outside what I can compute ({q1~q2}).",
+	"other":              "I cannot say yet: I lack the {n}.",
+}

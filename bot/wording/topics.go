@@ -1,0 +1,75 @@
+package wording
+
+import "troughbell/model"
+
+// Topics has one entry for each thing that help can be asked about.
+var Topics = []Topic{
+	{
+		Name: "feed", Title: "Feed", Words: []string{"feeding", "feeder", "feed_left", "feed_need"},
+		Kinds:  []model.Kind{"refill", "feed_level"},
+		US:     []string{"filled FEEDER 150 lb, full", "FEEDER half left", "how much feed is left?"},
+		Metric: []string{"filled FEEDER 70 kg, full", "FEEDER half left", "how much feed is left?"},
+	},
+	{
+		Name: "water", Title: "Water", Words: []string{"barrel", "water_left", "drinker", "nipple"},
+		Kinds:  []model.Kind{"water"},
+		US:     []string{"water BARREL full", "water BARREL 40 gal", "how long does the water last?"},
+		Metric: []string{"water BARREL full", "water BARREL 150 l", "how long does the water last?"},
+	},
+	{
+		Name: "weigh", Title: "Weights and growth", Words: []string{"weight", "tape", "girth", "growth", "weighing"},
+		Kinds:  []model.Kind{"weigh"},
+		US:     []string{"PIG girth 38 length 42", "PIG 155 lb", "what do they weigh?"},
+		Metric: []string{"PIG girth 96 length 107", "PIG 70 kg", "what do they weigh?"},
+	},
+	{
+		Name: "butcher", Title: "Butcher and yield", Words: []string{"butcher_date", "target", "yield", "booking", "hung"},
+		Kinds:  []model.Kind{"booked", "gone"},
+		US:     []string{"how long till butcher?", "butcher sep 1 6 am, 4 pigs", "PIG hung 190 lb"},
+		Metric: []string{"how long till butcher?", "butcher 1 Sep 6:00, 4 pigs", "PIG hung 86 kg"},
+	},
+	{
+		Name: "health", Title: "Worming, treatments, sick pigs", Words: []string{"worming", "withdrawal", "sick", "treatment", "vet"},
+		Kinds: []model.Kind{"worm", "treat", "sick"},
+		US:    []string{"wormed all, ivermectin, 18 days withdrawal", "PIG limping back left", "when is PIG clear?"},
+	},
+	{
+		Name: "alarm", Title: "Emergencies", Words: []string{"emergency", "out", "fence"},
+		Kinds: []model.Kind{"alarm", "fence"},
+		US:    []string{"pigs out", "no water", "fence 5.8"},
+	},
+	{
+		Name: "mix", Title: "Mix, shed and ration", Words: []string{"ration", "ration_check", "batch", "shed"},
+		Kinds:  []model.Kind{"recipe", "mixed", "stock"},
+		US:     []string{"mix is 74 corn 23 soybean meal 3 mineral", "mixed 2 batches", "bought 500 lb corn $60"},
+		Metric: []string{"mix is 74 kg barley 23 kg soybean meal 3 kg mineral", "mixed 2 batches", "bought 250 kg barley 60"},
+	},
+	{
+		Name: "heat", Title: "Weather, heat and wallow", Words: []string{"hot", "cold"},
+		Kinds:  []model.Kind{"weather", "wallow"},
+		US:     []string{"94 today, low 71", "wallow hosed 30 min", "is it too hot?"},
+		Metric: []string{"34 C today, low 22", "wallow hosed 30 min", "is it too hot?"},
+	},
+	{
+		Name: "pens", Title: "Pens and moves", Words: []string{"pen", "rotation"},
+		Kinds:  []model.Kind{"move"},
+		US:     []string{"moved all to PEN", "PEN 50x80 ft", "when do they move?"},
+		Metric: []string{"moved all to PEN", "PEN 400 m2", "when do they move?"},
+	},
+	{
+		Name: "money", Title: "Money", Words: []string{"cost", "costs", "spending"},
+		Kinds: []model.Kind{"spend"},
+		US:    []string{"spent 61 straw", "sold PIG 300", "what do they cost?"},
+	},
+	{
+		Name: "settings", Title: "Herd and settings", Words: []string{"setup", "set-up", "pigs", "plan", "sizes"},
+		Kinds:  []model.Kind{"settings", "arrive"},
+		US:     []string{"4 pigs came 48 lb each", "chores sat 7 am", "target 265 lb"},
+		Metric: []string{"4 pigs came 22 kg each", "chores Sat 7:00", "target 120 kg"},
+	},
+	{
+		Name: "nudges", Title: "Nudges and reminders", Words: []string{"reminder", "reminders", "quiet", "today"},
+		Kinds: []model.Kind{"remind", "note", "away", "done", "snooze"},
+		US:    []string{"what's due?", "remind friday 6 pm: check the wire", "away jul 24 to aug 3"},
+	},
+}
