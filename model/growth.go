@@ -59,9 +59,10 @@ func (h *Herd) ExpectReading(a *Animal, on Day, by string) (Estimate, error) {
 	kg, gain := tableWeight(day)
 	e, ok := readingErrors[by]
 	if !ok {
-		e = readingErrors[ByScale]
+		by = ByScale
+		e = readingErrors[by]
 	}
-	own := math.Hypot(e.sd(kg), e.shape*kg)
+	own := math.Hypot(e.sd(kg)*math.Sqrt(f.scatter[by].ratio), e.shape*kg)
 	bias, sure := 0.0, 0.0
 	if e.column != biasNone {
 		bias, sure = f.bias(e.column)

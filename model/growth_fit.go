@@ -19,10 +19,11 @@ type growthFit struct {
 	groups []*growthGroup
 	means  growthMeans
 
-	theta []float64 // shared unknowns: sharedColumns, then start and speed of each group
-	info  lower     // Cholesky factor of their posterior precision
-	loose lower     // the same precision before factoring
-	rhs   []float64
+	scatter map[string]readingScatter // by kind of reading
+	theta   []float64                 // shared unknowns: sharedColumns, then start and speed of each group
+	info    lower                     // Cholesky factor of their posterior precision
+	loose   lower                     // the same precision before factoring
+	rhs     []float64
 }
 
 // growthGroup is pigs that came together.
@@ -89,7 +90,10 @@ const growthRounds = 5
 
 func (h *Herd) growth() *growthFit {
 	return h.figures.growth.get(func() *growthFit {
-		f := &growthFit{}
+		f := &growthFit{scatter: map[string]readingScatter{}}
+		for by := range readingErrors {
+			f.scatter[by] = readingScatter{ratio: 1}
+		}
 		groupOf := map[*Group]int{}
 		for i, g := range h.Groups {
 			groupOf[g] = i
@@ -214,7 +218,7 @@ func (f *growthFit) solve() {
 		if round == growthRounds-1 {
 			return
 		}
-		f.judge()
+		f.judge(round == growthRounds-2)
 		f.relinearise()
 	}
 }
@@ -267,7 +271,7 @@ func (f *growthFit) solvePig(p *growthPig) {
 				row[j] += r.err.shape * r.err.shape * kg / gain * okg / ogain
 			}
 		}
-		row[i] += r.noise(kg, gain)
+		row[i] += f.noise(r, kg, gain)
 	}
 	p.block.factor()
 	p.block.forward(p.v)
@@ -290,11 +294,17 @@ func (f *growthFit) solvePig(p *growthPig) {
 }
 
 // noise is the variance of a reading in table days, a slip allowed for.
-func (r *growthReading) noise(kg, gain float64) float64 {
-	right := r.err.sd(kg)
+func (f *growthFit) noise(r *growthReading, kg, gain float64) float64 {
+	right := f.sd(r, kg)
 	right *= right
 	wrong := right + slipSD*slipSD*kg*kg
 	return 1 / ((1-r.wrong)/right + r.wrong/wrong) / (gain * gain)
+}
+
+// sd is the standard deviation of a reading's own error in kg, as such readings
+// scatter in this herd.
+func (f *growthFit) sd(r *growthReading, kg float64) float64 {
+	return r.err.sd(kg) * math.Sqrt(f.scatter[r.by].ratio)
 }
 
 // solveMeans solves the block of readings of several pigs together, each pig's
@@ -341,7 +351,7 @@ func (f *growthFit) solveMeans() {
 		for j := range i + 1 {
 			row[j] = f.shared(m.parts[i], m.parts[j], r.day, m.readings[j].day)
 		}
-		row[i] += r.noise(total, 1)
+		row[i] += f.noise(r, total, 1)
 	}
 	m.block.factor()
 	m.block.forward(m.v)

@@ -54,7 +54,9 @@ var trialStart = model.DateDay(2026, 5, 2)
 
 func trialDay(week int) model.Day { return trialStart + model.Day(7*week) }
 
-func noon(d model.Day) time.Time { return d.At(12*60, time.UTC) }
+func noon(d model.Day) time.Time { return d.At(12*60, loc) }
+
+var loc = time.UTC
 
 // trialHerd is the records of a herd of the given pigs, weighed in the first
 // weeks.
@@ -227,10 +229,13 @@ func (s *score) join(o score) {
 	}
 }
 
-func TestForecastFromMisreadWeights(t *testing.T) {
+func TestForecastFromMisreadWeights(t *testing.T) { misread(t, false) }
+func TestForecastFromMisreadTapes(t *testing.T)   { misread(t, true) }
+
+func misread(t *testing.T, tape bool) {
 	pigs := trialPigs(t)
 	var two, four, ninety score
-	for seed := range 10 {
+	for seed := range 50 {
 		rng := rand.New(rand.NewPCG(uint64(seed), 7))
 		noisy := make([]trialPig, len(pigs))
 		slip := make([]int, len(pigs))
@@ -254,7 +259,15 @@ func TestForecastFromMisreadWeights(t *testing.T) {
 			at[p.name] = i
 		}
 		w2, w4, w9 := forecast(t, pigs, func(p trialPig, weeks int) []model.Record {
-			return alone(noisy[at[p.name]], weeks)
+			rec := alone(noisy[at[p.name]], weeks)
+			if tape {
+				for i := range rec {
+					if w, ok := rec[i].Fact.(model.Weigh); ok {
+						rec[i].Fact = model.Weigh{Animals: w.Animals, GirthCm: (w.WeightKg + 93.326) / 1.8163}
+					}
+				}
+			}
+			return rec
 		})
 		two.join(w2)
 		four.join(w4)

@@ -5,11 +5,52 @@ import "math"
 // judge asks of every reading how likely it is a slip - a number misread, or put
 // to the wrong pig - given all the other readings. A slip then hardly counts;
 // a clean reading costs nothing.
-func (f *growthFit) judge() {
+func (f *growthFit) judge(last bool) {
 	for _, p := range f.pigs {
 		f.judgePig(p)
 	}
 	f.judgeMeans()
+	for by, s := range f.scatter {
+		s.settle(last)
+		f.scatter[by] = s
+	}
+}
+
+// readingScatter is how much wider than usual one kind of reading scatters in
+// this herd: its variance over the usual one, and what this round says of it.
+type readingScatter struct {
+	ratio             float64
+	found, allowedFor float64
+	count             float64 // of readings that are no slips
+}
+
+// The scatter that is usual before a herd's own readings tell, relative to
+// readingErrors, and how many readings it counts for.
+const (
+	scatterUsual = 1.2
+	scatterSure  = 2.0
+)
+
+// see takes in one reading: residual and precision are its entries of A^-1 r and
+// A^-1, noise its variance in the fit. Were the noise right, found would equal
+// allowedFor in the mean (the score of the restricted likelihood). A reading
+// that may be a slip counts less, and none counts for more than a wild one.
+func (s *readingScatter) see(residual, precision, noise, wrong float64) {
+	s.found += (1 - wrong) * noise * math.Min(residual*residual, 6*precision)
+	s.allowedFor += (1 - wrong) * noise * precision
+	s.count += 1 - wrong
+}
+
+// settle moves the ratio to where found and allowed-for meet, the usual scatter
+// weighed in. At last the most likely variance is made the expected one, which is
+// the larger the fewer readings it was learned from.
+func (s *readingScatter) settle(last bool) {
+	s.ratio *= (scatterSure*scatterUsual/s.ratio + s.found) / (scatterSure + s.allowedFor)
+	s.ratio = math.Max(0.7, math.Min(9, s.ratio))
+	if sure := scatterSure + s.count; last && sure > 3 {
+		s.ratio *= sure / (sure - 2)
+	}
+	s.found, s.allowedFor, s.count = 0, 0, 0
 }
 
 // judgePig weighs up "none of this pig's readings is a slip" against "this one
@@ -26,8 +67,9 @@ func (f *growthFit) judgePig(p *growthPig) {
 	for i := range p.readings {
 		r := &p.readings[i]
 		kg, gain := tableWeight(r.table)
-		latent := math.Max(0, spread[i]-r.noise(kg, gain))
-		odds[i] = r.slipOdds(residual[i], latent, kg, gain)
+		noise := f.noise(r, kg, gain)
+		latent := math.Max(0, spread[i]-noise)
+		odds[i] = f.slipOdds(r, residual[i], latent, kg, gain)
 		if r.wrong < 0.9 {
 			sum += odds[i]
 		}
@@ -39,13 +81,17 @@ func (f *growthFit) judgePig(p *growthPig) {
 		} else {
 			r.wrong = odds[i] / (1 + odds[i])
 		}
+		kg, gain := tableWeight(r.table)
+		s := f.scatter[r.by]
+		s.see(residual[i]/spread[i], 1/spread[i], f.noise(r, kg, gain), r.wrong)
+		f.scatter[r.by] = s
 	}
 }
 
 // slipOdds is the odds that a reading that lies so far from what the others say
 // is a slip; residual and latent variance in table days.
-func (r *growthReading) slipOdds(residual, latent, kg, gain float64) float64 {
-	sd := r.err.sd(kg) / gain
+func (f *growthFit) slipOdds(r *growthReading, residual, latent, kg, gain float64) float64 {
+	sd := f.sd(r, kg) / gain
 	slip := slipSD * kg / gain
 	right := latent + sd*sd
 	wrong := right + slip*slip
@@ -123,7 +169,7 @@ func (f *growthFit) judgeMeans() {
 			w, _ := tableWeight(part.table)
 			kg += w / float64(len(m.parts[i]))
 		}
-		odds[i] = r.slipOdds(e/precision, math.Max(0, 1/precision-r.noise(kg, 1)), kg, 1)
+		odds[i] = f.slipOdds(r, e/precision, math.Max(0, 1/precision-f.noise(r, kg, 1)), kg, 1)
 		if r.wrong < 0.9 {
 			sum += odds[i]
 		}

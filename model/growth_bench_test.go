@@ -1,0 +1,55 @@
+package model_test
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"troughbell/model"
+)
+
+// season is the records of n invented pigs weighed weekly for the given weeks,
+// each along a line of its own.
+func season(n, weeks int) []model.Record {
+	pigs := make([]trialPig, n)
+	var names []string
+	for i := range pigs {
+		pigs[i].name = fmt.Sprintf("pig%d", i)
+		names = append(names, pigs[i].name)
+	}
+	from := trialStart
+	records := []model.Record{{ID: "arrive", On: from, At: from.At(8*60, loc), Fact: model.Arrive{Count: n, Animals: names, WeightKg: model.Float(20)}}}
+	for w := range weeks {
+		day := from + model.Day(7*w)
+		for i, name := range names {
+			kg := 20 + float64(w)*(4.5+0.1*float64(i%7)) + float64((i*7+w*5)%5-2)
+			records = append(records, model.Record{ID: fmt.Sprint(name, w), On: day, At: noon(day),
+				Fact: model.Weigh{Animals: []string{name}, WeightKg: kg, By: model.ByScale}})
+		}
+	}
+	return records
+}
+
+// BenchmarkForecastOfHerd is weights and target days of 20 pigs with a season of
+// weekly weighings, from records already read.
+func BenchmarkForecastOfHerd(b *testing.B) { benchmarkForecast(b, 20, 20) }
+
+// BenchmarkForecastOfPig is the same of one pig with seven weighings.
+func BenchmarkForecastOfPig(b *testing.B) { benchmarkForecast(b, 1, 7) }
+
+func benchmarkForecast(b *testing.B, pigs, weeks int) {
+	records := season(pigs, weeks)
+	today := trialDay(weeks - 1)
+	herds := make([]*model.Herd, 0, b.N)
+	for range b.N {
+		herds = append(herds, model.Fold(records))
+	}
+	b.ResetTimer()
+	for i := range b.N {
+		_, err := herds[i].Weights(today + 28)
+		require.NoError(b, err)
+		_, err = herds[i].Target(120, today)
+		require.NoError(b, err)
+	}
+}
