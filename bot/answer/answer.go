@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"troughbell/bot/reading"
+	"troughbell/bot/wording"
 	"troughbell/model"
 )
 
@@ -22,6 +23,86 @@ type Answer struct {
 	Buttons [][]string
 }
 
+// asked is a question with all that it is answered from.
+type asked struct {
+	reading.Ask
+	h     *model.Herd // under the question's assumption, if it has one
+	now   time.Time
+	today model.Day
+	pigs  []*model.Animal // those asked about, alive today; all where none was named
+	named bool            // the question names pigs
+	last  *reading.Ask
+	v     wording.Voice
+}
+
+// topics has one line for each topic of a question.
+var topics = map[string]func(asked) Answer{
+	"butcher_date": butcherDate,
+	"target":       butcherDate,
+	"weight":       weight,
+	"growth":       weight,
+	"feed_left":    feedLeft,
+	"feed_need":    feedNeed,
+	"water_left":   waterLeft,
+	"ration_check": rationCheck,
+	"yield":        yield,
+	"cost":         cost,
+	"worming":      worming,
+	"move":         move,
+	"wallow":       wallow,
+	"withdrawal":   withdrawal,
+	"heat":         heat,
+	"plan":         plan,
+	"today":        due,
+	"history":      history,
+	"sizes":        sizes,
+}
+
 // To answers the question about the herd, seen from now in its zone. last is
 // the question before, for "why?"; nil if there was none.
-func To(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer { panic("answer") }
+func To(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
+	if q.Topic == "why" {
+		return why(h, now, q, last)
+	}
+	a := asked{Ask: q, h: h, now: now, today: model.DayOf(now), last: last}
+	if q.Assume != nil && len(h.Animals) > 0 {
+		a.h = h.Assume(*q.Assume, a.today)
+	}
+	a.v = wording.Voice{Herd: a.h, Now: now}
+	a.pigs, a.named = a.whichPigs()
+	if q.Topic != "plan" && len(q.Animals) > 0 && len(a.pigs) == 0 {
+		return a.noSuchPig()
+	}
+	answer, ok := topics[q.Topic]
+	if !ok {
+		return Answer{Text: a.v.Help("")}
+	}
+	return answer(a)
+}
+
+// why says the reasons of the question before.
+func why(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
+	v := wording.Voice{Herd: h, Now: now}
+	if last == nil || last.Topic == "why" {
+		return Answer{Text: v.Say("why_nothing", wording.Args{})}
+	}
+	before := To(h, now, *last, nil)
+	if before.Data == nil {
+		return Answer{Text: before.Text}
+	}
+	text := v.Why(before.Reasons)
+	if text == "" {
+		text = v.Say("why_plain", wording.Args{})
+	}
+	return Answer{
+		Data:    map[string]any{"of": last.Topic, "reasons": reasonCodes(before.Reasons)},
+		Text:    text,
+		Reasons: before.Reasons,
+	}
+}
+
+// missing asks for what a figure lacks.
+func (a asked) missing(err error) Answer { return Answer{Text: a.v.Missing(err, a.Topic)} }
+
+// say gives a sentence of the catalogue.
+func (a asked) say(code string, args wording.Args) string { return a.v.Say(code, args) }

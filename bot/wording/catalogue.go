@@ -17,6 +17,7 @@ const (
 	partMissing  = "missing"
 	partSetup    = "setup"
 	partAnswer   = "answer"
+	partTalk     = "talk"
 )
 
 // english has all sentences in English.
@@ -30,15 +31,21 @@ var english = map[string]catalogue{
 	partMissing:  missingSentences,
 	partSetup:    setupSentences,
 	partAnswer:   answerSentences,
+	partTalk:     talkSentences,
 }
 
 // Say gives the sentence of an answer by its code.
 func (v Voice) Say(code string, a Args) string { return v.say(partAnswer, code, a) }
 
+// Phrase gives an answer's phrase by its code, to stand inside of a sentence.
+func (v Voice) Phrase(code string, a Args) string { return v.phrase(partAnswer, code, a) }
+
 // say gives a sentence by its part and code. A code without a sentence, which
 // the tests of the catalogues rule out for all that the program itself gives
 // out, is said as its plain words with its arguments.
-func (v Voice) say(part, code string, a Args) string {
+func (v Voice) say(part, code string, a Args) string { return capital(v.phrase(part, code, a)) }
+
+func (v Voice) phrase(part, code string, a Args) string {
 	s, ok := english[part][code]
 	if !ok {
 		s = strings.ReplaceAll(code, "_", " ") + "[: {n}][ {q0}][, {on}][, {at}]"

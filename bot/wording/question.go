@@ -36,7 +36,7 @@ func (v Voice) choiceLabel(c reading.Clarify, choice reading.Choice) string {
 		return choice.Label
 	}
 	if _, ok := choicePhrases[choice.Code]; ok {
-		return v.say(partChoice, choice.Code, Args{Names: c.Names, Q: choice.Q})
+		return v.phrase(partChoice, choice.Code, Args{Names: c.Names, Q: choice.Q})
 	}
 	if len(choice.Q) > 0 {
 		return v.Quantity(choice.Q[0], styleExact)

@@ -1,4 +1,96 @@
 package wording
 
-// answerSentences say the answers of package answer.
-var answerSentences = catalogue{}
+// answerSentences say the answers of package answer, which fills them. Phrases,
+// said with [Voice.Phrase], stand inside of other sentences.
+var answerSentences = catalogue{
+	"why_nothing": "Ask me something first, then: why?",
+	"why_plain":   "That is as it was recorded; nothing was computed.",
+	"no_such_pig": "I know no pig called {n}.",
+	"pig_gone":    "{N}: not in the herd any more.",
+	"others":      "the others",
+	"the_pig":     "the pig",
+
+	// {d0} {d1~d2} the day with its range; {q0} the target, {q1} days until.
+	"target_day":       "[{N}: ]{q0} about {d0} ({d1~d2}), in {q1}.",
+	"target_reached":   "[{N}: ]{q0} is reached, as I figure it.",
+	"group_since":      "those of {d0}",
+	"group_day":        "{N}: {d0}.",
+	"target_not_clear": "NOT CLEAR: {n}, withdrawal days unknown. Read the label, text the days; no butcher before.",
+	"target_blocked":   "Not before {d0}: withdrawal runs to {t0}.",
+	"target_ask":       "No butcher booked: ask for {d0~d1}.",
+	"booked_not_clear": "Butcher {d0}: NOT CLEAR, {n} to {t0}. Move the day.",
+	"booked_weight":    "Butcher {d0}[: about {q0} then ({q1~q2})].",
+	"by_day_yes":       "By {d0} yes: [{n} ]about {q0} ({q1~q2}).",
+	"by_day_no":        "By {d0} not yet: [{n} ]about {q0} ({q1~q2}).",
+
+	// {q0} weight, {q1~q2} range, {q3} gain; {d0} where it is not today.
+	"one_weight":  "{N} about {q0} ({q1~q2})[ on {d0}], gaining {q3}.",
+	"mean_weight": "About {q0} each ({q1~q2})[ on {d0}], gaining {q3}.",
+	"weight_part": "{n} {q0}",
+	"gain_part":   "{n} {q3}",
+
+	"feed_lasts":       "Feed lasts past {d0}: safe to {t0}[, likely to {t1}].",
+	"feed_short":       "Feed does not last to {d0}: safe to {t0}[, likely to {t1}].",
+	"feed_amount":      "About {q0:feed} left ({q1~q2:feed}), they eat {q3:feed}.",
+	"feeder_part":      "{n} {q0:feed}, safe to {t0}",
+	"feed_need":        "About {q0:feed} feed to {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
+	"feed_need_target": "About {q0:feed} feed to {q4} about {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
+	"next_pour":        "{d0}: pour {q0:feed}[, {?q1|batch|batches}]: {n*2:feed}. Lasts past {t0:day}.",
+
+	"water_lasts":  "Water lasts past {d0}: safe to {t0}[, likely to {t1}].",
+	"water_short":  "Water does not last to {d0}: safe to {t0}[, likely to {t1}].",
+	"water_amount": "About {q0} left, they draw {q1}.",
+	"barrel_part":  "{n} {q0}",
+	"wallow_dry":   "Wallow dry about {d0} ({d1~d2}). To fill it: about {q0}.",
+
+	"heat_normal":     "{d0}: no heat trouble, {q0}.",
+	"heat_watch":      "{d0}: warm for pigs, {q0}. Shade and water that runs.",
+	"heat_alert":      "{d0}: hot for pigs, {q0}. Shade, wet wallow; move nothing by day.",
+	"heat_danger":     "⚠ {d0}: dangerous heat, {q0}. Wallow, shade, cool water; panting with open mouth: call the vet.",
+	"heat_emergency":  "⚠ {d0}: deadly heat, {q0}. Wallow, shade, cool water, look every hour; panting with open mouth: call the vet.",
+	"heat_guessed":    "No temperature told: a guess from the season. Text the day's high.",
+	"heat_rh_assumed": "Humidity not told: {q1} assumed.",
+
+	"ration_ok":      "The mix is enough: lysine {q0:fine}, they need {q1:fine} at {q2}.",
+	"ration_short":   "The mix is short: lysine {q0:fine}, they need {q1:fine} at {q2}.",
+	"ration_change":  "To each batch: {n*5:sign}. Protein now {q3}, energy {q4}.",
+	"ration_rest":    "Protein {q3}, energy {q4}.",
+	"ration_unknown": "No figures for {n}: counted as nothing.",
+
+	"yield":     "[{N}: ]about {q0} of meat ({q1~q2}), {q3} hanging, from {q6} live on {d0}.",
+	"yield_all": "{q0|pig|pigs}: about {q1} of meat, {q2} hanging.",
+
+	"cost":          "{q0} so far, about {q1} by the butcher: {q2:per} hanging, {q3:per} live.",
+	"cost_unpriced": "{q4:feed} of feed has no price yet. Text: bought 500 lb corn 60.",
+
+	"worming":             "Worming due {d0}[: {n}]. Dung test first, or by the label; your vet knows what fits.",
+	"worming_now":         "Worming is due[: {n}]. Dung test first, or by the label; your vet knows what fits.",
+	"worming_blocked":     "No worming now: due {d0}, but it may not be clear by the butcher. Ask the vet.",
+	"worming_blocked_now": "No worming now: it is due, but may not be clear by the butcher. Ask the vet.",
+	"move":                "Pen move due {d0}[, out of {n}].",
+	"move_now":            "Pen move is due[, out of {n}].",
+
+	"clear_unknown":      "NOT CLEAR: {n}. Withdrawal days unknown: read the label or ask the vet, then text the days.",
+	"clear_at":           "NOT CLEAR: {n}, clear {t0} by the days you gave. The label rules.",
+	"clear_already":      "Clear since {t0} by the days you gave[: {n}]. The label rules.",
+	"clear_never":        "Clear: no treatment on file[ for {n}].",
+	"clear_part":         "{N} {t0}.",
+	"clear_part_unknown": "{N} unknown.",
+	"clear_for":          "Butcher {d0}: clear.",
+	"clear_on":           "On {d0}: clear.",
+	"not_clear_for":      "Butcher {d0}: NOT CLEAR.",
+	"not_clear_on":       "On {d0}: NOT CLEAR.",
+
+	// {q0} pigs, {q1} target, {q2} feed, {q3} feeders, {q4} barrels, {q5}
+	// nipples, {q6} shelter, {q7} shade, {q8} pen each, {q9} weight at the start;
+	// {d0} {d1~d2} finish, {d3} book by, {d4} start.
+	"plan":         "{q0|pig|pigs} from {d4}: {q1} about {d0} ({d1~d2}), {q2:feed} feed. Book by {d3}.",
+	"plan_things":  "{q3|feeder|feeders} and {q4|water barrel|water barrels} of 55 gal (208 l), {q5|nipple|nipples}.",
+	"plan_room":    "Shelter {q6}, shade {q7}, pens {q8} each.",
+	"plan_assumed": "Assumed: {q9} each at the start.",
+
+	"nothing_due": "Nothing due in the next two weeks but the round on {d0}.",
+	"past":        "{d0}: {n0}.",
+	"no_past":     "Nothing on file[ for {n}].",
+	"sizes":       "{n0}.",
+}

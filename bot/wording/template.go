@@ -26,7 +26,7 @@ import (
 // render fills a sentence. What is not given outside of brackets is left out.
 func (v Voice) render(sentence string, a Args) string {
 	text, _ := v.fill(sentence, a)
-	return capital(strings.TrimSpace(text))
+	return strings.TrimSpace(text)
 }
 
 // fill fills one level of a sentence and reports whether all was given.
@@ -76,9 +76,13 @@ func (v Voice) mark(m string, a Args) (string, bool) {
 	}
 	if name, nouns, ok := strings.Cut(m, "|"); ok {
 		one, many, _ := strings.Cut(nouns, "|")
+		name, style, _ := strings.Cut(name, ":")
 		q, ok := quantity(name, a)
 		if !ok {
 			return "", false
+		}
+		if style == styleUp {
+			q.Value = math.Ceil(q.Value - 1e-9)
 		}
 		return countNoun(q.Value, one, many), true
 	}
@@ -216,8 +220,8 @@ func wrong(sentence string) string {
 
 func knownMark(m string) bool {
 	m = strings.TrimPrefix(m, "?")
-	m, style, styled := strings.Cut(m, ":")
 	m, nouns, counted := strings.Cut(m, "|")
+	m, style, styled := strings.Cut(m, ":")
 	if counted && strings.Count(nouns, "|") != 1 {
 		return false
 	}

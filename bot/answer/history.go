@@ -1,0 +1,124 @@
+package answer
+
+import (
+	"sort"
+	"strings"
+	"time"
+
+	"troughbell/bot/reading"
+	"troughbell/bot/wording"
+	"troughbell/model"
+)
+
+// historyLines is how many records a history shows.
+const historyLines = 6
+
+// past is one record of a history.
+type past struct {
+	at   time.Time
+	on   model.Day
+	said string
+}
+
+// history lists the latest records, of the pigs named or of the herd.
+func history(a asked) Answer {
+	all := a.records()
+	sort.SliceStable(all, func(i, j int) bool { return all[i].at.After(all[j].at) })
+	if a.On != nil {
+		kept := all[:0]
+		for _, p := range all {
+			if p.on == *a.On {
+				kept = append(kept, p)
+			}
+		}
+		all = kept
+	}
+	items := []any{}
+	var lines []string
+	for i, p := range all {
+		items = append(items, map[string]any{"on": p.on.String(), "text": p.said})
+		if i < historyLines {
+			lines = append(lines, a.say("past", wording.Args{Days: []model.Day{p.on}, Names: []string{p.said}}))
+		}
+	}
+	data := map[string]any{"records": items}
+	if len(lines) == 0 {
+		return Answer{Data: data, Text: a.say("no_past", wording.Args{Names: a.subject()})}
+	}
+	return Answer{Data: data, Text: strings.Join(lines, "\n")}
+}
+
+// records collects what is to be listed: of named pigs what speaks of them, of
+// the herd all that was done.
+func (a asked) records() []past {
+	h := a.h
+	var out []past
+	add := func(r model.Record) { out = append(out, a.past(r)) }
+	for _, w := range h.Weighings {
+		if a.speaksOf(w.F.Animals) {
+			add(w.Record)
+		}
+	}
+	for _, t := range h.Treatments {
+		if a.speaksOf(t.Animals) {
+			add(t.Record)
+		}
+	}
+	for _, s := range h.Sicks {
+		if a.speaksOf(s.F.Animals) {
+			add(s.Record)
+		}
+	}
+	for _, g := range h.Gones {
+		if a.speaksOf(g.F.Animals) {
+			add(g.Record)
+		}
+	}
+	for _, m := range h.Moves {
+		if f, ok := m.Fact.(model.Move); ok && a.speaksOf(f.Animals) {
+			add(m.Record)
+		}
+	}
+	if a.named {
+		return out
+	}
+	out = append(out, each(a, h.Refills)...)
+	out = append(out, each(a, h.FeedLevels)...)
+	out = append(out, each(a, h.Waters)...)
+	out = append(out, each(a, h.WallowFills)...)
+	out = append(out, each(a, h.Mixes)...)
+	out = append(out, each(a, h.Stocks)...)
+	out = append(out, each(a, h.Spends)...)
+	out = append(out, each(a, h.Fences)...)
+	out = append(out, each(a, h.Alarms)...)
+	out = append(out, each(a, h.Notes)...)
+	return out
+}
+
+func each[F model.Fact](a asked, records []model.Dated[F]) []past {
+	out := make([]past, len(records))
+	for i, r := range records {
+		out[i] = a.past(r.Record)
+	}
+	return out
+}
+
+// past says a record without its day, which stands before it.
+func (a asked) past(r model.Record) past {
+	return past{at: r.At, on: r.On, said: a.v.Echo(reading.Entry{Act: reading.Fact{Fact: r.Fact}})}
+}
+
+// speaksOf reports whether a record of these pigs belongs in the history.
+func (a asked) speaksOf(animals []string) bool {
+	if !a.named || len(animals) == 0 || len(animals) == 1 && animals[0] == model.All {
+		return true
+	}
+	for _, n := range animals {
+		for _, p := range a.pigs {
+			if strings.EqualFold(n, p.Name) {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -1,0 +1,66 @@
+package answer
+
+import (
+	"troughbell/bot/wording"
+	"troughbell/model"
+)
+
+// weanedKg is what is assumed of pigs of a plan that names no weight: about
+// 45 lb, eight weeks old. Common practice, no source.
+const weanedKg = 20.4
+
+// plan works out what pigs will need, for a newcomer or for the herd as it is.
+func plan(a asked) Answer {
+	q := model.NeedsQuery{Count: a.Count, From: a.today, WeightKg: weanedKg, TargetKg: a.target()}
+	if a.On != nil {
+		q.From = *a.On
+	}
+	assumed := a.WeightKg == nil
+	if !assumed {
+		q.WeightKg = *a.WeightKg
+	}
+	if q.Count == 0 {
+		pigs := a.h.Alive(a.today)
+		if len(pigs) == 0 {
+			return a.missing(&model.Missing{What: "count"})
+		}
+		q.Count = len(pigs)
+		if w, err := a.h.MeanWeight(pigs, a.today); err == nil && assumed {
+			q.WeightKg, assumed = w.WeightKg.Mid, false
+		}
+	}
+	n, err := model.PlanNeeds(q)
+	if err != nil {
+		return a.missing(err)
+	}
+	months := map[string]any{}
+	for _, m := range n.FeedByMonthKg {
+		months[m.Month.String()[:7]] = kg(m.FeedKg)
+	}
+	data := map[string]any{
+		"count": q.Count, "from": q.From.String(), "weight_kg": kg(q.WeightKg), "target_kg": kg(q.TargetKg),
+		"feed_kg": kg(n.FeedKg.Mid), "feed_low_kg": kg(n.FeedKg.Low), "feed_high_kg": kg(n.FeedKg.High),
+		"feed_by_month_kg": months, "holes": n.FeederHoles,
+		"feeders": n.Feeders, "barrels": n.Barrels, "nipples": n.Nipples,
+		"shelter_m2": kg(n.ShelterM2), "shade_m2": kg(n.ShadeM2), "pen_m2": kg(n.PenM2),
+		"dates": map[string]any{
+			"from": q.From.String(), "target": n.Target.Mid.String(), "low": n.Target.Low.String(),
+			"high": n.Target.High.String(), "book_by": n.BookBy.String(),
+		},
+	}
+	args := wording.Args{
+		Days: []model.Day{n.Target.Mid, n.Target.Low, n.Target.High, n.BookBy, q.From},
+		Q: []model.Quantity{
+			wording.N(q.Count), wording.Kg(q.TargetKg), wording.Kg(n.FeedKg.Mid),
+			wording.N(n.Feeders), wording.N(n.Barrels), wording.N(n.Nipples),
+			area(n.ShelterM2), area(n.ShadeM2), area(n.PenM2), wording.Kg(q.WeightKg),
+		},
+	}
+	text := a.say("plan", args) + "\n" + a.say("plan_things", args) + "\n" + a.say("plan_room", args)
+	if assumed {
+		text += "\n" + a.say("plan_assumed", args)
+	}
+	return Answer{Data: data, Text: text, Reasons: n.Reasons}
+}
+
+func area(m2 float64) model.Quantity { return model.Quantity{Value: m2, Unit: model.SquareMetres} }

@@ -1,0 +1,45 @@
+package answer
+
+import (
+	"strings"
+
+	"troughbell/bot/wording"
+	"troughbell/model"
+	"troughbell/schedule"
+)
+
+// daysAhead is how far "what's due?" looks.
+const daysAhead = 14
+
+// due lists what falls due in the next two weeks, or on the day asked about.
+func due(a asked) Answer {
+	days := daysAhead
+	if a.On != nil && *a.On > a.today+daysAhead {
+		days = int(*a.On - a.today)
+	}
+	items := []any{}
+	var lines []string
+	var reasons []model.Reason
+	for _, l := range schedule.Upcoming(a.h, a.now, days) {
+		if a.On != nil && l.On != *a.On {
+			continue
+		}
+		said := a.v.Line(l)
+		item := map[string]any{"about": l.About, "text": said}
+		if l.On != 0 {
+			item["on"] = l.On.String()
+		}
+		if !l.At.IsZero() {
+			item["at"] = a.moment(l.At)
+		}
+		items = append(items, item)
+		lines = append(lines, said)
+		reasons = append(reasons, l.Reasons...)
+	}
+	data := map[string]any{"due": items}
+	if len(lines) == 0 {
+		next := a.h.NextChore(a.now)
+		return Answer{Data: data, Text: a.say("nothing_due", wording.Args{Days: []model.Day{model.DayOf(next)}})}
+	}
+	return Answer{Data: data, Text: strings.Join(lines, "\n"), Reasons: reasons}
+}

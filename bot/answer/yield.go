@@ -1,0 +1,70 @@
+package answer
+
+import (
+	"troughbell/bot/wording"
+	"troughbell/model"
+)
+
+// yield says what a pig gives: on the day asked about, else the day booked,
+// else the day the target is reached.
+func yield(a asked) Answer {
+	on, err := a.yieldDay()
+	if err != nil {
+		return a.missing(err)
+	}
+	y, err := a.h.Yield(on)
+	if err != nil {
+		return a.missing(err)
+	}
+	live, hanging, retail := y.LiveKg, y.HangingKg, y.RetailKg
+	if a.named || a.TargetKg != nil {
+		if live, err = a.liveOf(on); err != nil {
+			return a.missing(err)
+		}
+		hanging, retail = part(live, y.HangingKg, y.LiveKg), part(live, y.RetailKg, y.LiveKg)
+	}
+	data := map[string]any{"on": on.String(), "pigs": len(a.pigs)}
+	bounds(data, "live", live)
+	bounds(data, "hanging", hanging)
+	bounds(data, "retail", retail)
+	args := wording.Args{Names: a.subject(), Days: []model.Day{on}, Q: append(append(span(retail), span(hanging)...), span(live)...)}
+	text := a.say("yield", args)
+	if n := len(a.pigs); n > 1 {
+		text += "\n" + a.say("yield_all", wording.Args{Q: []model.Quantity{
+			wording.N(n), wording.Kg(retail.Mid * float64(n)), wording.Kg(hanging.Mid * float64(n)),
+		}})
+	}
+	return Answer{Data: data, Text: text, Reasons: y.Reasons}
+}
+
+func (a asked) yieldDay() (model.Day, error) {
+	if a.On != nil {
+		return *a.On, nil
+	}
+	if b, ok := a.h.NextBooking(a.today); ok && a.TargetKg == nil {
+		return b.Day, nil
+	}
+	f, err := a.h.Target(a.target(), a.today)
+	if err != nil {
+		return 0, err
+	}
+	return f.Herd.Days.Mid, nil
+}
+
+// liveOf is the live weight asked about: the weight itself, or that of the pigs
+// named on the day.
+func (a asked) liveOf(on model.Day) (model.Interval, error) {
+	if a.TargetKg != nil {
+		return model.Interval{Low: *a.TargetKg, Mid: *a.TargetKg, High: *a.TargetKg}, nil
+	}
+	w, err := a.h.MeanWeight(a.pigs, on)
+	return w.WeightKg, err
+}
+
+// part carries the herd's shares over to another live weight, each edge with
+// its own.
+func part(live, share, of model.Interval) model.Interval {
+	return model.Interval{
+		Low: live.Low * share.Low / of.Low, Mid: live.Mid * share.Mid / of.Mid, High: live.High * share.High / of.High,
+	}
+}

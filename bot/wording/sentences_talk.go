@@ -1,0 +1,44 @@
+package wording
+
+// talkSentences are what the conversation itself says. {n0} is what it speaks
+// of, {n} all of it.
+var talkSentences = catalogue{
+	"welcome": "Text what you do in the pen; I keep it and say what is due. Any order, any words.",
+
+	"medium_voice":    "I can only read text, not listen. Type it: \"fed 150, full\".",
+	"medium_photo":    "I can only read text, not pictures. Type what you see: \"feeder half\".",
+	"medium_video":    "I can only read text, not videos. Type what you see: \"feeder half\".",
+	"medium_file":     "I can only read text, not files. Type it as a message.",
+	"medium_sticker":  "I can only read text. Type it: \"all good\", \"feeder half\".",
+	"medium_location": "I can only read text. Say the place in words: \"time zone Iowa\".",
+	"medium_other":    "I can only read text. Type it as a message.",
+	"unreadable":      "Nothing recorded: that text is too long or damaged. Send it again, shorter.",
+
+	"forbidden_drugs": "Not recorded: treatments are for the owner or family. Tell them now.",
+	"forbidden_gone":  "Not recorded: a pig that leaves or died is for the owner or family. Tell them now.",
+	"forbidden_money": "Not recorded: money is for the owner or family.",
+	"forbidden_setup": "Not changed: bookings and set-up are for the owner or family.",
+	"forbidden_undo":  "Not undone: taking back is for the owner or family. Tell them what is wrong.",
+	"impossible":      "Not recorded: {n0}. Check it and text it again.",
+
+	"done":            "Noted: {n} done.",
+	"done_all":        "Noted: done.",
+	"done_refill":     "Noted: {n} done. How much feed went in, or is it full?",
+	"snoozed":         "Put off: {n}, until {t0}.",
+	"snoozed_all":     "Put off until {t0}.",
+	"stopped":         "No more of that this season: {n}. Ask \"what's due?\" any time.",
+	"stopped_all":     "No more of that this season. Ask \"what's due?\" any time.",
+	"stopped_welfare": "Routine lines on {n} stop. Dangers to the pigs I still tell.",
+
+	"undone":          "Undone: {n0}.",
+	"nothing_to_undo": "Nothing to undo.",
+	"nothing_of_kind": "Nothing on {n0} to undo.",
+	"nothing_to_skip": "There is no question open.",
+	"dropped":         "Dropped. Nothing recorded of it.",
+	"pressed":         "{n0}: {t0}[, {n1}]",
+
+	"do_export":  "Your records as CSV: on the computer, \"troughbell export --out herd.zip\".",
+	"do_invite":  "To add someone, the owner makes a code on the computer: \"troughbell invite\".",
+	"do_privacy": "Kept: your texts and what I read from them, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself.",
+	"do_unknown": "I cannot do that by text. Try \"help\".",
+}

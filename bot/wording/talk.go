@@ -1,0 +1,133 @@
+package wording
+
+import (
+	"slices"
+	"strings"
+	"time"
+
+	"troughbell/bot/reading"
+	"troughbell/model"
+)
+
+func (v Voice) talk(code string, names ...string) string {
+	return v.say(partTalk, code, Args{Names: names})
+}
+
+// talkOr says a sentence, or another where there is none of that code.
+func (v Voice) talkOr(code, otherwise string, names ...string) string {
+	if _, ok := talkSentences[code]; !ok {
+		code = otherwise
+	}
+	return v.talk(code, names...)
+}
+
+// Welcome begins a conversation.
+func (v Voice) Welcome() string { return v.talk("welcome") }
+
+// Medium answers what is no text.
+func (v Voice) Medium(medium string) string { return v.talkOr("medium_"+medium, "medium_other") }
+
+// Unreadable answers a text that cannot be read as one.
+func (v Voice) Unreadable() string { return v.talk("unreadable") }
+
+// Forbidden says which right is missing: "drugs", "gone", "money", "setup",
+// "undo".
+func (v Voice) Forbidden(what string) string { return v.talkOr("forbidden_"+what, "forbidden_setup") }
+
+// Impossible says why a fact cannot be.
+func (v Voice) Impossible(err error) string { return v.talk("impossible", err.Error()) }
+
+// Done acknowledges that what a nudge asked for is done.
+func (v Voice) Done(about []string) string {
+	switch {
+	case len(about) == 0:
+		return v.talk("done_all")
+	case slices.Contains(about, "refill"):
+		return v.talk("done_refill", v.topics(about)...)
+	}
+	return v.talk("done", v.topics(about)...)
+}
+
+// Snoozed acknowledges that something is put off, or stopped.
+func (v Voice) Snoozed(s model.Snooze) string {
+	code, names := "snoozed", v.topics(s.About)
+	if s.Stop {
+		code = "stopped"
+		for _, a := range s.About {
+			if a == "refill" || a == "water" || a == "heat" || a == "withdrawal" {
+				code = "stopped_welfare"
+			}
+		}
+	}
+	if len(names) == 0 {
+		code += "_all"
+	}
+	if code == "stopped_welfare_all" {
+		code = "stopped_all"
+	}
+	return v.say(partTalk, code, Args{Names: names, Moments: []time.Time{s.Until}})
+}
+
+func (v Voice) topics(about []string) []string {
+	var out []string
+	for _, a := range about {
+		out = append(out, About(a))
+	}
+	return out
+}
+
+// Undone names what was taken back.
+func (v Voice) Undone(e reading.Entry) string { return v.talk("undone", v.Echo(e)) }
+
+// NothingToUndo says that there is nothing, of that kind or at all.
+func (v Voice) NothingToUndo(of string) string {
+	if of == "" {
+		return v.talk("nothing_to_undo")
+	}
+	return v.talk("nothing_of_kind", About(of))
+}
+
+// NothingToSkip says that no question is open.
+func (v Voice) NothingToSkip() string { return v.talk("nothing_to_skip") }
+
+// Dropped says that the open question is dropped.
+func (v Voice) Dropped() string { return v.talk("dropped") }
+
+// Do answers a wish that is neither record nor question.
+func (v Voice) Do(what string) string { return v.talkOr("do_"+what, "do_unknown") }
+
+// Pressed is what a pressed button turns into: its word, when, and who.
+func (v Voice) Pressed(label, who string) string {
+	names := []string{label}
+	if who != "" {
+		names = append(names, who)
+	}
+	return v.say(partTalk, "pressed", Args{Names: names, Moments: []time.Time{v.Now}})
+}
+
+// Fault answers a message that the program itself failed on.
+func Fault() string {
+	return "Not recorded: I could not handle that message. It is logged; please text it in other words."
+}
+
+// Stranger is the one sentence for somebody who has no right to speak here.
+func Stranger() string {
+	return "This is a private herd book. If you belong to it, send the code its owner gave you."
+}
+
+// PressUnknown answers a button that is not known.
+func PressUnknown() string { return "That button is no longer in use. Text it in words." }
+
+// PressSettled answers a button that was pressed before.
+func PressSettled() string { return "That is settled already." }
+
+// CommandText is a command of the menu as a text: "/feed" and "/due" are what a
+// person would say for them; any other word stands for itself.
+func CommandText(word, rest string) string {
+	for _, c := range Commands() {
+		if c.Name == word {
+			return strings.TrimSpace(c.Text + " " + rest)
+		}
+	}
+	return strings.TrimSpace(strings.ReplaceAll(word, "_", " ") + " " + rest)
+}
