@@ -43,9 +43,13 @@ type growthPig struct {
 	readings []growthReading
 	spells   []growthSpell
 
+	moments []growthMoment // of the readings
+	own     lower          // covariance of the pig's own path at them
+
 	block lower     // Cholesky factor of the readings' covariance, shared things known
 	v     []float64 // block \ residual
 	u     []float64 // block \ design, growthColumns a row
+	w     []float64 // what each reading adds to the path by the kernel, all known
 }
 
 // growthMeans is the block of the readings of several pigs together.
@@ -63,6 +67,7 @@ type growthPart struct {
 	pig   int
 	coef  float64
 	table float64
+	at    growthMoment
 	q     []float64
 }
 
@@ -196,12 +201,26 @@ func (f *growthFit) prior(p *growthPig, day float64) (mean, days float64) {
 	return mean, days
 }
 
-// kernel is the covariance of a pig's own path on two days.
-func (f *growthFit) kernel(p *growthPig, a, b float64) float64 {
-	g := f.groups[p.group]
-	k := pigStartDays*pigStartDays + strayed(a-g.day, b-g.day)
-	for _, s := range p.spells {
-		k += sickSlowSD * sickSlowSD * s.sickDays(a) * s.sickDays(b)
+// growthMoment is a day as a pig's path counts it: days since its batch came,
+// and its own speed faded since.
+type growthMoment struct{ days, faded float64 }
+
+func (f *growthFit) moment(p *growthPig, day float64) growthMoment {
+	days := math.Max(0, day-f.groups[p.group].day)
+	return growthMoment{days, faded(days)}
+}
+
+// kernel is the covariance of a pig's own path at two moments.
+func (f *growthFit) kernel(p *growthPig, a, b growthMoment) float64 {
+	if a.days > b.days {
+		a, b = b, a
+	}
+	k := pigStartDays*pigStartDays + strayed(a.days, a.faded, b.faded)
+	if len(p.spells) > 0 {
+		start := f.groups[p.group].day
+		for _, s := range p.spells {
+			k += sickSlowSD * sickSlowSD * s.sickDays(start+a.days) * s.sickDays(start+b.days)
+		}
 	}
 	return k
 }
@@ -241,6 +260,21 @@ func (f *growthFit) startShared() {
 	}
 }
 
+// prepare computes once what no round changes.
+func (f *growthFit) prepare(p *growthPig) {
+	n := len(p.readings)
+	p.block, p.own = newLower(n), newLower(n)
+	p.v, p.w, p.u = make([]float64, n), make([]float64, n), make([]float64, n*growthColumns)
+	p.moments = make([]growthMoment, n)
+	for i := range n {
+		p.moments[i] = f.moment(p, p.readings[i].day)
+		row := p.own.row(i)
+		for j := range i + 1 {
+			row[j] = f.kernel(p, p.moments[j], p.moments[i])
+		}
+	}
+}
+
 // solvePig solves the block of one pig's own readings and adds what it says of
 // the shared unknowns.
 func (f *growthFit) solvePig(p *growthPig) {
@@ -249,7 +283,7 @@ func (f *growthFit) solvePig(p *growthPig) {
 		return
 	}
 	if p.v == nil {
-		p.block, p.v, p.u = newLower(n), make([]float64, n), make([]float64, n*growthColumns)
+		f.prepare(p)
 	}
 	for i := range p.readings {
 		r := &p.readings[i]
@@ -262,10 +296,10 @@ func (f *growthFit) solvePig(p *growthPig) {
 		if r.err.column != biasNone {
 			u[r.err.column] = kg / gain
 		}
-		row := p.block.row(i)
+		row, own := p.block.row(i), p.own.row(i)
 		for j := range i + 1 {
 			o := &p.readings[j]
-			row[j] = f.kernel(p, r.day, o.day)
+			row[j] = own[j]
 			if r.err.shape > 0 && o.by == r.by {
 				okg, ogain := tableWeight(o.table)
 				row[j] += r.err.shape * r.err.shape * kg / gain * okg / ogain
@@ -327,12 +361,13 @@ func (f *growthFit) solveMeans() {
 		total := 0.0
 		for k, j := range r.pigs {
 			p := f.pigs[j]
+			at := f.moment(p, r.day)
 			if first {
 				m.parts[i] = append(m.parts[i], growthPart{pig: j, table: r.table})
 			}
 			part := &m.parts[i][k]
 			kg, gain := tableWeight(part.table)
-			part.coef, part.q = gain*share, f.seen(p, r.day)
+			part.coef, part.at, part.q = gain*share, at, f.seen(p, at)
 			total += kg * share
 			prior, days := f.prior(p, r.day)
 			mean -= (kg + gain*(prior+dot(part.q, p.v)-part.table)) * share
@@ -349,7 +384,7 @@ func (f *growthFit) solveMeans() {
 		m.v[i] = mean
 		row := m.block.row(i)
 		for j := range i + 1 {
-			row[j] = f.shared(m.parts[i], m.parts[j], r.day, m.readings[j].day)
+			row[j] = f.shared(m.parts[i], m.parts[j])
 		}
 		row[i] += f.noise(r, total, 1)
 	}
@@ -369,7 +404,7 @@ func (f *growthFit) solveMeans() {
 }
 
 // shared is the covariance of two means through the pigs that are in both.
-func (f *growthFit) shared(a, b []growthPart, dayA, dayB float64) float64 {
+func (f *growthFit) shared(a, b []growthPart) float64 {
 	s := 0.0
 	j := 0
 	for i := range a {
@@ -377,18 +412,18 @@ func (f *growthFit) shared(a, b []growthPart, dayA, dayB float64) float64 {
 			j++
 		}
 		if j < len(b) && b[j].pig == a[i].pig {
-			s += a[i].coef * b[j].coef * (f.kernel(f.pigs[a[i].pig], dayA, dayB) - dot(a[i].q, b[j].q))
+			s += a[i].coef * b[j].coef * (f.kernel(f.pigs[a[i].pig], a[i].at, b[j].at) - dot(a[i].q, b[j].q))
 		}
 	}
 	return s
 }
 
-// seen is the covariance of a pig's path on a day with its own readings, seen
+// seen is the covariance of a pig's path at a moment with its own readings, seen
 // through their block.
-func (f *growthFit) seen(p *growthPig, day float64) []float64 {
+func (f *growthFit) seen(p *growthPig, at growthMoment) []float64 {
 	q := make([]float64, len(p.readings))
-	for i := range q {
-		q[i] = f.kernel(p, day, p.readings[i].day)
+	for i, m := range p.moments {
+		q[i] = f.kernel(p, at, m)
 	}
 	p.block.forward(q)
 	return q
@@ -401,6 +436,15 @@ func (f *growthFit) solveShared() {
 	f.theta = append([]float64(nil), f.rhs...)
 	f.info.forward(f.theta)
 	f.info.backward(f.theta)
+	for _, p := range f.pigs {
+		for i := range p.w {
+			p.w[i] = p.v[i]
+			for c := range growthColumns {
+				p.w[i] -= p.u[i*growthColumns+c] * f.theta[p.column(c)]
+			}
+		}
+		p.block.backward(p.w)
+	}
 }
 
 // relinearise moves each reading's place on the table to where the fit has it.

@@ -11,7 +11,17 @@ type growthTerm struct {
 
 // path is where on the table the fit has the pig on the day.
 func (f *growthFit) path(p *growthPig, day float64) float64 {
-	mean, _ := f.sum(growthTerm{p, day, 1})
+	if len(f.means.readings) > 0 {
+		mean, _ := f.sum(growthTerm{p, day, 1})
+		return mean
+	}
+	at := f.moment(p, day)
+	mean, days := f.prior(p, day)
+	k := sharedColumns + 2*p.group
+	mean += f.theta[k] + days*(f.theta[0]+f.theta[k+1])
+	for i, m := range p.moments {
+		mean += f.kernel(p, at, m) * p.w[i]
+	}
 	return mean
 }
 
@@ -21,10 +31,11 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 	n := len(f.theta)
 	h := make([]float64, n) // how the sum moves with what is shared
 	g := make([]float64, len(f.means.readings))
-	qs := make([][]float64, len(terms))
+	qs, moments := make([][]float64, len(terms)), make([]growthMoment, len(terms))
 	for i, t := range terms {
 		prior, days := f.prior(t.pig, t.day)
-		q := f.seen(t.pig, t.day)
+		moments[i] = f.moment(t.pig, t.day)
+		q := f.seen(t.pig, moments[i])
 		qs[i] = q
 		mean += t.coef * (prior + dot(q, t.pig.v))
 		for c, x := range [...]float64{0: days, sharedColumns: 1, sharedColumns + 1: days} {
@@ -38,7 +49,7 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 			if o.pig != t.pig {
 				continue
 			}
-			v := t.coef * o.coef * (f.kernel(t.pig, t.day, o.day) - dot(q, qs[j]))
+			v := t.coef * o.coef * (f.kernel(t.pig, moments[i], moments[j]) - dot(q, qs[j]))
 			if j < i {
 				v *= 2
 			}
@@ -47,7 +58,7 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 		for m := range g {
 			for _, part := range f.means.parts[m] {
 				if f.pigs[part.pig] == t.pig {
-					g[m] += t.coef * part.coef * (f.kernel(t.pig, t.day, f.means.readings[m].day) - dot(q, part.q))
+					g[m] += t.coef * part.coef * (f.kernel(t.pig, moments[i], part.at) - dot(q, part.q))
 					break
 				}
 			}

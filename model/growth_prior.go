@@ -89,20 +89,16 @@ const slipSD = 0.3
 
 func (e readingError) sd(kg float64) float64 { return math.Hypot(e.kg, e.rel*kg) }
 
+// faded is how far a pig's own speed of the first day has faded after so many.
+func faded(days float64) float64 { return math.Exp(-math.Max(0, days) / pigSpeedDays) }
+
 // strayed is the covariance of the table days that a pig's own speed has added
-// after a and after b days: the integral of an Ornstein-Uhlenbeck process that
-// starts at nought.
-func strayed(a, b float64) float64 {
-	if a > b {
-		a, b = b, a
-	}
-	if a <= 0 {
-		return 0
-	}
-	const l = pigSpeedDays
-	ea, eb := math.Exp(-a/l), math.Exp(-b/l)
-	stationary := 2*a/l + ea + eb - 1 - eb/ea
-	return pigSpeedSD * pigSpeedSD * l * l * (stationary - (1-ea)*(1-eb))
+// after a and after b days, 0 <= a <= b, where ea and eb are a and b faded: the
+// integral of an Ornstein-Uhlenbeck process that starts at nought.
+func strayed(a, ea, eb float64) float64 {
+	const variance = pigSpeedSD * pigSpeedSD * pigSpeedDays * pigSpeedDays
+	stationary := 2*a/pigSpeedDays + ea + eb - 1 - eb/ea
+	return variance * (stationary - (1-ea)*(1-eb))
 }
 
 // weanedLag is the table days lost by fresh weaners of the given weight, days

@@ -1,6 +1,10 @@
 package model
 
-import "math"
+import (
+	"math"
+	"strings"
+	"time"
+)
 
 // growthReading is one thing known of weight: of one pig, or the mean of
 // several.
@@ -67,20 +71,38 @@ func (f *growthFit) add(pigs []*Animal, r growthReading, mean bool) {
 // weighed lists the pigs that a weighing speaks of: the living, or for a day
 // before they came or after they went, the latest of that name.
 func (h *Herd) weighed(w Dated[Weigh]) []*Animal {
-	among := h.aliveAt(w.At)
-	if len(among) == 0 {
-		among = h.Alive(w.On)
+	if len(w.F.Animals) == 0 || len(w.F.Animals) == 1 && w.F.Animals[0] == All {
+		if among := h.aliveAt(w.At); len(among) > 0 {
+			return among
+		}
+		return h.Alive(w.On)
 	}
-	if pigs := resolve(w.F.Animals, among); len(pigs) > 0 {
-		return pigs
-	}
-	var pigs []*Animal
+	pigs := make([]*Animal, 0, len(w.F.Animals))
 	for _, n := range w.F.Animals {
-		if a := h.Animal(n); a != nil {
+		if a := h.named(n, w.At); a != nil {
 			pigs = append(pigs, a)
 		}
 	}
 	return pigs
+}
+
+// named finds the latest pig of a name that lives at the moment, else the latest
+// of that name; nil if there is none.
+func (h *Herd) named(name string, at time.Time) *Animal {
+	var latest *Animal
+	for i := len(h.Animals) - 1; i >= 0; i-- {
+		a := h.Animals[i]
+		if a.Name == "" || !strings.EqualFold(a.Name, name) {
+			continue
+		}
+		if !a.Group.ArriveAt.After(at) && (a.Gone == nil || a.Gone.At.After(at)) {
+			return a
+		}
+		if latest == nil {
+			latest = a
+		}
+	}
+	return latest
 }
 
 // hung lists the pigs that a hanging weight speaks of.

@@ -109,22 +109,14 @@ func (f *growthFit) slipOdds(r *growthReading, residual, latent, kg, gain float6
 // left once they are fitted.
 func (f *growthFit) leftOut(p *growthPig, inv lower) (residual, spread []float64) {
 	n := len(p.readings)
-	z := make([]float64, n)
-	for i := range n {
-		z[i] = p.v[i]
-		for c := range growthColumns {
-			z[i] -= p.u[i*growthColumns+c] * f.theta[p.column(c)]
-		}
-	}
 	residual, spread = make([]float64, n), make([]float64, n)
 	h := make([]float64, f.loose.n)
 	for i := range n {
 		clear(h)
-		precision, e := 0.0, 0.0
+		precision, e := 0.0, p.w[i]
 		for k := i; k < n; k++ {
 			l := inv.row(k)[i]
 			precision += l * l
-			e += l * z[k]
 			for c := range growthColumns {
 				h[p.column(c)] += l * p.u[k*growthColumns+c]
 			}
