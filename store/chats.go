@@ -130,3 +130,12 @@ func (tx *Tx) takeOver(c Chat) error {
 	}
 	return tx.change("merge", "DELETE FROM chat WHERE id = ?", int64(other.ID))
 }
+
+// FindChat gives the chat of a transport; false if there is none.
+func (tx *Tx) FindChat(transport, external string) (Chat, bool, error) {
+	c, ok, err := tx.findChat("transport = ? AND external = ?", transport, external)
+	if err != nil {
+		return Chat{}, false, fmt.Errorf("chat of %s: %w", transport, err)
+	}
+	return c, ok, nil
+}

@@ -79,3 +79,23 @@ func codeHash(code string) []byte {
 	sum := sha256.Sum256([]byte("troughbell code " + plain))
 	return sum[:]
 }
+
+// LooksLikeCode reports whether a text can be nothing but a one-time code: two
+// blocks of five signs with a dash between them, or ten signs with a digit.
+func LooksLikeCode(text string) bool {
+	t := strings.ToUpper(strings.TrimSpace(text))
+	a, b, dashed := strings.Cut(t, "-")
+	if dashed && (len(a) != codeLength/2 || len(b) != codeLength/2) || !dashed && len(t) != codeLength {
+		return false
+	}
+	digit := false
+	for _, r := range a + b {
+		switch {
+		case r >= '0' && r <= '9':
+			digit = true
+		case r < 'A' || r > 'Z':
+			return false
+		}
+	}
+	return dashed || digit
+}

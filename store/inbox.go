@@ -35,3 +35,9 @@ func (tx *Tx) NextIncoming() (Incoming, bool, error) {
 func (tx *Tx) Handled(id int64, problem string) error {
 	return tx.change(fmt.Sprintf("incoming %d", id), "UPDATE incoming SET handled = 1, problem = ? WHERE id = ?", problem, id)
 }
+
+// DropIncoming takes a message out of the inbox with all that it said: nothing
+// of a stranger is kept.
+func (tx *Tx) DropIncoming(id int64) error {
+	return tx.change(fmt.Sprintf("incoming %d", id), "DELETE FROM incoming WHERE id = ?", id)
+}

@@ -11,9 +11,6 @@ import (
 	"troughbell/model"
 )
 
-const recordColumns = "SELECT seq, id, herd, kind, version, on_day, zone, at, stated, said_at, said_by," +
-	" person, chat, message, text, judged, body FROM record "
-
 // Journal gives all records of a herd in the order they came in, voided ones
 // and the voids included.
 func (tx *Tx) Journal(id HerdID) ([]Envelope, error) { return tx.JournalSince(id, 0) }
@@ -21,7 +18,7 @@ func (tx *Tx) Journal(id HerdID) ([]Envelope, error) { return tx.JournalSince(id
 // JournalSince gives the records of a herd that came in after the one numbered
 // seq, so that who has those before can go on from there.
 func (tx *Tx) JournalSince(id HerdID, seq int64) ([]Envelope, error) {
-	e, err := list(tx, recordColumns+"WHERE herd = ? AND seq > ? ORDER BY seq", []any{int64(id), seq}, scanRecord)
+	e, err := list(tx, recordColumns+"WHERE herd = ? AND seq > ? ORDER BY seq", []any{int64(id), seq}, recordsOf(id))
 	if err != nil {
 		return nil, fmt.Errorf("journal of herd %d: %w", id, err)
 	}
@@ -35,44 +32,19 @@ func (tx *Tx) BySource(herd HerdID, s Source, live bool) ([]Envelope, error) {
 	if live {
 		query += " AND NOT EXISTS (SELECT 1 FROM record AS v WHERE v.herd = r.herd AND v.voids = r.id)"
 	}
-	e, err := list(tx, query+" ORDER BY seq", []any{int64(herd), int64(s.Chat), s.Message}, scanRecord)
+	e, err := list(tx, query+" ORDER BY seq", []any{int64(herd), int64(s.Chat), s.Message}, recordsOf(herd))
 	if err != nil {
 		return nil, fmt.Errorf("records of message %s: %w", s.Message, err)
 	}
 	return e, nil
 }
 
-func scanRecord(row scanner) (Envelope, error) {
-	var (
-		e            Envelope
-		kind, day    string
-		version      int
-		at, saidAt   int64
-		person, chat sql.NullInt64
-		body         sql.RawBytes
-	)
-	err := row.Scan(&e.Seq, &e.ID, &e.Herd, &kind, &version, &day, &e.Zone, &at, &e.Stated, &saidAt, &e.ByName,
-		&person, &chat, &e.Source.Message, &e.Text, &e.Judged, &body)
-	if err != nil {
-		return e, err
-	}
-	loc, err := zone(e.Zone)
-	if err != nil {
-		return e, fmt.Errorf("record %s: %w", e.ID, err)
-	}
-	e.At, e.SaidAt = time.UnixMilli(at).In(loc), time.UnixMilli(saidAt).In(loc)
-	e.By, e.Source.Chat = PersonID(person.Int64), ChatID(chat.Int64)
-	if e.On, err = model.ParseDay(day); err != nil {
-		return e, fmt.Errorf("record %s: %w", e.ID, err)
-	}
-	if e.Fact, err = decode(model.Kind(kind), version, body); err != nil {
-		return e, fmt.Errorf("record %s: %w", e.ID, err)
-	}
-	return e, nil
-}
-
-// ownID is what the IDs look like that Append gives.
-var ownID = regexp.MustCompile(`^r[0-9]+$`)
+var (
+	// ownID is what the IDs look like that Append gives.
+	ownID = regexp.MustCompile(`^r[0-9]+$`)
+	// anyID is what an ID may look like.
+	anyID = regexp.MustCompile(`^[!-~]+$`)
+)
 
 // Append adds a record to its herd's journal, and gives it its ID and Seq. A
 // settings record of the name or the zone, and a void of one, changes the
@@ -112,12 +84,12 @@ func (tx *Tx) append(e *Envelope) error {
 	case !ok:
 		return ErrNotFound
 	}
-	own := fmt.Sprintf("r%d", seq)
+	own := RecordID(seq)
 	id, in := e.ID, e.Zone
 	if id == "" {
 		id = own
-	} else if id != own && ownID.MatchString(id) {
-		return fmt.Errorf("the ID %s is kept for another record", id)
+	} else if !anyID.MatchString(id) || id != own && ownID.MatchString(id) {
+		return fmt.Errorf("%q cannot be its ID", id)
 	}
 	if in == "" {
 		in = herdZone
@@ -185,3 +157,6 @@ func (tx *Tx) followSettings(e *Envelope) error {
 		" name = "+latest+"'herd'"+standing+"made_name),"+
 		" zone = "+latest+"'zone'"+standing+"made_zone) WHERE id = ?1", int64(e.Herd))
 }
+
+// RecordID is the ID that Append gives to the record with that Seq.
+func RecordID(seq int64) string { return fmt.Sprintf("r%d", seq) }

@@ -153,3 +153,14 @@ func (tx *Tx) Deliveries(herd HerdID, told string) ([]Outgoing, error) {
 	}
 	return o, nil
 }
+
+// OutgoingByID finds a message of the outbox by its row.
+func (tx *Tx) OutgoingByID(id int64) (Outgoing, bool, error) {
+	return tx.outgoing("WHERE o.id = ?", id)
+}
+
+// NextTo gives the oldest message that waits for one chat, whatever else is to
+// be sent; false if none does.
+func (tx *Tx) NextTo(chat ChatID) (Outgoing, bool, error) {
+	return tx.outgoing("WHERE o.chat = ? AND o.state = 'pending' ORDER BY o.id LIMIT 1", int64(chat))
+}

@@ -65,3 +65,26 @@ func (f farm) envelope(fact model.Fact) Envelope {
 		Source: Source{Chat: f.chat, Message: "17"}, Text: "as it was said", Judged: "certain", Fact: fact,
 	}
 }
+
+// season is so many records of the usual mixture, a few minutes apart.
+func (f farm) season(count int) []Envelope {
+	out := make([]Envelope, count)
+	for i := range out {
+		var fact model.Fact
+		switch i % 4 {
+		case 0:
+			fact = model.Refill{FeedKg: model.Float(81.65 + float64(i)), Full: true}
+		case 1:
+			fact = model.Water{Barrel: "barrel 2", Full: true}
+		case 2:
+			fact = model.Weigh{Animals: []string{"Dot", "Pru"}, GirthCm: 60 + float64(i)/10}
+		case 3:
+			fact = model.Weather{HighC: model.Float(30.5), LowC: model.Float(19)}
+		}
+		out[i] = f.envelope(fact)
+		out[i].At = noon.Add(time.Duration(i) * 7 * time.Minute)
+		out[i].On = model.DayOf(out[i].At)
+		out[i].SaidAt = out[i].At
+	}
+	return out
+}

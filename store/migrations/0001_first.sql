@@ -72,7 +72,6 @@ CREATE TABLE record (
 CREATE INDEX record_source   ON record (chat, message) WHERE chat IS NOT NULL;
 CREATE INDEX record_voids    ON record (herd, voids) WHERE voids IS NOT NULL;
 CREATE INDEX record_settings ON record (herd, at) WHERE kind = 'settings';
-CREATE INDEX record_kind     ON record (kind, herd, at);
 
 CREATE TRIGGER record_never_changed BEFORE UPDATE ON record
 BEGIN SELECT raise(ABORT, 'a record is never changed; void it and add another'); END;
@@ -90,7 +89,7 @@ CREATE TABLE code (
 ) STRICT;
 
 CREATE TABLE incoming (
-  id      INTEGER PRIMARY KEY AUTOINCREMENT,
+  id      INTEGER PRIMARY KEY,
   key     TEXT NOT NULL UNIQUE,
   chat    TEXT NOT NULL,
   raw     BLOB NOT NULL,
@@ -102,7 +101,7 @@ CREATE TABLE incoming (
 CREATE INDEX incoming_waiting ON incoming (id) WHERE handled = 0;
 
 CREATE TABLE outgoing (
-  id         INTEGER PRIMARY KEY AUTOINCREMENT,
+  id         INTEGER PRIMARY KEY,
   key        TEXT NOT NULL UNIQUE,
   herd       INTEGER REFERENCES herd (id),
   chat       INTEGER NOT NULL REFERENCES chat (id),
