@@ -35,6 +35,52 @@ const (
 	ReasonFeederNeverFilled = "feeder_never_filled"
 	// ReasonFeedBooked: On the butcher's day, up to which feed is reckoned.
 	ReasonFeedBooked = "feed_until_butcher"
+
+	// ReasonRationNeeds: Q mean weight, digestible lysine needed in percent.
+	ReasonRationNeeds = "ration_needs"
+	// ReasonRationHolds: Q digestible lysine and crude protein in percent, energy.
+	ReasonRationHolds = "ration_holds"
+	// ReasonRationUnknown: Names ingredients without figures, Q their kilograms.
+	ReasonRationUnknown = "ration_unknown"
+	// ReasonRationAdd: Names ingredient, Q kilograms more a batch.
+	ReasonRationAdd = "ration_add"
+	// ReasonRationNoRemedy: no ingredient of the mix can bring it up to the need.
+	ReasonRationNoRemedy = "ration_no_remedy"
+
+	// ReasonYieldDressing: Q hanging in percent of live, 80 % half range.
+	ReasonYieldDressing = "yield_dressing"
+	// ReasonYieldOwnDressing: the same with the herd's own pigs; Q also how many.
+	ReasonYieldOwnDressing = "yield_own_dressing"
+	// ReasonYieldTakeHome: Q packaged in percent of hanging, 80 % half range.
+	ReasonYieldTakeHome = "yield_take_home"
+	// ReasonYieldOwnTakeHome: the same with the herd's own pigs; Q also how many.
+	ReasonYieldOwnTakeHome = "yield_own_take_home"
+
+	// ReasonCostPaid: Q money paid this season.
+	ReasonCostPaid = "cost_paid"
+	// ReasonCostReceived: Q money received this season.
+	ReasonCostReceived = "cost_received"
+	// ReasonCostFeedAhead: On until when, Q feed still to buy, its price a kilogram.
+	ReasonCostFeedAhead = "cost_feed_ahead"
+	// ReasonCostFeedUnpriced: Q feed without a price, left out of the sum.
+	ReasonCostFeedUnpriced = "cost_feed_unpriced"
+	// ReasonCostOtherMoney: Names currencies, left out of the sum.
+	ReasonCostOtherMoney = "cost_other_currency"
+	// ReasonCostDead: Q pigs that died: the others carry their cost.
+	ReasonCostDead = "cost_dead_carried"
+	// ReasonCostNoWeight: nothing is known to divide the cost by.
+	ReasonCostNoWeight = "cost_no_weight"
+
+	// ReasonNeedsGrowth: Q pigs, weight at the start, weight aimed for, days.
+	ReasonNeedsGrowth = "needs_growth"
+	// ReasonNeedsFeed: Q feed a pig, feed a day at the end.
+	ReasonNeedsFeed = "needs_feed"
+	// ReasonNeedsWater: Q litres a day in heat at the end.
+	ReasonNeedsWater = "needs_water"
+	// ReasonNeedsSpace: Q shelter, shade a pig: common practice, no source.
+	ReasonNeedsSpace = "needs_space"
+	// ReasonNeedsBooking: On the day to book by, Q days ahead of the early edge.
+	ReasonNeedsBooking = "needs_booking"
 )
 
 // oddFor is how many days a span left out is worth telling.

@@ -59,7 +59,8 @@ type Herd struct {
 
 	settled map[string]bool
 	retired map[string]time.Time // feeders taken away, by lower-case name
-	figures figures              // computed once, on first use
+	figures *figures             // computed once, on first use
+	assumed *Herd                // the real herd, where this one is a what-if
 }
 
 // ChoreRhythm is the days and the hour of the weekly round.
@@ -67,6 +68,9 @@ type ChoreRhythm struct {
 	Days   []time.Weekday // in the order of the week, from Sunday; never empty
 	Minute int            // after midnight
 	Stated bool           // the person chose it
+	// Since is when the rhythm in force was last set, or the herd's first setting
+	// was made: no chore moment before it was promised.
+	Since time.Time
 }
 
 // QuietHours is the span of the day in which only dangers are told: from From
@@ -166,6 +170,7 @@ func newHerd() *Herd {
 		Weathers: map[Day]Weather{},
 		settled:  map[string]bool{},
 		retired:  map[string]time.Time{},
+		figures:  &figures{},
 	}
 }
 

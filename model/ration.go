@@ -1,5 +1,7 @@
 package model
 
+import "math"
+
 // Ration is what the mix holds against what the pigs need.
 type Ration struct {
 	CrudeProteinPct, LysinePct, SIDLysinePct float64
@@ -12,5 +14,116 @@ type Ration struct {
 	Reasons                                  []Reason
 }
 
-// RationCheck holds the mix in use against the mean weight of the pigs.
-func (h *Herd) RationCheck(on Day) (Ration, error) { panic("ration") }
+// lysineClasses are the growth classes of NRC 2012 with the share of
+// standardized ileal digestible lysine that their feed needs, in percent as fed,
+// free choice: from memory, checked only against itself (lysine a day rises and
+// falls smoothly over the classes). They hold no safety margin, and mean lean
+// pigs in full growth.
+var lysineClasses = []struct{ fromKg, toKg, sidLysinePct float64 }{
+	{5, 7, 1.50}, {7, 11, 1.35}, {11, 25, 1.23}, {25, 50, 0.98},
+	{50, 75, 0.85}, {75, 100, 0.73}, {100, 135, 0.61},
+}
+
+// NeededSIDLysinePct is the standardized ileal digestible lysine that the feed
+// of a pig of this weight needs, in percent as fed: a straight line between the
+// mid-points of the weight classes of NRC 2012, constant outside them (below 6
+// and above 117.5 kg). Any weight above zero is taken.
+func NeededSIDLysinePct(weightKg float64) float64 {
+	for i, c := range lysineClasses {
+		mid := (c.fromKg + c.toKg) / 2
+		if weightKg > mid {
+			continue
+		}
+		if i == 0 {
+			return c.sidLysinePct
+		}
+		b := lysineClasses[i-1]
+		below := (b.fromKg + b.toKg) / 2
+		return b.sidLysinePct + (weightKg-below)/(mid-below)*(c.sidLysinePct-b.sidLysinePct)
+	}
+	return lysineClasses[len(lysineClasses)-1].sidLysinePct
+}
+
+// RationCheck holds the mix in use against the mean weight of the pigs. Where
+// lysine is short and some ingredient of the mix is rich enough, Change says how
+// much more of it a batch needs to just meet the need. Ingredients without
+// figures count as holding nothing and are listed. *Missing "recipe", "pigs" or
+// "weight" where one is unknown.
+func (h *Herd) RationCheck(on Day) (Ration, error) {
+	m, ok := h.recipeOn(on)
+	if !ok {
+		return Ration{}, &Missing{What: "recipe"}
+	}
+	pigs := h.Alive(on)
+	if len(pigs) == 0 {
+		return Ration{}, &Missing{What: "pigs"}
+	}
+	mean, err := h.MeanWeight(pigs, on)
+	if err != nil {
+		return Ration{}, err
+	}
+	return checkRation(m, mean.WeightKg.Mid), nil
+}
+
+// recipeOn is the latest recipe not later than the day, else the first told.
+func (h *Herd) recipeOn(on Day) (Recipe, bool) {
+	if len(h.Recipes) == 0 {
+		return Recipe{}, false
+	}
+	best := h.Recipes[0].F
+	for _, r := range h.Recipes {
+		if r.On <= on {
+			best = r.F
+		}
+	}
+	return best, true
+}
+
+func checkRation(m Recipe, weightKg float64) Ration {
+	f := m.facts()
+	r := Ration{
+		CrudeProteinPct: f.CrudeProteinPct, LysinePct: f.LysinePct, SIDLysinePct: f.SIDLysinePct,
+		EnergyMJKg: f.EnergyMJKg, NeededSIDLysinePct: NeededSIDLysinePct(weightKg), ForWeightKg: weightKg,
+		Unknown: f.unknown,
+	}
+	// The comparison bears the rounding of sums, no more.
+	r.OK = r.SIDLysinePct >= r.NeededSIDLysinePct-1e-9
+	r.Reasons = append(r.Reasons,
+		Reason{Code: ReasonRationNeeds, Q: []Quantity{{weightKg, Kilograms}, {r.NeededSIDLysinePct, Percent}}},
+		Reason{Code: ReasonRationHolds, Q: []Quantity{{r.SIDLysinePct, Percent}, {r.CrudeProteinPct, Percent}, {r.EnergyMJKg, MegajoulesPerKg}}})
+	if len(f.unknown) > 0 {
+		r.Reasons = append(r.Reasons, Reason{Code: ReasonRationUnknown, Names: f.unknown, Q: []Quantity{{f.batchKg - f.knownKg, Kilograms}}})
+	}
+	if r.OK {
+		return r
+	}
+	name, kg, ok := addToMeet(m, f, r.NeededSIDLysinePct)
+	if !ok {
+		r.Reasons = append(r.Reasons, Reason{Code: ReasonRationNoRemedy})
+		return r
+	}
+	r.Change = map[string]float64{name: kg}
+	r.Reasons = append(r.Reasons, Reason{Code: ReasonRationAdd, Names: []string{name}, Q: []Quantity{{kg, Kilograms}}})
+	return r
+}
+
+// addToMeet finds the protein feed of the mix of which the least more meets the
+// lysine needed, and how much a batch needs of it. Pure lysine is never the
+// remedy: beyond about 0.15 % of the feed other amino acids run short (from
+// memory).
+func addToMeet(m Recipe, f mixFacts, neededPct float64) (name string, kg float64, ok bool) {
+	lacking := (neededPct - f.SIDLysinePct) * f.batchKg
+	for _, n := range sortedKeys(m.Ingredients) {
+		in, known := Ingredient(n)
+		if !known || !in.Protein || in.SIDLysinePct <= neededPct {
+			continue
+		}
+		if need := lacking / (in.SIDLysinePct - neededPct); !ok || need < kg {
+			name, kg, ok = n, need, true
+		}
+	}
+	if ok && (math.IsInf(kg, 0) || math.IsNaN(kg)) {
+		return "", 0, false
+	}
+	return name, kg, ok
+}
