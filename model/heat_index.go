@@ -7,7 +7,7 @@ package model
 //
 // Source: the form of the National Research Council 1971, from memory;
 // it reproduces the printed livestock heat table of University of Missouri
-// Extension G2099 and differs by at most 0.2 from the form 0.8 T + RH (T - 14.4)
+// Extension G2099 and differs by a quarter of a point at most from the form 0.8 T + RH (T - 14.4)
 // + 46.4 over 24 to 38 Celsius.
 func THI(tempC, rhPct float64) (float64, error) {
 	if !(tempC >= -60 && tempC <= 60) {

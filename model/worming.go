@@ -16,8 +16,8 @@ const (
 // WormingDue gives when the next worming, or better a dung test, is due: for
 // the pigs that come first, and those within a week of them. It names no
 // product and no dose. Blocked says that a product with the last one's
-// withdrawal days could not be clear by the booked day, or else by the early
-// edge of the target's days.
+// withdrawal days could not be clear by the booked day; without a booking the
+// early edge of the target's days only gives the last day that is clear.
 func (h *Herd) WormingDue(today Day) (Due, error) {
 	pigs := h.Alive(today)
 	if len(pigs) == 0 {
@@ -67,7 +67,7 @@ func (h *Herd) lastWorming(a *Animal, on Day) *Given {
 
 // clearBeforeButcher holds the worming against the day the pigs go.
 func (h *Herd) clearBeforeButcher(d *Due, today Day) {
-	goes, known := h.goesOn(today)
+	goes, booked, known := h.goesOn(today)
 	if !known {
 		return
 	}
@@ -76,14 +76,14 @@ func (h *Herd) clearBeforeButcher(d *Due, today Day) {
 	if days == nil {
 		d.Reasons = append(d.Reasons, Reason{Code: WormingReadLabel, On: goes,
 			Q: []Quantity{{float64(goes - dose), Days}}})
-		d.Blocked = dose >= goes
+		d.Blocked = booked && dose >= goes
 		return
 	}
 	counted := Quantity{float64(*days), Days}
 	// A dose late on a day is clear late on a day: it must be the day before.
 	last := goes - Day(*days) - 1
 	d.Reasons = append(d.Reasons, Reason{Code: WormingLastDay, On: last, Q: []Quantity{counted}})
-	if dose > last {
+	if booked && dose > last {
 		d.Blocked = true
 		d.Reasons = append(d.Reasons, Reason{Code: WormingTooLate, On: goes, Q: []Quantity{counted}})
 	}
@@ -91,15 +91,15 @@ func (h *Herd) clearBeforeButcher(d *Due, today Day) {
 
 // goesOn is the day the pigs go to the butcher: booked, else the early edge of
 // the target's days.
-func (h *Herd) goesOn(today Day) (Day, bool) {
+func (h *Herd) goesOn(today Day) (day Day, booked, known bool) {
 	if b, ok := h.NextBooking(today); ok {
-		return b.Day, true
+		return b.Day, true, true
 	}
 	target, err := h.Target(h.TargetKg, today)
 	if err != nil { // no weight to start from: then no day is known
-		return 0, false
+		return 0, false, false
 	}
-	return target.Herd.Days.Low, true
+	return target.Herd.Days.Low, false, true
 }
 
 // wormerDays is the withdrawal of the last wormer whose days were told.
