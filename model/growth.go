@@ -152,18 +152,35 @@ type growthState struct {
 	together  float64
 }
 
-// state gives where pigs stand on a day. After the last reading a pig does not
-// go back: a spell of loss fades into standing still, then growth.
+// place is where on the table a pig stands on a day. After the last reading it
+// does not go back: a spell of loss fades into standing still, then growth.
+func (f *growthFit) place(p *growthPig, day float64) float64 {
+	mean := f.path(p, day)
+	if n := len(p.readings); n > 0 && p.readings[n-1].day < day {
+		mean = math.Max(mean, p.readings[n-1].table)
+	}
+	return mean
+}
+
+// median is the mean of the pigs' median weights on a day.
+func (f *growthFit) median(pigs []*growthPig, on Day) float64 {
+	sum := 0.0
+	for _, p := range pigs {
+		kg, _ := tableWeight(f.place(p, f.within(p, on)))
+		sum += kg
+	}
+	return sum / float64(len(pigs))
+}
+
+// state gives where pigs stand on a day.
 func (f *growthFit) state(pigs []*growthPig, on Day) growthState {
 	s := growthState{days: make([]float64, len(pigs)), sds: make([]float64, len(pigs)), together: 1}
 	terms := make([]growthTerm, len(pigs))
 	sum := 0.0
 	for i, p := range pigs {
 		day := f.within(p, on)
-		mean, variance := f.sum(growthTerm{p, day, 1})
-		if n := len(p.readings); n > 0 && p.readings[n-1].day < day {
-			mean = math.Max(mean, p.readings[n-1].table)
-		}
+		_, variance := f.sum(growthTerm{p, day, 1})
+		mean := f.place(p, day)
 		s.days[i], s.sds[i] = mean, math.Sqrt(variance)
 		_, gain := tableWeight(mean)
 		terms[i] = growthTerm{p, day, gain}

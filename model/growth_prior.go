@@ -71,7 +71,7 @@ type readingError struct {
 // breed's shape. Eye: no figure was
 // found; common practice. Hanging: dressing 72 % with a spread of some 2.5
 // points and an empty gut; common practice.
-var readingErrors = map[string]readingError{
+var readingErrors = map[string]*readingError{
 	ByScale:   {kg: 0.85, rel: 0.02, wrong: 0.03, column: biasNone},
 	ByTape:    {kg: 1.8, rel: 0.022, bias: 0.05, shape: 0.02, wrong: 0.03, column: biasTape},
 	ByEye:     {kg: 1, rel: 0.08, bias: 0.06, wrong: 0.03, column: biasEye},

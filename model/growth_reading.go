@@ -12,7 +12,7 @@ type growthReading struct {
 	day   float64
 	kg    float64
 	by    string
-	err   readingError
+	err   *readingError
 	pigs  []int   // of a mean; nil for one pig
 	wrong float64 // how likely it is a slip, seen from all the others
 	table float64 // where on the table the fit puts the pig that day

@@ -98,3 +98,15 @@ func tableDay(kg float64) float64 {
 	}
 	return day
 }
+
+// TableDays is the days that the published growth table takes from one weight to
+// another in kg, negative where the second is the lighter. Its range is 1.4 to
+// 220 kg; outside a straight line goes on. Above 135 kg it is extrapolated.
+func TableDays(fromKg, toKg float64) float64 { return tableDay(toKg) - tableDay(fromKg) }
+
+// TableGain is the daily gain in kg that the published growth table gives at a
+// weight in kg, in the range of TableDays.
+func TableGain(kg float64) float64 {
+	_, gain := tableWeight(tableDay(kg))
+	return gain
+}

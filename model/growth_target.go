@@ -67,32 +67,35 @@ func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) {
 
 // target finds the days on which the mean weight of pigs reaches a weight.
 func (f *growthFit) target(pigs []*growthPig, kg float64, today Day) TargetDay {
-	reached := func(z float64, from Day) Day {
-		return f.firstDay(from, func(on Day) bool { return f.state(pigs, on).at(z) >= kg })
+	reached := func(z float64) func(Day) bool {
+		return func(on Day) bool { return f.state(pigs, on).at(z) >= kg }
 	}
-	if f.state(pigs, today).at(0) >= kg {
+	if f.median(pigs, today) >= kg {
 		return TargetDay{Days: DayInterval{today, today, today}, Already: true}
 	}
-	t := TargetDay{Days: DayInterval{Low: reached(z80, today)}}
-	t.Days.Mid = reached(0, t.Days.Low)
-	t.Days.High = reached(-z80, t.Days.Mid)
+	t := TargetDay{}
+	t.Days.Mid = firstDay(today, today+targetHorizon, func(on Day) bool { return f.median(pigs, on) >= kg })
+	t.Days.Low = firstDay(today, t.Days.Mid, reached(z80))
+	t.Days.High = firstDay(t.Days.Mid, today+targetHorizon, reached(-z80))
 	return t
 }
 
-// firstDay is the first day on which something that stays true is true: steps
-// that double, then halves.
-func (f *growthFit) firstDay(from Day, is func(Day) bool) Day {
+// firstDay is the first day from the one to the other, both included, on which
+// something that stays true is true, or the last: steps that double, then halves.
+func firstDay(from, to Day, is func(Day) bool) Day {
 	if is(from) {
 		return from
 	}
-	low, high := from, from+8
-	for step := Day(8); !is(high); step *= 2 {
-		low = high
-		high += step
-		if high >= from+targetHorizon {
-			high = from + targetHorizon
+	low, high := from, from
+	for step := Day(4); ; step *= 2 {
+		if high += step; high >= to {
+			high = to
 			break
 		}
+		if is(high) {
+			break
+		}
+		low = high
 	}
 	for high-low > 1 {
 		if mid := low + (high-low)/2; is(mid) {
