@@ -3,6 +3,7 @@ module troughbell
 go 1.26.8
 
 require (
+	github.com/adrg/xdg v0.5.3 // indirect
 	github.com/alecthomas/kong v1.17.0 // indirect
 	github.com/dustin/go-humanize v1.1.0 // indirect
 	github.com/go-telegram-bot-api/telegram-bot-api/v5 v5.5.1 // indirect

@@ -12,15 +12,21 @@ import (
 
 // Message is one text from a person of the household.
 type Message struct {
-	Herd    store.HerdID
-	Chat    store.ChatID
-	From    store.Member
-	ID      string // the message's own id in its chat
-	Text    string
-	At      time.Time // when it was sent
-	Edit    bool      // it is a new version of the message ID
-	ReplyTo string    // message of the person's, or of the bot's, that it replies to
-	Medium  string    // what it is if not a text: "photo", "voice", ...
+	Herd store.HerdID
+	Chat store.ChatID
+	From store.Member
+	ID   string // the message's own id in its chat
+	Text string
+	At   time.Time // when it was sent
+	Edit bool      // it is a new version of the message ID
+	// ReplyTo is the person's message that it replies to, whether directly or by
+	// replying to the bot's answer; ReplyNudge the key of the nudge replied to.
+	ReplyTo    string
+	ReplyNudge string
+	// Wall says that the message's clock is a wall clock: where a text states
+	// the herd's zone, the hour stays and the zone changes.
+	Wall   bool
+	Medium string // what it is if not a text: "photo", "voice", ...
 }
 
 // Reply is what the bot answers.
@@ -33,4 +39,19 @@ type Reply struct {
 	Entries []reading.Entry
 	// Answers has the data of each "ask" among Entries, by its index.
 	Answers map[int]map[string]any
+	// Questions has the text and labels of each "clarify", by its index.
+	Questions map[int]Asked
+}
+
+// Asked is a question as the person reads it.
+type Asked struct {
+	Text   string
+	Labels []string
+}
+
+func (r *Reply) question(i int, text string, labels []string) {
+	if r.Questions == nil {
+		r.Questions = map[int]Asked{}
+	}
+	r.Questions[i] = Asked{Text: text, Labels: labels}
 }

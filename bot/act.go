@@ -1,0 +1,157 @@
+package bot
+
+import (
+	"strings"
+	"time"
+
+	"troughbell/bot/reading"
+	"troughbell/model"
+	"troughbell/store"
+)
+
+// act carries out one entry of the text. What is only answered (a question, a
+// doubt) is left for the reply.
+func (t *talk) act(e *reading.Entry) error {
+	switch a := e.Act.(type) {
+	case reading.Fact:
+		return t.record(e, a.Fact)
+	case reading.Done:
+		return t.done(e, a)
+	case reading.Snooze:
+		return t.snooze(e, a)
+	case reading.Undo:
+		return t.undo(e, a)
+	case reading.Help:
+		t.lines = append(t.lines, t.voice().Help(a.About))
+	case reading.Do:
+		return t.do(a)
+	case reading.None:
+		t.lines = append(t.lines, t.voice().None(a, t.m.Text))
+	}
+	return nil
+}
+
+// record keeps a fact.
+func (t *talk) record(e *reading.Entry, f model.Fact) error {
+	if why := forbidden(t.m.From, f); why != "" {
+		t.lines = append(t.lines, t.voice().Forbidden(why))
+		e.Act = reading.None{Reason: "forbidden"}
+		return nil
+	}
+	if err := f.Check(); err != nil {
+		t.lines = append(t.lines, t.voice().Impossible(err))
+		e.Act = reading.None{Reason: "impossible"}
+		return nil
+	}
+	judged := "certain"
+	if t.r.Answers {
+		judged = "confirmed"
+	}
+	if e.Replace != "" {
+		judged = "corrected"
+		if err := t.append(t.note(model.Void{Record: e.Replace, Why: "correction"})); err != nil {
+			return err
+		}
+	}
+	switch f.(type) {
+	case model.Arrive, model.Setting, model.Recipe:
+		t.setup = true
+	}
+	t.recorded = append(t.recorded, *e)
+	at, stated := t.moment(*e)
+	return t.append(store.Envelope{On: e.On, At: at, Stated: stated, Judged: judged, Fact: f})
+}
+
+// moment is when an entry happened, as well as the text tells: the time it
+// states, the message's own on the same day, else the middle of its day.
+func (t *talk) moment(e reading.Entry) (at time.Time, stated bool) {
+	switch {
+	case e.Minute != nil:
+		return e.On.At(*e.Minute, t.now.Location()), true
+	case e.On == model.DayOf(t.now):
+		return t.now, false
+	default:
+		return e.On.At(12*60, t.now.Location()), false
+	}
+}
+
+// topics are the lines of the latest nudge that the words speak of.
+func (t *talk) topics(about []string) (topics, abouts []string) {
+	told, ok := t.s.lastNudge(t.m.ReplyNudge)
+	if !ok {
+		return nil, about
+	}
+	if len(about) == 0 {
+		return told.Topics, told.About
+	}
+	for _, topic := range told.Topics {
+		for _, a := range about {
+			if topic == a || len(topic) > len(a) && topic[:len(a)+1] == a+":" {
+				topics = append(topics, topic)
+			}
+		}
+	}
+	return topics, about
+}
+
+func (t *talk) done(e *reading.Entry, a reading.Done) error {
+	topics, about := t.topics(a.About)
+	e.Act = reading.Done{About: about}
+	t.lines = append(t.lines, t.voice().Done(about))
+	return t.append(t.note(model.Done{About: about, Topics: topics}))
+}
+
+func (t *talk) snooze(e *reading.Entry, a reading.Snooze) error {
+	f := model.Snooze{Stop: a.Stop}
+	f.Topics, f.About = t.topics(a.About)
+	switch {
+	case a.Stop:
+	case a.NextChore:
+		f.Until = t.s.Herd.NextChore(t.now)
+		day := model.DayOf(f.Until)
+		a.Until = &day
+	case a.Until != nil:
+		f.Until = a.Until.At(t.s.Herd.Chore.Minute, t.now.Location())
+	default:
+		f.Until = t.now.Add(time.Duration(max(a.Hours, 1)) * time.Hour)
+	}
+	a.About = f.About
+	e.Act = a
+	t.lines = append(t.lines, t.voice().Snoozed(f))
+	return t.append(t.note(f))
+}
+
+// do answers a wish that is neither record nor question.
+func (t *talk) do(a reading.Do) error {
+	switch a.What {
+	case "start":
+		t.setup = true
+		t.lines = append(t.lines, t.voice().Welcome())
+	case "skip":
+		if t.pending == nil || t.pending.Setup == "" {
+			t.lines = append(t.lines, t.voice().NothingToSkip())
+			return nil
+		}
+		t.setup = true
+		return t.append(t.note(model.Setting{Key: model.SetSkipped, Text: t.pending.Setup}))
+	case "cancel":
+		if t.pending == nil {
+			t.lines = append(t.lines, t.voice().NothingToSkip())
+			return nil
+		}
+		t.lines = append(t.lines, t.voice().Dropped())
+		return t.append(t.note(model.Settled{Question: t.pending.ID, How: "dropped"}))
+	case "invite":
+		if t.m.From.Role != store.Owner {
+			t.lines = append(t.lines, t.voice().Forbidden("invite"))
+			return nil
+		}
+		t.out.Invite = store.Family
+		if strings.Contains(strings.ToLower(t.m.Text), "helper") || strings.Contains(strings.ToLower(t.m.Text), "sitter") {
+			t.out.Invite = store.Helper
+		}
+	default:
+		t.lines = append(t.lines, t.voice().Do(a.What))
+	}
+	return nil
+}

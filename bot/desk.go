@@ -1,0 +1,213 @@
+package bot
+
+import (
+	"encoding/json"
+	"fmt"
+	"sync"
+	"time"
+
+	"troughbell/bot/reading"
+	"troughbell/bot/wording"
+	"troughbell/model"
+	"troughbell/schedule"
+	"troughbell/store"
+)
+
+// Desk is where messages and the clock come in: it brings a herd's state to
+// Respond and to the planner, and keeps what they lead to. One Desk serves all
+// herds of a store; a transaction handles one message or one look at a herd.
+type Desk struct {
+	mu    sync.Mutex
+	cache map[store.HerdID]*State
+}
+
+// NewDesk makes a desk.
+func NewDesk() *Desk { return &Desk{cache: map[store.HerdID]*State{}} }
+
+// State is the herd as the transaction sees it. It is remembered by the herd's
+// latest record, so that a herd nobody writes to is folded once.
+func (d *Desk) State(tx *store.Tx, id store.HerdID) (*State, error) {
+	row, err := tx.Herd(id)
+	if err != nil {
+		return nil, err
+	}
+	d.mu.Lock()
+	have := d.cache[id]
+	d.mu.Unlock()
+	if have != nil && have.Row.Seq == row.Seq {
+		return have, nil
+	}
+	var journal []store.Envelope
+	if have != nil && have.Row.Seq < row.Seq {
+		since, err := tx.JournalSince(id, have.Row.Seq)
+		if err != nil {
+			return nil, err
+		}
+		journal = append(append(journal, have.Journal...), since...)
+	} else if journal, err = tx.Journal(id); err != nil {
+		return nil, err
+	}
+	zone, err := time.LoadLocation(row.Zone)
+	if err != nil {
+		return nil, fmt.Errorf("herd %q: zone: %w", row.Name, err)
+	}
+	s, err := NewState(row, journal, zone)
+	if err != nil {
+		return nil, err
+	}
+	d.mu.Lock()
+	d.cache[id] = s
+	d.mu.Unlock()
+	return s, nil
+}
+
+// Forget drops what is remembered of a herd: after a transaction that wrote to
+// it was not committed.
+func (d *Desk) Forget(id store.HerdID) {
+	d.mu.Lock()
+	delete(d.cache, id)
+	d.mu.Unlock()
+}
+
+// Handle answers one message and keeps what it says, in the transaction. The
+// answer is not queued; see Queue.
+func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
+	s, err := d.State(tx, m.Herd)
+	if err != nil {
+		return Outcome{}, err
+	}
+	asked, err := lastAsked(tx, m)
+	if err != nil {
+		return Outcome{}, err
+	}
+	out, err := Respond(s, m, asked)
+	if err != nil {
+		return Outcome{}, err
+	}
+	for i := range out.New {
+		if err := tx.Append(&out.New[i]); err != nil {
+			return Outcome{}, err
+		}
+	}
+	if out.Invite != "" {
+		if err := invite(tx, s, m, &out); err != nil {
+			return Outcome{}, err
+		}
+	}
+	if out.Asked != nil {
+		if err := keepAsked(tx, m, out.Asked); err != nil {
+			return Outcome{}, err
+		}
+	}
+	if len(out.New) > 0 { // what was due may be settled, what was far may be near
+		if err := tx.SetLookAgain(m.Herd, out.At); err != nil {
+			return Outcome{}, err
+		}
+	}
+	return out, nil
+}
+
+// inviteStands is how long an invitation can be taken up.
+const inviteStands = 48 * time.Hour
+
+// invite makes a one-time code for the role wanted and says it.
+func invite(tx *store.Tx, s *State, m Message, out *Outcome) error {
+	code, err := tx.NewCode(m.Herd, out.Invite, false, out.At, inviteStands)
+	if err != nil {
+		return err
+	}
+	v := wording.Voice{Herd: s.Herd, Now: out.At}
+	out.Replies = append(out.Replies, Reply{Text: v.Invite(code, string(out.Invite), out.At.Add(inviteStands))})
+	return nil
+}
+
+func askedName(m Message) string { return fmt.Sprintf("asked:%d:%d", m.Herd, m.From.Person) }
+
+func lastAsked(tx *store.Tx, m Message) (*reading.Ask, error) {
+	v, err := tx.Value(askedName(m))
+	if err != nil || v == "" {
+		return nil, err
+	}
+	var a reading.Ask
+	if err := json.Unmarshal([]byte(v), &a); err != nil {
+		return nil, fmt.Errorf("the last question asked: %w", err)
+	}
+	return &a, nil
+}
+
+func keepAsked(tx *store.Tx, m Message, a *reading.Ask) error {
+	b, err := json.Marshal(a)
+	if err != nil {
+		return fmt.Errorf("the question asked: %w", err)
+	}
+	return tx.SetValue(askedName(m), string(b))
+}
+
+// Push is a nudge in words.
+type Push struct {
+	Nudge   schedule.Nudge
+	At      time.Time
+	Text    string
+	Buttons [][]string
+}
+
+// Look looks at a herd at the moment now: it keeps that the nudges it gives
+// were told, and when to look again. downFrom is since when nobody looked,
+// where that was an outage; else zero.
+func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]Push, error) {
+	s, err := d.State(tx, id)
+	if err != nil {
+		return nil, err
+	}
+	now = now.In(s.Zone)
+	var due []schedule.Nudge
+	var again time.Time
+	if downFrom.IsZero() {
+		due, again = schedule.Decide(s.Herd, now)
+	} else {
+		due, again = schedule.DecideAfter(s.Herd, now, downFrom.In(s.Zone))
+	}
+	var out []Push
+	v := wording.Voice{Herd: s.Herd, Now: now}
+	t := talk{s: s, now: now}
+	for _, n := range due {
+		text, labels := v.Nudge(n)
+		out = append(out, Push{Nudge: n, At: now, Text: text, Buttons: rows(labels)})
+		e := t.note(n.Told())
+		e.Herd, e.SaidAt, e.Zone = id, now, now.Location().String()
+		if err := tx.Append(&e); err != nil {
+			return nil, err
+		}
+	}
+	if !again.After(now) { // time must go on, whatever a rule says
+		again = now.Add(time.Minute)
+	}
+	return out, tx.SetLookAgain(id, again)
+}
+
+// StillDue reports whether a nudge that was told but not yet delivered would be
+// told now as well: whether nothing since has settled it.
+func (d *Desk) StillDue(tx *store.Tx, id store.HerdID, key string, now time.Time) (bool, error) {
+	s, err := d.State(tx, id)
+	if err != nil {
+		return false, err
+	}
+	var without []store.Envelope
+	for _, e := range s.Journal {
+		if t, ok := e.Fact.(model.Told); ok && t.Key == key {
+			continue
+		}
+		without = append(without, e)
+	}
+	untold, err := NewState(s.Row, without, s.Zone)
+	if err != nil {
+		return false, err
+	}
+	due, _ := schedule.Decide(untold.Herd, now.In(s.Zone))
+	for _, n := range due {
+		if n.Key == key {
+			return true, nil
+		}
+	}
+	return false, nil
+}

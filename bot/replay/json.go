@@ -1,0 +1,78 @@
+package replay
+
+import (
+	"bufio"
+	"encoding/json"
+	"io"
+	"time"
+
+	"troughbell/bot"
+	"troughbell/model"
+)
+
+// JSON writes what happens as JSON Lines, flushed after every line of input, so
+// that another program can hold a conversation.
+type JSON struct{ w *bufio.Writer }
+
+// NewJSON writes to w.
+func NewJSON(w io.Writer) *JSON { return &JSON{bufio.NewWriter(w)} }
+
+func (j *JSON) put(v any) error {
+	e := json.NewEncoder(j.w)
+	e.SetEscapeHTML(false)
+	return e.Encode(v)
+}
+
+type event struct {
+	At       string           `json:"at,omitempty"`
+	Kind     string           `json:"kind"`
+	Line     int              `json:"line,omitempty"`
+	Who      string           `json:"who,omitempty"`
+	About    *[]string        `json:"about,omitempty"`
+	Standing *bool            `json:"standing,omitempty"`
+	Grade    string           `json:"grade,omitempty"`
+	Text     *string          `json:"text,omitempty"`
+	Entries  []map[string]any `json:"entries,omitempty"`
+	Buttons  [][]string       `json:"buttons,omitempty"`
+}
+
+func stamp(t time.Time) string { return t.Format(time.RFC3339) }
+
+// Text implements Writer.
+func (j *JSON) Text(at time.Time, who, text string) error {
+	return j.put(event{At: stamp(at), Kind: "text", Who: who, Text: &text})
+}
+
+// Reply implements Writer.
+func (j *JSON) Reply(at time.Time, r bot.Reply, h *model.Herd) error {
+	return j.put(event{
+		At: stamp(at), Kind: "reply", Text: &r.Text, Entries: r.Slots(h), Buttons: r.Buttons,
+	})
+}
+
+// Nudge implements Writer.
+func (j *JSON) Nudge(p bot.Push) error {
+	about := append([]string{}, p.Nudge.About()...)
+	return j.put(event{
+		At: stamp(p.At), Kind: "nudge", About: &about, Standing: &p.Nudge.Standing,
+		Grade: string(p.Nudge.Grade), Text: &p.Text, Buttons: p.Buttons,
+	})
+}
+
+// Failed implements Writer.
+func (j *JSON) Failed(number int, err error) error {
+	why := err.Error()
+	return j.put(event{Kind: "error", Line: number, Text: &why})
+}
+
+// Ready implements Writer.
+func (j *JSON) Ready(at time.Time) error {
+	e := event{Kind: "ready"}
+	if !at.IsZero() {
+		e.At = stamp(at)
+	}
+	if err := j.put(e); err != nil {
+		return err
+	}
+	return j.w.Flush()
+}

@@ -1,0 +1,89 @@
+package replay
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"strings"
+	"time"
+
+	"troughbell/bot"
+	"troughbell/model"
+)
+
+// Page writes what happens as a conversation to read.
+type Page struct {
+	w    *bufio.Writer
+	day  model.Day
+	last string
+}
+
+// NewPage writes to w.
+func NewPage(w io.Writer) *Page { return &Page{w: bufio.NewWriter(w)} }
+
+// speak writes what one side says: the first line behind the clock and the
+// speaker's mark, the others below it.
+func (p *Page) speak(at time.Time, mark, text string, buttons [][]string) error {
+	if d := model.DayOf(at); d != p.day {
+		p.day, p.last = d, ""
+		fmt.Fprintf(p.w, "\n%s\n", at.Format("Monday 2 January 2006"))
+	}
+	clock := at.Format("15:04")
+	if clock == p.last {
+		clock = "     "
+	} else {
+		p.last = clock
+	}
+	for i, l := range strings.Split(text, "\n") {
+		if i == 0 {
+			fmt.Fprintf(p.w, "  %s %s %s\n", clock, mark, l)
+			continue
+		}
+		fmt.Fprintf(p.w, "          %s\n", l)
+	}
+	if labels := Labels(buttons); labels != "" {
+		fmt.Fprintf(p.w, "          %s\n", labels)
+	}
+	return nil
+}
+
+// Labels writes buttons as they can be typed.
+func Labels(buttons [][]string) string {
+	var out []string
+	n := 0
+	for _, row := range buttons {
+		for _, l := range row {
+			n++
+			out = append(out, fmt.Sprintf("%d %s", n, l))
+		}
+	}
+	if len(out) == 0 {
+		return ""
+	}
+	return "( " + strings.Join(out, " | ") + " )"
+}
+
+// Text implements Writer.
+func (p *Page) Text(at time.Time, who, text string) error {
+	if who != "" {
+		text = who + ": " + text
+	}
+	return p.speak(at, "> ", text, nil)
+}
+
+// Reply implements Writer.
+func (p *Page) Reply(at time.Time, r bot.Reply, _ *model.Herd) error {
+	return p.speak(at, "  ", r.Text, r.Buttons)
+}
+
+// Nudge implements Writer.
+func (p *Page) Nudge(n bot.Push) error { return p.speak(n.At, "* ", n.Text, n.Buttons) }
+
+// Failed implements Writer.
+func (p *Page) Failed(number int, err error) error {
+	_, werr := fmt.Fprintf(p.w, "  line %d: %v\n", number, err)
+	return werr
+}
+
+// Ready implements Writer.
+func (p *Page) Ready(time.Time) error { return p.w.Flush() }

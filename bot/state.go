@@ -1,0 +1,151 @@
+package bot
+
+import (
+	"fmt"
+	"time"
+
+	"troughbell/bot/reading"
+	"troughbell/model"
+	"troughbell/store"
+)
+
+// State is a herd as a conversation sees it: its row, its journal and what the
+// journal amounts to. It is made by NewState and never changed.
+type State struct {
+	Row     store.HerdRow
+	Journal []store.Envelope
+	Herd    *model.Herd
+	Zone    *time.Location
+
+	voided map[string]bool
+}
+
+// NewState folds a herd's journal. fallback is the zone that holds until the
+// herd states its own.
+func NewState(row store.HerdRow, journal []store.Envelope, fallback *time.Location) (*State, error) {
+	records := make([]model.Record, len(journal))
+	voided := map[string]bool{}
+	for i, e := range journal {
+		records[i] = e.Record()
+		if v, ok := e.Fact.(model.Void); ok {
+			voided[v.Record] = true
+		}
+	}
+	h := model.Fold(records)
+	zone := fallback
+	if h.Zone != "" {
+		var err error
+		if zone, err = time.LoadLocation(h.Zone); err != nil {
+			return nil, fmt.Errorf("herd %q: zone: %w", row.Name, err)
+		}
+	}
+	return &State{Row: row, Journal: journal, Herd: h, Zone: zone, voided: voided}, nil
+}
+
+// with is the state after some more records.
+func (s *State) with(more []store.Envelope) (*State, error) {
+	if len(more) == 0 {
+		return s, nil
+	}
+	journal := append(append([]store.Envelope(nil), s.Journal...), more...)
+	return NewState(s.Row, journal, s.Zone)
+}
+
+// spoken reports whether records of the kind come from what people say, as
+// against what the program keeps of its own doings.
+func spoken(k model.Kind) bool {
+	switch k {
+	case "told", "question", "settled", "void":
+		return false
+	}
+	return true
+}
+
+// live lists the standing records that people's words made, the newest first.
+func (s *State) live() []store.Envelope {
+	var out []store.Envelope
+	for i := len(s.Journal) - 1; i >= 0; i-- {
+		if e := s.Journal[i]; !s.voided[e.ID] && spoken(e.Fact.Kind()) {
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// from lists the standing records, questions included, of one message.
+func (s *State) from(src store.Source) []store.Envelope {
+	var out []store.Envelope
+	for _, e := range s.Journal {
+		k := e.Fact.Kind()
+		if e.Source == src && !s.voided[e.ID] && (spoken(k) || k == "question") {
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// spokenFrom lists the standing records of one message that people's words made.
+func (s *State) spokenFrom(src store.Source) []store.Envelope {
+	var out []store.Envelope
+	for _, e := range s.from(src) {
+		if spoken(e.Fact.Kind()) {
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// knows reports whether anything was ever kept of a message.
+func (s *State) knows(src store.Source) (text string, ok bool) {
+	for i := len(s.Journal) - 1; i >= 0; i-- {
+		if s.Journal[i].Source == src {
+			return s.Journal[i].Text, true
+		}
+	}
+	return "", false
+}
+
+// entryOf is the entry that a record was made from.
+func entryOf(e store.Envelope) reading.Entry {
+	out := reading.Entry{Act: reading.Fact{Fact: e.Fact}, On: e.On, Dated: e.On != model.DayOf(e.SaidAt.In(e.At.Location()))}
+	if e.Stated {
+		m := model.MinuteOf(e.At)
+		out.Minute = &m
+	}
+	return out
+}
+
+// recent is how many of a person's latest records a correction can speak of.
+const recent = 8
+
+func recorded(es []store.Envelope) []reading.Recorded {
+	var out []reading.Recorded
+	for _, e := range es {
+		out = append(out, reading.Recorded{ID: e.ID, Entry: entryOf(e), Text: e.Text, At: e.SaidAt})
+	}
+	return out
+}
+
+// before lists what the person's latest texts recorded, the newest first.
+func (s *State) before(by store.PersonID, skip store.Source) []reading.Recorded {
+	var mine []store.Envelope
+	for _, e := range s.live() {
+		if e.By == by && e.Source != skip {
+			if mine = append(mine, e); len(mine) == recent {
+				break
+			}
+		}
+	}
+	return recorded(mine)
+}
+
+// lastNudge is what the latest nudge, or the one named, was about.
+func (s *State) lastNudge(key string) (model.Told, bool) {
+	tolds := s.Herd.Tolds
+	for i := len(tolds) - 1; i >= 0; i-- {
+		if key == "" || tolds[i].F.Key == key {
+			return tolds[i].F, true
+		}
+	}
+	return model.Told{}, false
+}

@@ -1,0 +1,100 @@
+package telegram
+
+import (
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"log"
+	"net/http"
+	"net/http/httptrace"
+	"net/url"
+	"strings"
+	"sync/atomic"
+	"time"
+
+	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
+)
+
+// PublicAPI is the Bot API server that everybody uses.
+const PublicAPI = "https://api.telegram.org"
+
+// Time limits of calls. The poll waits at the server for pollSeconds.
+const (
+	pollSeconds = 50
+	pollLimit   = (pollSeconds + 15) * time.Second
+	sendLimit   = 30 * time.Second
+)
+
+// client calls the Bot API. The token never leaves it: not in an error, not in
+// a log.
+type client struct {
+	endpoint string // the library's pattern, with two %s
+	token    string
+	http     *http.Client
+}
+
+func newClient(base, token string) *client {
+	// The library would print transport errors, token and all, by itself.
+	quiet := log.New(io.Discard, "", 0)
+	_ = tgbotapi.SetLogger(quiet) // it only refuses nil
+	base = strings.ReplaceAll(strings.TrimRight(base, "/"), "%", "%%")
+	return &client{
+		endpoint: base + "/bot%s/%s",
+		token:    token,
+		http:     &http.Client{Transport: http.DefaultTransport.(*http.Transport).Clone()},
+	}
+}
+
+// call calls a method and gives the raw result. Every error is a *callError.
+func (c *client) call(ctx context.Context, method string, params tgbotapi.Params, limit time.Duration) (json.RawMessage, error) {
+	ctx, cancel := context.WithTimeout(ctx, limit)
+	defer cancel()
+	d := &doer{ctx: ctx, client: c}
+	api := tgbotapi.BotAPI{Token: c.token, Client: d}
+	api.SetAPIEndpoint(c.endpoint)
+	resp, err := api.MakeRequest(method, params)
+	if err != nil {
+		return nil, sortOut(method, c.redact(err), d.wrote.Load(), resp)
+	}
+	return resp.Result, nil
+}
+
+// doer attaches a context to the library's requests, and notes whether a
+// request went out: then its outcome is unknown until an answer is read.
+type doer struct {
+	ctx    context.Context
+	client *client
+	wrote  atomic.Bool
+}
+
+// Do implements the library's client.
+func (d *doer) Do(req *http.Request) (*http.Response, error) {
+	trace := &httptrace.ClientTrace{WroteRequest: func(i httptrace.WroteRequestInfo) {
+		if i.Err == nil {
+			d.wrote.Store(true)
+		}
+	}}
+	resp, err := d.client.http.Do(req.WithContext(httptrace.WithClientTrace(d.ctx, trace)))
+	if err != nil {
+		return nil, d.client.redact(err)
+	}
+	return resp, nil
+}
+
+// redact takes the token out of an error: transport errors quote the address,
+// and the token is in it.
+func (c *client) redact(err error) error {
+	if err == nil {
+		return nil
+	}
+	var u *url.Error
+	if errors.As(err, &u) {
+		err = fmt.Errorf("%s: %w", u.Op, u.Err)
+	}
+	if c.token != "" && strings.Contains(err.Error(), c.token) {
+		return errors.New(strings.ReplaceAll(err.Error(), c.token, "<token>"))
+	}
+	return err
+}

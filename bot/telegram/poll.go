@@ -1,0 +1,160 @@
+package telegram
+
+import (
+	"context"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"strconv"
+	"time"
+
+	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
+
+	"troughbell/store"
+)
+
+// Names of the values that the poll keeps.
+const (
+	valueOffset = "telegram.offset"
+	valueSeen   = "telegram.seen" // when the poll was answered last, Unix seconds
+)
+
+// offsetStands is how long a kept offset is worth sending: after a week of
+// silence the server may count its updates anew, from anywhere.
+const offsetStands = 6 * 24 * time.Hour
+
+// wanted is the kinds of updates asked for; the server remembers it, so it goes
+// along with every call.
+const wanted = `["message","edited_message","callback_query","my_chat_member"]`
+
+// conflictsBeforeGivingUp is how many polls in a row another copy may end.
+const conflictsBeforeGivingUp = 12
+
+// poll asks for updates, and asks for the next ones only after those it got are
+// in the inbox and committed: what the server forgets, we have.
+func (b *Bot) poll(ctx context.Context, up chan<- struct{}) {
+	var wait backoff
+	var troubled bool
+	conflicts := 0
+	for ctx.Err() == nil {
+		err := b.pollOnce(ctx)
+		if err == nil {
+			if up != nil {
+				close(up)
+				up = nil
+			}
+			if troubled {
+				b.Log.Info("polling goes on")
+			}
+			wait, troubled, conflicts = backoff{}, false, 0
+			continue
+		}
+		if ctx.Err() != nil {
+			return
+		}
+		var call *callError
+		if errors.As(err, &call) {
+			switch call.what {
+			case badToken:
+				b.die(ErrToken)
+				return
+			case webhook:
+				b.removeWebhook(ctx)
+			case conflict:
+				if conflicts++; conflicts >= conflictsBeforeGivingUp {
+					b.die(ErrOther)
+					return
+				}
+			}
+		}
+		if !troubled { // the first trouble and its end are logged, not each retry
+			b.Log.Warn("polling fails; trying again", "err", err)
+			troubled = true
+		}
+		d := wait.next()
+		if call != nil && call.what == flood {
+			d = max(d, call.wait)
+		}
+		sleep(ctx, d)
+	}
+}
+
+func (b *Bot) removeWebhook(ctx context.Context) {
+	b.Log.Warn("a webhook is set for this bot; removing it, keeping what waits")
+	_, err := b.client.call(ctx, "deleteWebhook", tgbotapi.Params{"drop_pending_updates": "false"}, sendLimit)
+	if err != nil {
+		b.Log.Warn("the webhook could not be removed", "err", err)
+	}
+}
+
+// pollOnce makes one getUpdates call and keeps what it brings.
+func (b *Bot) pollOnce(ctx context.Context) error {
+	params := tgbotapi.Params{"timeout": strconv.Itoa(pollSeconds), "limit": "100", "allowed_updates": wanted}
+	if err := b.Store.Read(ctx, func(tx *store.Tx) error {
+		offset, err := tx.Value(valueOffset)
+		if err != nil || offset == "" {
+			return err
+		}
+		seen, err := lastSeen(tx)
+		if err == nil && b.Now().Sub(seen) < offsetStands {
+			params["offset"] = offset
+		}
+		return err
+	}); err != nil {
+		return err
+	}
+	result, err := b.client.call(ctx, "getUpdates", params, pollLimit)
+	if err != nil {
+		return err
+	}
+	var raws []json.RawMessage
+	if err := json.Unmarshal(result, &raws); err != nil {
+		return fmt.Errorf("getUpdates: %w", err)
+	}
+	return b.keep(ctx, raws)
+}
+
+// keep puts updates into the inbox and notes what to ask for next.
+func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
+	now := b.Now()
+	err := b.Store.Write(ctx, func(tx *store.Tx) error {
+		for _, raw := range raws {
+			var head struct {
+				ID int64 `json:"update_id"`
+			}
+			if err := json.Unmarshal(raw, &head); err != nil {
+				return fmt.Errorf("getUpdates: %w", err)
+			}
+			u, ok, err := readUpdate(raw)
+			if err != nil { // what we cannot read must not stop the rest
+				b.Log.Error("an update cannot be read", "update", head.ID, "err", err)
+			}
+			if ok && err == nil {
+				if _, err := tx.Receive(store.Incoming{Key: u.key, Chat: u.chat, Raw: raw, At: now}); err != nil {
+					return err
+				}
+			}
+			// The offset follows the batch even where ids restart lower.
+			if err := tx.SetValue(valueOffset, strconv.FormatInt(head.ID+1, 10)); err != nil {
+				return err
+			}
+		}
+		return tx.SetValue(valueSeen, strconv.FormatInt(now.Unix(), 10))
+	})
+	if err == nil && len(raws) > 0 {
+		wake(b.inbox)
+	}
+	return err
+}
+
+func lastSeen(tx *store.Tx) (time.Time, error) {
+	v, err := tx.Value(valueSeen)
+	if err != nil || v == "" {
+		return time.Time{}, err
+	}
+	n, err := strconv.ParseInt(v, 10, 64)
+	if err != nil {
+		return time.Time{}, fmt.Errorf("when the poll was answered last: %w", err)
+	}
+	return time.Unix(n, 0), nil
+}

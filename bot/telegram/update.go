@@ -1,0 +1,152 @@
+package telegram
+
+import (
+	"encoding/json"
+	"fmt"
+	"strconv"
+	"strings"
+	"time"
+
+	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
+)
+
+// update is what one update says, in our own terms.
+type update struct {
+	key    string // what it is: the same message, edit or press has one key
+	chat   string // external id
+	group  bool
+	sender string // external id of the person
+	name   string
+	at     time.Time
+
+	message string // id of the message, or of the one pressed
+	text    string
+	edit    bool
+	replyTo string
+	toBot   bool   // replies to a message of the bot
+	medium  string // what came instead of a text
+
+	query string // of a press
+	press string // data of the button
+
+	member  string // new state of the bot in the chat: "member", "kicked", "left"
+	newChat string // the group moved there
+}
+
+// readUpdate reads an update. ok is false for one that says nothing to us.
+func readUpdate(raw []byte) (u update, ok bool, err error) {
+	var t tgbotapi.Update
+	if err := json.Unmarshal(raw, &t); err != nil {
+		return u, false, fmt.Errorf("read an update: %w", err)
+	}
+	switch {
+	case t.Message != nil:
+		return ofMessage(t.Message, false)
+	case t.EditedMessage != nil:
+		return ofMessage(t.EditedMessage, true)
+	case t.CallbackQuery != nil:
+		return ofPress(t.CallbackQuery)
+	case t.MyChatMember != nil:
+		m := t.MyChatMember
+		u.key = fmt.Sprintf("member:%d:%d:%s", m.Chat.ID, m.Date, m.NewChatMember.Status)
+		u.chat, u.group = id(m.Chat.ID), !m.Chat.IsPrivate()
+		u.sender, u.at = id(m.From.ID), time.Unix(int64(m.Date), 0)
+		u.member = m.NewChatMember.Status
+		return u, true, nil
+	}
+	return u, false, nil
+}
+
+func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool, err error) {
+	if m.Chat == nil {
+		return u, false, nil
+	}
+	u.chat, u.group, u.edit = id(m.Chat.ID), !m.Chat.IsPrivate(), edit
+	u.message, u.at = strconv.Itoa(m.MessageID), time.Unix(int64(m.Date), 0)
+	u.key = fmt.Sprintf("message:%d:%d:%d", m.Chat.ID, m.MessageID, m.EditDate)
+	if m.From != nil {
+		u.sender, u.name = id(m.From.ID), clean(m.From.FirstName)
+	}
+	if r := m.ReplyToMessage; r != nil {
+		u.replyTo = strconv.Itoa(r.MessageID)
+		u.toBot = r.From != nil && r.From.IsBot
+	}
+	switch {
+	case m.MigrateToChatID != 0:
+		u.newChat = id(m.MigrateToChatID)
+	case m.Text != "":
+		u.text = m.Text
+	default:
+		if u.medium = medium(m); u.medium == "" {
+			return u, false, nil // a service message
+		}
+	}
+	return u, true, nil
+}
+
+func ofPress(q *tgbotapi.CallbackQuery) (u update, ok bool, err error) {
+	u.query, u.press, u.key = q.ID, q.Data, "press:"+q.ID
+	if q.From != nil {
+		u.sender, u.name = id(q.From.ID), clean(q.From.FirstName)
+	}
+	u.chat = u.sender
+	if m := q.Message; m != nil && m.Chat != nil { // a stub, or nothing, where it is old
+		u.chat, u.group = id(m.Chat.ID), !m.Chat.IsPrivate()
+		u.message = strconv.Itoa(m.MessageID)
+	}
+	return u, true, nil
+}
+
+// medium names what a message is where it is no text.
+func medium(m *tgbotapi.Message) string {
+	switch {
+	case m.Voice != nil, m.Audio != nil, m.VideoNote != nil:
+		return "voice"
+	case len(m.Photo) > 0:
+		return "photo"
+	case m.Video != nil, m.Animation != nil:
+		return "video"
+	case m.Document != nil:
+		return "file"
+	case m.Sticker != nil:
+		return "sticker"
+	case m.Location != nil, m.Venue != nil:
+		return "location"
+	case m.Contact != nil, m.Poll != nil, m.Dice != nil:
+		return "other"
+	}
+	return ""
+}
+
+func id(n int64) string { return strconv.FormatInt(n, 10) }
+
+// maxName is how much of a person's name is kept, in characters.
+const maxName = 40
+
+// clean makes a name fit to show: one line, without control or direction
+// characters, not too long.
+func clean(name string) string {
+	name = strings.Map(func(r rune) rune {
+		if r < ' ' || r == 0x7f || r >= 0x200b && r <= 0x200f || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069 {
+			return -1
+		}
+		return r
+	}, name)
+	if r := []rune(strings.TrimSpace(name)); len(r) > maxName {
+		return string(r[:maxName])
+	}
+	return strings.TrimSpace(name)
+}
+
+// command takes a leading "/word@bot" apart; ok is false where the text is none.
+func command(text string) (word, bot, rest string, ok bool) {
+	if !strings.HasPrefix(text, "/") || len(text) < 2 {
+		return "", "", "", false
+	}
+	word, rest, _ = strings.Cut(text[1:], " ")
+	if first, more, cut := strings.Cut(word, "\n"); cut {
+		word, rest = first, more+" "+rest
+	}
+	word, bot, _ = strings.Cut(word, "@")
+	return strings.ToLower(word), bot, strings.TrimSpace(rest), word != ""
+}

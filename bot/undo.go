@@ -1,0 +1,77 @@
+package bot
+
+import (
+	"time"
+
+	"troughbell/bot/reading"
+	"troughbell/model"
+	"troughbell/store"
+)
+
+// undoAsks is the age from which taking a record back wants a tap.
+const undoAsks = time.Hour
+
+// undo takes a record back: the one named, else the person's latest of that
+// kind. It names what it undoes, and asks first where that is old, someone
+// else's or a drug.
+func (t *talk) undo(e *reading.Entry, a reading.Undo) error {
+	target, ok := t.undoTarget(a)
+	if !ok {
+		t.lines = append(t.lines, t.voice().NothingToUndo(a.Of))
+		e.Act = reading.None{Reason: "nothing_to_undo"}
+		return nil
+	}
+	kind := string(target.Fact.Kind())
+	entry := entryOf(target)
+	if t.m.From.Role == store.Helper {
+		t.lines = append(t.lines, t.voice().Forbidden("undo"))
+		e.Act = reading.None{Reason: "forbidden"}
+		return nil
+	}
+	drug := kind == "worm" || kind == "treat"
+	if a.Record == "" && (drug || t.now.Sub(target.SaidAt) > undoAsks || target.By != t.m.From.Person) {
+		e.Act = reading.Clarify{
+			About: "undo", Code: "undo_sure", Draft: []reading.Entry{entry},
+			Choices: []reading.Choice{
+				{Code: "undo_yes", Entries: []reading.Entry{{
+					Act: reading.Undo{Of: kind, Record: target.ID}, On: model.DayOf(t.now),
+				}}},
+				{Code: "undo_no", Entries: []reading.Entry{{
+					Act: reading.None{Reason: "kept"}, On: model.DayOf(t.now),
+				}}},
+			},
+		}
+		return nil
+	}
+	e.Act = reading.Undo{Of: kind}
+	if err := t.append(t.note(model.Void{Record: target.ID, Why: "undo"})); err != nil {
+		return err
+	}
+	t.lines = append(t.lines, t.voice().Undone(entry))
+	return nil
+}
+
+func (t *talk) undoTarget(a reading.Undo) (store.Envelope, bool) {
+	var others *store.Envelope
+	for _, env := range t.s.live() {
+		switch {
+		case a.Record != "" && env.ID != a.Record,
+			a.Of != "" && !undoes(a.Of, env.Fact.Kind()),
+			env.Source == t.source():
+			continue
+		case a.Record != "" || env.By == t.m.From.Person:
+			return env, true
+		case others == nil:
+			others = &env
+		}
+	}
+	if others != nil {
+		return *others, true
+	}
+	return store.Envelope{}, false
+}
+
+// undoes reports whether the word for a kind speaks of a record of kind k.
+func undoes(of string, k model.Kind) bool {
+	return of == string(k) || of == "treat" && k == "worm" || of == "refill" && k == "feed_level"
+}

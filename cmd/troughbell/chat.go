@@ -1,0 +1,77 @@
+package main
+
+import (
+	"context"
+	"time"
+
+	"troughbell/bot"
+	"troughbell/bot/terminal"
+	"troughbell/store"
+)
+
+// chatCmd chats in the terminal.
+type chatCmd struct {
+	dbFlag
+	herdFlag
+	zoneFlag
+}
+
+// Help of the command.
+func (chatCmd) Help() string {
+	return `Reads one message a line and exits at the end of input where that is no
+terminal.
+
+Example: troughbell chat
+Example: echo "how much feed is left" | troughbell chat --db herd.db`
+}
+
+// Run chats.
+func (c chatCmd) Run(a *app) error {
+	zone, err := c.location()
+	if err != nil {
+		return err
+	}
+	path, err := c.path()
+	if err != nil {
+		return err
+	}
+	st, err := store.Open(a.ctx, path, store.Options{})
+	if err != nil {
+		return err
+	}
+	defer st.Close()
+	herd, err := c.herd(a.ctx, st, zone, time.Now())
+	if err != nil {
+		return err
+	}
+	return talk(a, &terminal.Chat{Store: st, Desk: bot.NewDesk(), Herd: herd, Now: time.Now})
+}
+
+// talk runs a terminal chat with its nudges until it ends.
+func talk(a *app, c *terminal.Chat) error {
+	if err := c.Open(a.ctx); err != nil {
+		return err
+	}
+	ctx, stop := context.WithCancel(a.ctx)
+	defer stop()
+	ticking := make(chan struct{})
+	go func() {
+		defer close(ticking)
+		tick := time.NewTicker(20 * time.Second)
+		defer tick.Stop()
+		for {
+			select {
+			case <-ctx.Done():
+				return
+			case <-tick.C:
+				if err := c.Look(ctx); err != nil && ctx.Err() == nil {
+					a.log.Error("look for nudges", "err", err)
+				}
+			}
+		}
+	}()
+	err := c.Run(ctx, a.stdin, a.stdout)
+	stop()
+	<-ticking
+	return err
+}

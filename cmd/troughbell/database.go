@@ -1,0 +1,140 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"github.com/adrg/xdg"
+
+	"troughbell/store"
+)
+
+// dbFlag is where the database lies.
+type dbFlag struct {
+	DB string `name:"db" env:"TROUGHBELL_DB" placeholder:"FILE" help:"The database file. Default: troughbell/herd.db in your data directory."`
+}
+
+// path is the file meant, in a folder that is there.
+func (f dbFlag) path() (string, error) {
+	if f.DB != "" {
+		return f.DB, nil
+	}
+	p := filepath.Join(xdg.DataHome, "troughbell", "herd.db")
+	if err := os.MkdirAll(filepath.Dir(p), 0o700); err != nil {
+		return "", fmt.Errorf("cannot make the data folder: %w; name a file with --db", err)
+	}
+	return p, nil
+}
+
+// herdFlag is which herd is meant.
+type herdFlag struct {
+	Herd string `placeholder:"NAME" help:"Which herd, where the database keeps several."`
+}
+
+// pick finds the herd meant; ok is false where the database has none yet.
+func (f herdFlag) pick(tx *store.Tx) (row store.HerdRow, ok bool, err error) {
+	herds, err := tx.Herds()
+	if err != nil {
+		return row, false, err
+	}
+	if f.Herd == "" {
+		switch len(herds) {
+		case 0:
+			return row, false, nil
+		case 1:
+			return herds[0], true, nil
+		}
+		return row, false, wrongf("there are several herds: name one with --herd: %s", names(herds))
+	}
+	for _, h := range herds {
+		if strings.EqualFold(h.Name, f.Herd) {
+			return h, true, nil
+		}
+	}
+	if len(herds) == 0 {
+		return row, false, nil
+	}
+	return row, false, wrongf("there is no herd %q; there are: %s", f.Herd, names(herds))
+}
+
+func names(herds []store.HerdRow) string {
+	var out []string
+	for _, h := range herds {
+		out = append(out, fmt.Sprintf("%q", h.Name))
+	}
+	return strings.Join(out, ", ")
+}
+
+// herd finds the herd meant, or makes the first one.
+func (f herdFlag) herd(ctx context.Context, st *store.Store, zone *time.Location, now time.Time) (id store.HerdID, err error) {
+	err = st.Write(ctx, func(tx *store.Tx) error {
+		row, ok, err := f.pick(tx)
+		if err != nil {
+			return err
+		}
+		if ok {
+			id = row.ID
+			return nil
+		}
+		id, err = tx.CreateHerd(f.Herd, zone.String(), now)
+		return err
+	})
+	return id, err
+}
+
+// machineZone is the zone of this machine by its IANA name, UTC where it has
+// none.
+func machineZone() *time.Location {
+	if tz, ok := os.LookupEnv("TZ"); ok {
+		if loc, err := time.LoadLocation(strings.TrimPrefix(tz, ":")); err == nil {
+			return loc
+		}
+	}
+	if name, err := os.Readlink("/etc/localtime"); err == nil {
+		if _, zone, ok := strings.Cut(name, "zoneinfo/"); ok {
+			if loc, err := time.LoadLocation(zone); err == nil {
+				return loc
+			}
+		}
+	}
+	if b, err := os.ReadFile("/etc/timezone"); err == nil {
+		if loc, err := time.LoadLocation(strings.TrimSpace(string(b))); err == nil {
+			return loc
+		}
+	}
+	return time.UTC
+}
+
+// zoneFlag is the zone that holds until a herd states its own.
+type zoneFlag struct {
+	Zone string `placeholder:"ZONE" help:"Time zone until the herd states its own, as America/Chicago. Default: this machine's."`
+}
+
+func (f zoneFlag) location() (*time.Location, error) {
+	if f.Zone == "" {
+		return machineZone(), nil
+	}
+	loc, err := time.LoadLocation(f.Zone)
+	if err != nil {
+		return nil, wrongf("%q is no time zone; write it as America/Chicago or Europe/Berlin", f.Zone)
+	}
+	return loc, nil
+}
+
+// scratch opens a database that lives and dies with the run.
+func scratch(ctx context.Context) (st *store.Store, clean func(), err error) {
+	dir, err := os.MkdirTemp("", "troughbell-")
+	if err != nil {
+		return nil, nil, fmt.Errorf("cannot make a temporary folder: %w", err)
+	}
+	st, err = store.Open(ctx, filepath.Join(dir, "herd.db"), store.Options{Ephemeral: true})
+	if err != nil {
+		_ = os.RemoveAll(dir)
+		return nil, nil, err
+	}
+	return st, func() { _ = st.Close(); _ = os.RemoveAll(dir) }, nil
+}

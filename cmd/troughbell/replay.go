@@ -1,0 +1,89 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"time"
+
+	"troughbell/bot/replay"
+	"troughbell/store"
+)
+
+// replayCmd plays a timed log.
+type replayCmd struct {
+	dbFlag
+	herdFlag
+	zoneFlag
+	JSON bool   `name:"json" help:"Write JSON Lines."`
+	File string `arg:"" optional:"" default:"-" help:"The log; - for standard input."`
+}
+
+// Help of the command.
+func (replayCmd) Help() string {
+	return `A log has one message a line:
+
+  2026-05-16 08:10 | 7 pigs came today, 45 lb each
+  2026-05-16 08:12 Ann | watered both
+  2026-05-16 08:13 edit 1 | 6 pigs came today, 45 lb each
+  2026-05-17 07:00 |
+
+Example: troughbell replay --json season.log`
+}
+
+// Run plays the log.
+func (c replayCmd) Run(a *app) error {
+	zone, err := c.location()
+	if err != nil {
+		return err
+	}
+	in := a.stdin
+	if c.File != "-" {
+		f, err := os.Open(c.File)
+		if err != nil {
+			return fmt.Errorf("cannot read the log: %w", err)
+		}
+		defer f.Close()
+		in = f
+	}
+	st, done, err := c.open(a)
+	if err != nil {
+		return err
+	}
+	defer done()
+	herd, err := c.herd(a.ctx, st, zone, time.Unix(0, 0))
+	if err != nil {
+		return err
+	}
+	var w replay.Writer = replay.NewPage(a.stdout)
+	if c.JSON {
+		w = replay.NewJSON(a.stdout)
+	}
+	return play(a, st, herd, zone, in, w)
+}
+
+// open opens the database named, or one that lives and dies with the run.
+func (c replayCmd) open(a *app) (*store.Store, func(), error) {
+	if c.DB == "" {
+		return scratch(a.ctx)
+	}
+	st, err := store.Open(a.ctx, c.DB, store.Options{})
+	if err != nil {
+		return nil, nil, err
+	}
+	return st, func() { _ = st.Close() }, nil
+}
+
+func play(a *app, st *store.Store, herd store.HerdID, zone *time.Location, in io.Reader, w replay.Writer) error {
+	p, err := replay.New(a.ctx, st, herd, zone, w)
+	if err != nil {
+		return err
+	}
+	if err := p.Play(a.ctx, in); err != nil {
+		return err
+	}
+	if p.Failed() {
+		return errTold
+	}
+	return nil
+}

@@ -1,0 +1,145 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"strings"
+	"time"
+
+	"troughbell/bot"
+	"troughbell/bot/telegram"
+	"troughbell/store"
+)
+
+// serveCmd runs the Telegram bot.
+type serveCmd struct {
+	dbFlag
+	zoneFlag
+	API string `name:"telegram-api" env:"TROUGHBELL_TELEGRAM_API" placeholder:"URL" help:"Base address of the Bot API server, without a trailing slash. Default: the public one."`
+}
+
+// Help of the command.
+func (serveCmd) Help() string {
+	return `The token comes in TROUGHBELL_TELEGRAM_TOKEN, or in the file that
+TROUGHBELL_TELEGRAM_TOKEN_FILE names.
+
+Prints "pair CODE" while nobody owns the server: send the code to the bot.
+
+Example: TROUGHBELL_TELEGRAM_TOKEN_FILE=token troughbell serve`
+}
+
+// stopLimit is how long a message and a call under way may take to end.
+const stopLimit = 10 * time.Second
+
+// Run serves until the context ends.
+func (c serveCmd) Run(a *app) error {
+	token, err := botToken()
+	if err != nil {
+		return err
+	}
+	zone, err := c.location()
+	if err != nil {
+		return err
+	}
+	path, err := c.path()
+	if err != nil {
+		return err
+	}
+	s, err := newServer(a, path, token, c.API, zone)
+	if err != nil {
+		return err
+	}
+	return s.run(a.ctx)
+}
+
+// botToken is the token from the environment or a file; never from a flag,
+// which every process list would show.
+func botToken() (string, error) {
+	if t := strings.TrimSpace(os.Getenv("TROUGHBELL_TELEGRAM_TOKEN")); t != "" {
+		return t, nil
+	}
+	name := os.Getenv("TROUGHBELL_TELEGRAM_TOKEN_FILE")
+	if name == "" {
+		return "", wrongf("there is no bot token: set TROUGHBELL_TELEGRAM_TOKEN, or TROUGHBELL_TELEGRAM_TOKEN_FILE to a file that holds it")
+	}
+	b, err := os.ReadFile(name)
+	if err != nil {
+		return "", fmt.Errorf("cannot read the token file: %w", err)
+	}
+	t := strings.TrimSpace(string(b))
+	if t == "" {
+		return "", wrongf("the token file %s is empty: put the bot's token into it", name)
+	}
+	return t, nil
+}
+
+// server is the Telegram bot with its store and its clock.
+type server struct {
+	app   *app
+	store *store.Store
+	desk  *bot.Desk
+	edge  *telegram.Bot
+	clock *clock
+}
+
+func newServer(a *app, path, token, api string, zone *time.Location) (*server, error) {
+	st, err := store.Open(a.ctx, path, store.Options{})
+	if err != nil {
+		return nil, err
+	}
+	desk := bot.NewDesk()
+	edge := telegram.New(telegram.Config{
+		Store: st, Desk: desk, Log: a.log, Token: token, API: api, Zone: zone, Now: time.Now,
+	})
+	return &server{
+		app: a, store: st, desk: desk, edge: edge,
+		clock: &clock{store: st, desk: desk, log: a.log, wake: edge.Wake},
+	}, nil
+}
+
+// run starts the parts, says when they are ready, and stops them in reverse.
+func (s *server) run(ctx context.Context) (err error) {
+	defer func() { err = errors.Join(err, s.store.Close()) }()
+	if err := s.pair(ctx); err != nil {
+		return err
+	}
+	ready, fatal := s.edge.Start(ctx)
+	stopClock, err := s.clock.start(ctx)
+	if err != nil {
+		return err
+	}
+	defer func() {
+		ctx, cancel := context.WithTimeout(context.Background(), stopLimit)
+		defer cancel()
+		stopClock(ctx)
+		err = errors.Join(err, s.edge.Stop(ctx))
+	}()
+	for {
+		select {
+		case <-ctx.Done():
+			return nil
+		case err := <-fatal:
+			return err
+		case <-ready:
+			fmt.Fprintln(s.app.stdout, "ready")
+			ready = nil
+		}
+	}
+}
+
+// pair prints a one-time code while the server has no operator.
+func (s *server) pair(ctx context.Context) error {
+	var code string
+	err := s.store.Write(ctx, func(tx *store.Tx) error {
+		var err error
+		code, err = telegram.PairCode(s.edge, tx)
+		return err
+	})
+	if err != nil || code == "" {
+		return err
+	}
+	_, err = fmt.Fprintf(s.app.stdout, "pair %s\n", code)
+	return err
+}
