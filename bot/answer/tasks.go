@@ -11,11 +11,10 @@ func worming(a asked) Answer {
 	if err != nil {
 		return a.missing(err)
 	}
-	code := "worming"
 	if d.Blocked {
-		code = "worming_blocked"
+		return a.task("worming_blocked", "worming_blocked_now", d)
 	}
-	return a.task(code, d)
+	return a.task("worming", "worming_now", d)
 }
 
 // move says when the pigs should leave their pen.
@@ -24,11 +23,11 @@ func move(a asked) Answer {
 	if err != nil {
 		return a.missing(err)
 	}
-	return a.task("move", d)
+	return a.task("move", "move_now", d)
 }
 
-// task says a task with its day and why.
-func (a asked) task(code string, d model.Due) Answer {
+// task says a task with its day and why; from its day on in other words.
+func (a asked) task(code, nowCode string, d model.Due) Answer {
 	why := a.v.Why(d.Reasons)
 	data := map[string]any{"date": d.On.String(), "days": int(d.On - a.today), "why": why}
 	args := wording.Args{Days: []model.Day{d.On}}
@@ -42,7 +41,7 @@ func (a asked) task(code string, d model.Due) Answer {
 		data["blocked"] = true
 	}
 	if d.On <= a.today {
-		code += "_now"
+		code = nowCode
 	}
 	text := a.say(code, args)
 	if first := a.v.Why(d.Reasons[:min(1, len(d.Reasons))]); first != "" {

@@ -1,6 +1,8 @@
 package answer
 
 import (
+	"math"
+
 	"troughbell/bot/wording"
 	"troughbell/model"
 )
@@ -61,10 +63,19 @@ func (a asked) liveOf(on model.Day) (model.Interval, error) {
 	return w.WeightKg, err
 }
 
-// part carries the herd's shares over to another live weight, each edge with
-// its own.
+// part carries a share of the herd's pigs over to another live weight: its own
+// relative error, without that of the herd's weight, and that of the new one.
 func part(live, share, of model.Interval) model.Interval {
+	mid := live.Mid * share.Mid / of.Mid
+	side := func(share, shareMid, of, ofMid, live, liveMid float64) float64 {
+		own := square(share/shareMid-1) - square(of/ofMid-1)
+		return math.Sqrt(max(own, 0) + square(live/liveMid-1))
+	}
 	return model.Interval{
-		Low: live.Low * share.Low / of.Low, Mid: live.Mid * share.Mid / of.Mid, High: live.High * share.High / of.High,
+		Low:  mid * (1 - side(share.Low, share.Mid, of.Low, of.Mid, live.Low, live.Mid)),
+		Mid:  mid,
+		High: mid * (1 + side(share.High, share.Mid, of.High, of.Mid, live.High, live.Mid)),
 	}
 }
+
+func square(x float64) float64 { return x * x }

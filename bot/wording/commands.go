@@ -15,6 +15,7 @@ var Commands = []Command{
 	{"butcher", "When the pigs are ready"},
 	{"withdrawal", "Which pigs are clear"},
 	{"cost", "What the pigs cost"},
+	{"why", "The sums behind the last answer"},
 	{"undo", "Take the last record back"},
 	{"export", "All records as files"},
 	{"help", "How to use this"},
@@ -30,4 +31,5 @@ var CommandTexts = map[string]string{
 	"butcher":    "when are they ready for the butcher?",
 	"withdrawal": "are they clear?",
 	"cost":       "what do they cost?",
+	"why":        "why?",
 }

@@ -68,7 +68,10 @@ func (v Voice) echoWeather(w model.Weather) string {
 	if w.RhPct != nil {
 		rh = "humidity " + v.Quantity(model.Quantity{Value: *w.RhPct, Unit: model.Percent}, styleExact)
 	}
-	return phrase(high, low, rh)
+	if said := phrase(high, low, rh); said != "" {
+		return said
+	}
+	return "weather"
 }
 
 func (v Voice) celsius(c float64) string {

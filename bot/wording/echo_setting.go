@@ -46,7 +46,7 @@ func (v Voice) echoSetting(s model.Setting) string {
 func (v Voice) echoThing(s model.Setting) string {
 	t := s.Thing
 	if t == nil {
-		return s.Key
+		return "setting " + s.Key
 	}
 	kind := s.Key
 	if s.Key == model.SetBarrel {

@@ -24,13 +24,13 @@ var setupLabels = map[string]map[string][]string{
 	"us": {
 		"target": {"250 lb", "265 lb", "280 lb"},
 		"feeder": {"30 gal", "55 gal"},
-		"water":  {"1 barrel 55 gal", "2 barrels 55 gal"},
+		"water":  {"1 water barrel 55 gal", "2 water barrels 55 gal"},
 		"chores": {"Sat 7 am", "Sun 7 am"},
 	},
 	"metric": {
 		"target": {"110 kg", "120 kg", "130 kg"},
 		"feeder": {"100 kg", "130 kg"},
-		"water":  {"1 barrel 200 l", "2 barrels 200 l"},
+		"water":  {"1 water barrel 200 l", "2 water barrels 200 l"},
 		"chores": {"Sat 7:00", "Sun 7:00"},
 	},
 }

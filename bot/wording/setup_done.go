@@ -39,7 +39,7 @@ func (v Voice) assumedLine() string {
 	if h.Units == "" {
 		assumed = append(assumed, "US units")
 	}
-	if h.TargetKg == model.DefaultTargetKg {
+	if !h.TargetStated {
 		assumed = append(assumed, "target "+v.Quantity(Kg(h.TargetKg), ""))
 	}
 	if len(h.Feeders) == 0 {
