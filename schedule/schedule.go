@@ -88,17 +88,3 @@ func (n Nudge) Told() model.Told {
 	}
 	return t
 }
-
-// Decide says what goes out at the moment now (in the herd's zone), given that
-// nothing is said twice (model.Herd.Tolds), and when to look again: never more
-// than a day off, and early enough that nothing falls due in between if no
-// record comes.
-func Decide(h *model.Herd, now time.Time) (due []Nudge, lookAgain time.Time) {
-	panic("schedule")
-}
-
-// Upcoming lists what falls due from now over so many days, in order, for
-// "what's due?".
-func Upcoming(h *model.Herd, now time.Time, days int) []Line {
-	panic("schedule")
-}

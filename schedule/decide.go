@@ -1,0 +1,40 @@
+package schedule
+
+import (
+	"time"
+
+	"troughbell/model"
+)
+
+// Decide says what goes out at the moment now (in the herd's zone), given that
+// nothing is said twice (model.Herd.Tolds), and when to look again if these
+// nudges are told now and no other record comes: never more than a day off, and
+// early enough that nothing falls due in between.
+func Decide(h *model.Herd, now time.Time) (due []Nudge, lookAgain time.Time) {
+	return decide(h, h, now)
+}
+
+func decide(h *model.Herd, f figures, now time.Time) (due []Nudge, lookAgain time.Time) {
+	v := newView(h, f, h.Tolds, now)
+	if v.asleep() {
+		return nil, now.Add(day)
+	}
+	due = v.due(now)
+	if len(due) > 0 { // what was told changes what is still to come today
+		v = newView(h, f, toldNow(h.Tolds, due, now), now)
+	}
+	return due, v.upcoming(now)
+}
+
+// asleep reports whether nothing can fall due, whatever the day.
+func (v *view) asleep() bool { return len(v.h.Animals) == 0 && len(v.h.Reminds) == 0 }
+
+// toldNow is what has been told once these nudges have gone out.
+func toldNow(tolds []model.Dated[model.Told], due []Nudge, now time.Time) []model.Dated[model.Told] {
+	out := append([]model.Dated[model.Told](nil), tolds...)
+	for _, n := range due {
+		t := n.Told()
+		out = append(out, model.Dated[model.Told]{Record: model.Record{On: model.DayOf(now), At: now, Fact: t}, F: t})
+	}
+	return out
+}

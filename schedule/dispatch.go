@@ -1,0 +1,190 @@
+package schedule
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"sync"
+	"time"
+
+	"github.com/robfig/cron/v3"
+)
+
+// Desk is where the dispatcher finds herds that are due and has them looked at.
+type Desk interface {
+	// DueHerds lists herds whose time to be looked at has come, at most limit.
+	DueHerds(ctx context.Context, now time.Time, limit int) ([]int64, error)
+	// Look decides for one herd, queues what is due and notes when to look again.
+	Look(ctx context.Context, herd int64, now time.Time) error
+	// Woke is called before the first sweep, with from zero, and before the first
+	// one after a pause of the machine, with the moment of the last sweep.
+	Woke(ctx context.Context, from, now time.Time) error
+	// Alive notes now and then that the program was running at the moment.
+	Alive(ctx context.Context, now time.Time) error
+}
+
+const (
+	sweepBatch    = 100
+	watchdogEvery = 30 * time.Second
+	overdue       = 75 * time.Second // a sweep is missing after so long
+	pause         = 5 * time.Minute  // the machine slept
+	aliveEvery    = 10 * time.Minute
+)
+
+// Dispatcher sweeps the desk once a minute. A cron entry keeps the beat; a
+// watchdog that compares wall clocks steps in where the cron's timer slept with
+// the machine or waits for a future that the clock was set back from.
+type Dispatcher struct {
+	desk   Desk
+	now    func() time.Time
+	report func(error)
+
+	cron   *cron.Cron
+	job    cron.Job
+	cancel context.CancelFunc
+	done   sync.WaitGroup
+
+	mu    sync.Mutex
+	last  time.Time // wall clock of the last sweep's start
+	alive time.Time
+}
+
+// NewDispatcher makes a dispatcher over the desk. now is the wall clock; report
+// is told of every error and panic, and must not block.
+func NewDispatcher(desk Desk, now func() time.Time, report func(error)) *Dispatcher {
+	return &Dispatcher{desk: desk, now: now, report: report}
+}
+
+// Start begins to sweep, at once and then each minute, until Stop or until ctx
+// ends. It is called once.
+func (d *Dispatcher) Start(ctx context.Context) error {
+	ctx, d.cancel = context.WithCancel(ctx)
+	log := cronLog{d.report}
+	// The order matters: with Recover outside, one panic would mean "still
+	// running" for ever.
+	d.cron = cron.New(cron.WithLogger(log), cron.WithChain(cron.SkipIfStillRunning(log), cron.Recover(log)))
+	id, err := d.cron.AddFunc("* * * * *", func() { d.beat(ctx) })
+	if err != nil {
+		d.cancel()
+		return fmt.Errorf("the minute's beat: %w", err)
+	}
+	d.job = d.cron.Entry(id).WrappedJob
+	d.cron.Start()
+	d.done.Go(func() {
+		d.job.Run()
+		tick := time.NewTicker(watchdogEvery)
+		defer tick.Stop()
+		for {
+			select {
+			case <-ctx.Done():
+				return
+			case <-tick.C:
+				if d.missed() {
+					d.job.Run()
+				}
+			}
+		}
+	})
+	return nil
+}
+
+// Stop ends the sweeping and waits for the running one, no longer than ctx.
+func (d *Dispatcher) Stop(ctx context.Context) error {
+	d.cancel()
+	stopped := d.cron.Stop()
+	watched := make(chan struct{})
+	go func() {
+		d.done.Wait()
+		close(watched)
+	}()
+	for _, c := range []<-chan struct{}{stopped.Done(), watched} {
+		select {
+		case <-c:
+		case <-ctx.Done():
+			return fmt.Errorf("a sweep is still running: %w", ctx.Err())
+		}
+	}
+	return nil
+}
+
+// missed reports whether a sweep is overdue by the wall clock, or lies in the
+// clock's future.
+func (d *Dispatcher) missed() bool {
+	now := d.wall()
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return now.Sub(d.last) > overdue || now.Before(d.last)
+}
+
+// wall is the wall clock without the monotonic reading, which stands still
+// while the machine sleeps.
+func (d *Dispatcher) wall() time.Time { return d.now().Round(0) }
+
+// beat is one sweep with what goes before and after it.
+func (d *Dispatcher) beat(ctx context.Context) {
+	if ctx.Err() != nil {
+		return
+	}
+	now := d.wall()
+	d.mu.Lock()
+	from := d.last
+	d.last = now
+	note := now.Sub(d.alive) >= aliveEvery || now.Before(d.alive)
+	if note {
+		d.alive = now
+	}
+	d.mu.Unlock()
+	if from.IsZero() || now.Sub(from) >= pause {
+		d.tell(d.desk.Woke(ctx, from, now))
+	}
+	d.tell(Sweep(ctx, d.desk, now))
+	if note {
+		d.tell(d.desk.Alive(ctx, now))
+	}
+}
+
+func (d *Dispatcher) tell(err error) {
+	if err != nil && !errors.Is(err, context.Canceled) {
+		d.report(err)
+	}
+}
+
+// Sweep has every herd that is due looked at once. A herd whose look fails is
+// passed over until the next sweep; the errors are joined.
+func Sweep(ctx context.Context, desk Desk, now time.Time) error {
+	var failed []error
+	seen := map[int64]bool{}
+	for {
+		// Herds that failed are due still and take up room in the answer.
+		herds, err := desk.DueHerds(ctx, now, sweepBatch+len(failed))
+		if err != nil {
+			return errors.Join(append(failed, err)...)
+		}
+		fresh := false
+		for _, id := range herds {
+			if seen[id] {
+				continue
+			}
+			seen[id], fresh = true, true
+			if err := ctx.Err(); err != nil {
+				return errors.Join(append(failed, err)...)
+			}
+			if err := desk.Look(ctx, id, now); err != nil {
+				failed = append(failed, fmt.Errorf("herd %d: %w", id, err))
+			}
+		}
+		if !fresh {
+			return errors.Join(failed...)
+		}
+	}
+}
+
+// cronLog passes on errors, panics among them, and drops the rest: cron's own
+// logger would write to standard output, where the chat is.
+type cronLog struct{ report func(error) }
+
+func (cronLog) Info(string, ...any) {}
+
+func (l cronLog) Error(err error, msg string, with ...any) {
+	l.report(fmt.Errorf("%s: %w %v", msg, err, with))
+}

@@ -1,0 +1,88 @@
+package schedule
+
+import (
+	"time"
+
+	"troughbell/model"
+)
+
+// The hours of off-day messages, as minutes after midnight, where the quiet
+// hours allow them.
+const (
+	eveningMinute = 19 * 60
+	morningMinute = 7 * 60
+	noon          = 12 * 60
+)
+
+// act is how long before a cautious edge a nudge must come to be of use.
+const act = 4 * time.Hour
+
+// lateReply is how long a nudge waits after a fact that made it due at once:
+// the reply to the fact has just said so.
+const lateReply = time.Hour
+
+// morning is the hour of the day's first off-day message: the person's own
+// hour where it is a waking one before noon.
+func (v *view) morning(d model.Day) time.Time {
+	m := morningMinute
+	if c := v.h.Chore.Minute; c < noon {
+		m = c
+	}
+	q := v.h.Quiet
+	if q.Holds(m) {
+		m = q.To
+	}
+	return d.At(m, v.loc)
+}
+
+// evening is the hour of the day's last off-day message.
+func (v *view) evening(d model.Day) time.Time {
+	m := eveningMinute
+	q := v.h.Quiet
+	if q.Holds(m) || q.Holds(m+30) {
+		m = q.From - 60
+		if m < 0 || q.Holds(m) {
+			m = q.To
+		}
+	}
+	return d.At(m, v.loc)
+}
+
+// lastSlot is the latest morning or evening from which there is still time to
+// act before the edge.
+func (v *view) lastSlot(edge time.Time) time.Time {
+	by := edge.Add(-act)
+	for d := model.DayOf(by.In(v.loc)); ; d-- {
+		if e := v.evening(d); !e.After(by) {
+			return e
+		}
+		if m := v.morning(d); !m.After(by) {
+			return m
+		}
+	}
+}
+
+// awake is the first moment from t on that lies outside the quiet hours.
+func (v *view) awake(t time.Time) time.Time {
+	t = t.In(v.loc)
+	if !v.h.Quiet.Holds(model.MinuteOf(t)) {
+		return t
+	}
+	d := model.DayOf(t)
+	if w := d.At(v.h.Quiet.To, v.loc); !w.Before(t) {
+		return w
+	}
+	return (d + 1).At(v.h.Quiet.To, v.loc)
+}
+
+// wholeMinute is the first whole minute from t on.
+func wholeMinute(t time.Time) time.Time {
+	m := t.Truncate(time.Minute)
+	if m.Before(t) {
+		m = m.Add(time.Minute)
+	}
+	return m
+}
+
+// days is a number of days as a span of time.
+func days(n float64) time.Duration { return time.Duration(n * float64(day)) }

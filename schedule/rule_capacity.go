@@ -1,0 +1,71 @@
+package schedule
+
+import (
+	"math"
+	"time"
+
+	"troughbell/model"
+)
+
+// capacityAhead is how many visits ahead the feeder's size is looked at.
+const capacityAhead = 3
+
+// capacityVisit says once, three weeks ahead, that the feeders will no longer
+// hold the feed between two visits, and once that there are too few drinkers.
+func capacityVisit(v *view) []need {
+	return append(v.feederTooSmall(), v.nipplesTooFew()...)
+}
+
+func (v *view) feederTooSmall() []need {
+	left, err := v.f.FeedLeft(v.visitAt())
+	if err != nil || len(left.Feeders) == 0 {
+		return nil
+	}
+	l := Line{About: aboutCapacity, Topic: "capacity:feed", Grade: Routine, Code: CodeCapacityFeed}
+	holds := 0.0
+	for _, f := range left.Feeders {
+		l.Names = append(l.Names, f.Name)
+		holds += f.Capacity.Low
+	}
+	from, to := v.visit, v.next
+	for range capacityAhead + 1 {
+		kg, err := v.eaten(from, to)
+		if err != nil {
+			return nil
+		}
+		if kg.High > holds {
+			l.On = model.DayOf(from.In(v.loc))
+			l.Q = []model.Quantity{{Value: holds, Unit: model.Kilograms}, {Value: kg.High, Unit: model.Kilograms}}
+			return []need{{Line: l, since: v.seasonStart()}}
+		}
+		from, to = to, v.nextVisit(to)
+	}
+	return nil
+}
+
+// Drinkers on a barrel: at least two, and one for ten pigs (common practice, no
+// source).
+const (
+	leastNipples  = 2
+	pigsPerNipple = 10
+)
+
+func (v *view) nipplesTooFew() []need {
+	have := 0
+	var since time.Time
+	for _, b := range v.h.Barrels {
+		if b.Nipples == nil {
+			return nil // not known for all
+		}
+		have += *b.Nipples
+	}
+	want := max(leastNipples, int(math.Ceil(float64(len(v.pigs))/pigsPerNipple)))
+	if len(v.h.Barrels) == 0 || have >= want {
+		return nil
+	}
+	since = v.seasonStart()
+	return []need{{since: since, Line: Line{
+		About: aboutCapacity, Topic: "capacity:nipples", Grade: Routine, Code: CodeCapacityNipples,
+		Q: []model.Quantity{{Value: float64(have), Unit: model.Count}, {Value: float64(want), Unit: model.Count}},
+	}}}
+}

@@ -1,0 +1,128 @@
+package schedule
+
+import (
+	"slices"
+	"time"
+
+	"troughbell/model"
+)
+
+// silenceDays are the days without a word after which one line asks whether all
+// is well.
+var silenceDays = []model.Day{9, 28}
+
+const (
+	questionDays = 14            // a question is not asked again after so long
+	questionRest = 2 * time.Hour // nor so soon
+)
+
+// checkVisit asks at a visit for what the figures lack, and once more what was
+// left unanswered.
+func checkVisit(v *view) []need {
+	out := append(v.lacksFeed(), v.lacksWater()...)
+	if q, ok := v.openQuestion(); ok && q.F.About != "setup" {
+		n := questionNeed(q)
+		n.since, n.token = q.At, "" // after the evening's telling, see below
+		n.Topic += ":visit"
+		out = append(out, n)
+	}
+	return out
+}
+
+func (v *view) lacksFeed() []need {
+	_, err := v.f.RefillPlan(v.visitAt(), v.next)
+	m, ok := lacks(err)
+	if !ok || m.What != "level" && m.What != "capacity" {
+		return nil
+	}
+	return []need{{Line: Line{
+		About: aboutCheck, Topic: "check:feed", Grade: Routine, Code: CodeCheckFeedLevel, Names: m.Names,
+	}, quiet: 6 * day}}
+}
+
+func (v *view) lacksWater() []need {
+	_, err := v.f.WaterLeft(v.visitAt())
+	m, ok := lacks(err)
+	if !ok || m.What != "water_level" && m.What != "capacity" {
+		return nil
+	}
+	return []need{{Line: Line{
+		About: aboutCheck, Topic: "check:water", Grade: Routine, Code: CodeCheckWaterLevel, Names: m.Names,
+	}, quiet: 6 * day}}
+}
+
+// checkBetween asks whether all is well after a silence, repeats a question in
+// the evening, and asks for a fill that was not logged.
+func checkBetween(v *view) []need {
+	var out []need
+	if q, ok := v.openQuestion(); ok {
+		n := questionNeed(q)
+		d := model.DayOf(q.At.In(v.loc))
+		n.Earliest = v.evening(d)
+		if q.At.Add(questionRest).After(n.Earliest) {
+			n.Earliest = v.evening(d + 1)
+		}
+		n.Latest = n.Earliest.Add(day)
+		out = append(out, n)
+	}
+	word := lastWord(v.h)
+	said := model.DayOf(word.In(v.loc))
+	for _, days := range silenceDays {
+		at := v.evening(said + days)
+		out = append(out, need{token: token("check:silence", said, int(days)), Line: Line{
+			About: aboutCheck, Topic: "check:silence", Grade: Routine, Code: CodeCheckSilence, On: said,
+			Earliest: at, Latest: at.Add(4 * day),
+			Q: []model.Quantity{{Value: float64(days), Unit: model.Days}},
+		}})
+	}
+	return append(out, v.notFilled()...)
+}
+
+// openQuestion is the latest question without an answer.
+func (v *view) openQuestion() (model.Dated[model.Question], bool) {
+	open := v.h.Open()
+	if len(open) == 0 {
+		return model.Dated[model.Question]{}, false
+	}
+	q := open[len(open)-1]
+	return q, v.start.Sub(q.At) < questionDays*day
+}
+
+func questionNeed(q model.Dated[model.Question]) need {
+	tok := token("check:question", q.ID)
+	return need{token: tok, buttons: []Button{}, Line: Line{
+		About: aboutCheck, Topic: tok, Grade: Routine, Code: CodeCheckQuestion,
+		Names: []string{q.ID, q.F.About, q.F.Code}, At: q.At,
+	}}
+}
+
+// notFilled asks, on the evening after a chore day, for the fill that the
+// standing message asked for and nobody logged.
+func (v *view) notFilled() []need {
+	visit := v.prev
+	d := model.DayOf(visit)
+	var asked []string
+	for _, t := range v.tolds {
+		if t.F.Standing && model.DayOf(t.At.In(v.loc)) == d {
+			asked = t.F.About
+		}
+	}
+	from := d.At(0, v.loc)
+	logged := func(at time.Time) bool { return !at.Before(from) }
+	l := Line{
+		About: aboutCheck, Topic: "check:filled", Grade: Routine, Code: CodeCheckNotFilled, On: d,
+		Earliest: v.evening(d + 1), Latest: v.evening(d + 1).Add(day),
+	}
+	if slices.Contains(asked, aboutRefill) && !logged(v.feedSpoken()) {
+		l.Names = append(l.Names, aboutRefill)
+	}
+	var water time.Time
+	latest(v.h.Waters, func(at time.Time) { water = at })
+	if slices.Contains(asked, aboutWater) && !logged(water) {
+		l.Names = append(l.Names, aboutWater)
+	}
+	if len(l.Names) == 0 {
+		return nil
+	}
+	return []need{{Line: l, token: token("check:filled", d), quiet: 3 * day}}
+}

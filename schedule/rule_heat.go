@@ -1,0 +1,101 @@
+package schedule
+
+import (
+	"time"
+
+	"troughbell/model"
+)
+
+// heatFrom is the hour, in minutes after midnight, from which a danger of the
+// day's heat is told at once: before it nothing can be done.
+const heatFrom = 4 * 60
+
+// heatUntil is the hour until which a word on the day's heat is of use.
+const heatUntil = 17 * 60
+
+// heatOf gives the heat of a day whose weather was told; a month's normal never
+// counts.
+func (v *view) heatOf(d model.Day) (model.Heat, bool) {
+	if w, ok := v.h.Weathers[d]; !ok || w.HighC == nil {
+		return model.Heat{}, false
+	}
+	h, err := v.f.Heat(d)
+	return h, err == nil && !h.Guessed
+}
+
+// hot reports whether the day was told to be one of alert or worse.
+func (v *view) hot(d model.Day) bool {
+	h, ok := v.heatOf(d)
+	return ok && heatGrade(h.Class) != ""
+}
+
+func heatGrade(c model.HeatClass) Grade {
+	switch c {
+	case model.HeatAlert:
+		return Welfare
+	case model.HeatDanger, model.HeatEmergency:
+		return Danger
+	}
+	return ""
+}
+
+func heatLine(d model.Day, h model.Heat) Line {
+	code := map[model.HeatClass]string{
+		model.HeatWatch: CodeHeatWatch, model.HeatAlert: CodeHeatAlert,
+		model.HeatDanger: CodeHeatDanger, model.HeatEmergency: CodeHeatEmergency,
+	}[h.Class]
+	l := Line{
+		About: aboutHeat, Topic: token(aboutHeat, d), Grade: heatGrade(h.Class), Code: code, On: d,
+		Q: []model.Quantity{
+			{Value: h.HighC, Unit: model.Celsius}, {Value: h.RhPct, Unit: model.Percent}, {Value: h.THI, Unit: model.Ratio},
+		},
+		Reasons: h.Reasons,
+	}
+	if l.Grade == "" {
+		l.Grade = Routine
+	}
+	return l
+}
+
+// heatVisit says on a chore day that the day or the next is warm enough to
+// watch the pigs; more than that is told by heatBetween.
+func heatVisit(v *view) []need {
+	for _, d := range []model.Day{v.day, v.day + 1} {
+		if h, ok := v.heatOf(d); ok && h.Class == model.HeatWatch {
+			l := heatLine(d, h)
+			l.Topic = aboutHeat
+			return []need{{Line: l, since: v.start}}
+		}
+	}
+	return nil
+}
+
+// heatBetween tells of tomorrow's heat in the evening and of today's at once;
+// today's danger again in the morning, for what was said the evening before is
+// easily forgotten.
+func heatBetween(v *view) []need {
+	var out []need
+	if h, ok := v.heatOf(v.day + 1); ok && heatGrade(h.Class) != "" {
+		l := heatLine(v.day+1, h)
+		l.Earliest, l.Latest = v.evening(v.day), v.end
+		out = append(out, need{Line: l, token: token(aboutHeat, v.day+1, "eve", string(h.Class))})
+	}
+	h, ok := v.heatOf(v.day)
+	if !ok || heatGrade(h.Class) == "" {
+		return out
+	}
+	l := heatLine(v.day, h)
+	l.Latest = v.day.At(heatUntil, v.loc)
+	eve := v.told(token(aboutHeat, v.day, "eve", string(h.Class)))
+	switch {
+	case l.Grade != Danger && eve:
+		return out
+	case l.Grade != Danger || eve:
+		l.Earliest = v.morning(v.day)
+	default:
+		l.Earliest = v.day.At(heatFrom, v.loc)
+	}
+	return append(out, need{
+		Line: l, token: token(aboutHeat, v.day, string(h.Class)), breaks: l.Grade == Danger && !eve, quiet: 6 * time.Hour,
+	})
+}

@@ -1,0 +1,127 @@
+package schedule
+
+import (
+	"time"
+
+	"troughbell/model"
+)
+
+// feedOutTellings and waterOutTellings are how often a calculated emergency is
+// told, a day apart, while nothing is logged.
+const (
+	feedOutTellings  = 2
+	waterOutTellings = 3
+)
+
+// refillVisit says what to mix and pour at the visit so that no feeder runs dry
+// before the next one, at its cautious edge.
+func refillVisit(v *view) []need {
+	p, err := v.f.RefillPlan(v.visitAt(), v.next)
+	if err != nil || !p.Needed {
+		return nil // what is lacking is asked for in checkVisit
+	}
+	l := Line{
+		About: aboutRefill, Topic: aboutRefill, Grade: Routine, Code: CodeRefillVisit,
+		On: v.day, At: v.next, Reasons: p.Reasons,
+		Q: []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}},
+	}
+	for _, f := range p.Feeders {
+		if f.PourKg <= 0 {
+			continue
+		}
+		l.Names = append(l.Names, f.Name)
+		l.Q = append(l.Q, model.Quantity{Value: f.PourKg, Unit: model.Kilograms})
+		if !f.Lasts {
+			l.Code = CodeRefillBrim
+		}
+		if l.Latest.IsZero() || f.EdgeAt.Before(l.Latest) {
+			l.Latest = f.EdgeAt
+		}
+	}
+	return []need{{Line: l, quiet: sameVisit}}
+}
+
+// sameVisit is for how long a Done silences what comes again at every visit.
+const sameVisit = 12 * time.Hour
+
+// refillBetween tells of feed that cannot wait for the next visit: once in time
+// to act, and as a calculated emergency when it is likely gone.
+func refillBetween(v *view) []need {
+	p, err := v.f.RefillPlan(v.at, v.nextAfterNow())
+	if err != nil || !p.Needed {
+		return nil
+	}
+	l := Line{
+		About: aboutRefill, Topic: "refill:between", Grade: Welfare, Code: CodeRefillMidweek,
+		Latest: v.nextAfterNow(), Reasons: p.Reasons,
+		Q: []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}},
+	}
+	var likely time.Time
+	for _, f := range p.Feeders {
+		if f.EdgeAt.IsZero() || !f.EdgeAt.Before(v.nextAfterNow()) {
+			continue
+		}
+		l.Names = append(l.Names, f.Name)
+		if l.At.IsZero() || f.EdgeAt.Before(l.At) {
+			l.At, l.On, likely = f.EdgeAt, model.DayOf(f.LikelyAt.In(v.loc)), f.LikelyAt
+		}
+	}
+	if l.At.IsZero() {
+		return nil
+	}
+	l.Earliest = v.afterVisit(v.lastSlot(l.At))
+	filled := v.feedSpoken()
+	out := []need{{Line: l, token: token(aboutRefill, "between", filled, v.nextAfterNow()), edge: l.At, quiet: v.sinceVisit()}}
+	l.Topic, l.Code, l.Grade, l.At, l.On = "refill:out", CodeRefillOut, Danger, likely, 0
+	l.Q = l.Q[:1:1]
+	return append(out, v.tellAgain(need{Line: l, quiet: v.sinceVisit()}, filled, likely, feedOutTellings)...)
+}
+
+// feedSpoken is when a feeder's level was last spoken of.
+func (v *view) feedSpoken() time.Time {
+	var t time.Time
+	late := func(at time.Time) { t = later(t, at) }
+	latest(v.h.Refills, late)
+	latest(v.h.FeedLevels, late)
+	return t
+}
+
+// nextAfterNow is the visit by which what is told between visits must last: on
+// a day with a visit the one after it, for the standing message of the day
+// speaks for what comes before.
+func (v *view) nextAfterNow() time.Time { return v.next }
+
+// afterVisit moves a moment that lies before the day's visit, or so soon after it
+// that the standing message has just spoken, to the evening.
+func (v *view) afterVisit(m time.Time) time.Time {
+	if !v.visit.IsZero() && m.Before(v.visit.Add(act)) {
+		return later(v.evening(v.day), wholeMinute(v.visit.Add(act)))
+	}
+	return m
+}
+
+// sinceVisit is for how long back a Done silences what is told between visits:
+// to the latest chore moment.
+func (v *view) sinceVisit() time.Duration {
+	if !v.visit.IsZero() && v.fact.After(v.visit) {
+		return v.end.Sub(v.visit)
+	}
+	return v.end.Sub(v.prev)
+}
+
+// tellAgain makes a need that is told at a moment and again a day later each, so
+// many times in all, while nothing that settles it is logged.
+func (v *view) tellAgain(n need, period, first time.Time, times int) []need {
+	at := first
+	for i := range times {
+		n.token = token(n.Topic, period, i)
+		if told, ok := v.toldAt(n.token); ok {
+			at = told.Add(day)
+			continue
+		}
+		n.Earliest, n.Latest = v.afterVisit(at), at.Add(2*day)
+		n.Q = append(n.Q[:len(n.Q):len(n.Q)], model.Quantity{Value: float64(i), Unit: model.Count})
+		return []need{n}
+	}
+	return nil
+}

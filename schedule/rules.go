@@ -1,0 +1,32 @@
+package schedule
+
+// rule is one topic of nudges: what it wants told at a visit, and what it wants
+// told between visits. Either may be nil. It is asked only while there are pigs,
+// unless idle is set.
+type rule struct {
+	visit   func(v *view) []need
+	between func(v *view) []need
+	idle    bool
+}
+
+// rules has one line for each topic of nudges.
+var rules = []rule{
+	{between: alarmBetween, visit: alarmVisit},
+	{between: withdrawalBetween, visit: withdrawalVisit},
+	{between: heatBetween, visit: heatVisit},
+	{between: coldBetween},
+	{between: refillBetween, visit: refillVisit},
+	{between: waterBetween, visit: waterVisit},
+	{between: wallowBetween, visit: wallowVisit},
+	{visit: levelVisit},
+	{visit: wormVisit},
+	{visit: moveVisit},
+	{visit: weighVisit},
+	{between: bookBetween, visit: bookVisit},
+	{visit: rationVisit},
+	{between: stockBetween, visit: stockVisit},
+	{visit: capacityVisit},
+	{between: checkBetween, visit: checkVisit},
+	{between: ownBetween, idle: true},
+	{between: seasonBetween, idle: true},
+}

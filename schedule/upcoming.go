@@ -1,0 +1,81 @@
+package schedule
+
+import (
+	"slices"
+	"sort"
+	"time"
+
+	"troughbell/model"
+)
+
+// Upcoming lists what falls due from now over so many days, in order, for
+// "what's due?": the lines of the next visit (today's, until its evening), and
+// what is dated within the days, each once.
+func Upcoming(h *model.Herd, now time.Time, days int) []Line { return upcoming(h, h, now, days) }
+
+func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
+	v := newView(h, f, h.Tolds, now)
+	if v.asleep() {
+		return nil
+	}
+	at := v
+	if v.visit.IsZero() || !now.Before(v.evening(v.day)) {
+		at = viewOn(h, f, h.Tolds, model.DayOf(v.nextVisit(now)), v.loc)
+	}
+	horizon := (v.day + model.Day(days) + 1).At(0, v.loc)
+	var dated []datedLine
+	for _, r := range rules {
+		if len(v.pigs) == 0 && !r.idle {
+			continue
+		}
+		if r.between != nil {
+			for _, n := range r.between(v) {
+				if n.About != aboutCheck && n.Topic != "stock:eve" && !n.Latest.Before(now) && !v.told(n.token) || n.Grade == Danger && !n.Earliest.After(now) {
+					dated = append(dated, datedLine{n, n.when(n.Earliest)})
+				}
+			}
+		}
+		if r.visit != nil && at.visit.Before(horizon) {
+			for _, n := range r.visit(at) {
+				dated = append(dated, datedLine{n, n.when(at.visit)})
+			}
+		}
+	}
+	dated = slices.DeleteFunc(dated, func(d datedLine) bool {
+		return !d.when.Before(horizon) || v.stopped(&d.n) || v.done(&d.n, now)
+	})
+	sort.SliceStable(dated, func(i, j int) bool {
+		if !dated[i].when.Equal(dated[j].when) {
+			return dated[i].when.Before(dated[j].when)
+		}
+		return ranking[dated[i].n.About] < ranking[dated[j].n.About]
+	})
+	var out []Line
+	seen := map[string]bool{}
+	for _, d := range dated {
+		if key := topicKey(d.n); !seen[key] {
+			seen[key] = true
+			out = append(out, d.n.Line)
+		}
+	}
+	return out
+}
+
+type datedLine struct {
+	n    need
+	when time.Time
+}
+
+// when is the moment that a line speaks of, for putting lines in order: its
+// own, else the day's it names, else the one at which it is told.
+func (n *need) when(told time.Time) time.Time {
+	switch {
+	case n.Code == CodeRefillVisit, n.Code == CodeRefillBrim, n.Code == CodeWaterVisit, n.Code == CodeWaterBrim:
+		return told // they speak of the visit; At is how long it then lasts
+	case !n.At.IsZero():
+		return n.At
+	case n.On != 0:
+		return n.On.At(0, told.Location())
+	}
+	return told
+}
