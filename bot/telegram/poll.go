@@ -37,7 +37,11 @@ func (b *Bot) poll(ctx context.Context, up chan<- struct{}) {
 	var troubled bool
 	conflicts := 0
 	for ctx.Err() == nil {
-		err := b.pollOnce(ctx)
+		seconds := pollSeconds
+		if up != nil { // the first poll only finds out whether polling works
+			seconds = 0
+		}
+		err := b.pollOnce(ctx, seconds)
 		if err == nil {
 			if up != nil {
 				close(up)
@@ -87,9 +91,10 @@ func (b *Bot) removeWebhook(ctx context.Context) {
 	}
 }
 
-// pollOnce makes one getUpdates call and keeps what it brings.
-func (b *Bot) pollOnce(ctx context.Context) error {
-	params := tgbotapi.Params{"timeout": strconv.Itoa(pollSeconds), "limit": "100", "allowed_updates": wanted}
+// pollOnce makes one getUpdates call, which waits so many seconds for something
+// to come, and keeps what it brings.
+func (b *Bot) pollOnce(ctx context.Context, seconds int) error {
+	params := tgbotapi.Params{"timeout": strconv.Itoa(seconds), "limit": "100", "allowed_updates": wanted}
 	if err := b.Store.Read(ctx, func(tx *store.Tx) error {
 		offset, err := tx.Value(valueOffset)
 		if err != nil || offset == "" {
