@@ -39,17 +39,29 @@ func (d Day) Date() (year int, month time.Month, day int) {
 // Weekday is the day of the week.
 func (d Day) Weekday() time.Weekday { return d.utc().Weekday() }
 
+// offsetReach is how far from a wall time its zone's offsets before and after a
+// clock change are looked up: further than any change of the clock moves it.
+const offsetReach = 3 * time.Hour
+
 // At is the moment the day's wall clock in loc shows minute minutes after
 // midnight. A time inside a spring gap moves forward by the gap; a time that
-// comes twice in autumn is its first pass.
+// comes twice in autumn is its first pass. time.Date promises neither.
 func (d Day) At(minute int, loc *time.Location) time.Time {
 	y, m, day := d.Date()
-	t := time.Date(y, m, day, 0, minute, 0, 0, loc)
-	// time.Date promises no particular pass of a repeated hour: take the first.
-	if earlier := t.Add(-time.Hour); sameWall(earlier, t) {
-		return earlier
+	wall := time.Date(y, m, day, 0, minute, 0, 0, time.UTC)
+	near := time.Date(y, m, day, 0, minute, 0, 0, loc)
+	with := func(t time.Time) time.Time {
+		_, offset := t.Zone()
+		return wall.Add(-time.Duration(offset) * time.Second).In(loc)
 	}
-	return t
+	first := with(near.Add(-offsetReach))
+	if sameWall(first, wall) {
+		return first
+	}
+	if second := with(near.Add(offsetReach)); sameWall(second, wall) {
+		return second
+	}
+	return first
 }
 
 func sameWall(a, b time.Time) bool {
