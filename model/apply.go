@@ -27,6 +27,9 @@ func FormatClock(minute int) string { return fmt.Sprintf("%02d:%02d", minute/60,
 // apply takes a setting into the herd. A value that cannot be read changes
 // nothing: settings are checked before they are recorded.
 func (h *Herd) apply(s Setting, r Record) {
+	if first := h.Chore.Since.IsZero(); first || s.Key == SetZone || s.Key == SetChore || s.Key == SetHour {
+		h.Chore.Since = r.At
+	}
 	switch s.Key {
 	case SetHerd:
 		h.Name = s.Text
@@ -141,7 +144,7 @@ func (h *Herd) setFeeder(t *Thing, at time.Time) {
 	if t.Gone {
 		h.Feeders = without(h.Feeders, f)
 		if f != nil {
-			h.retired[strings.ToLower(f.Name)] = at
+			h.retired = append(h.retired, retiredFeeder{*f, at})
 		}
 		return
 	}

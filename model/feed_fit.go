@@ -125,15 +125,13 @@ func fitFeed(h *Herd, w weigher) *feedFit {
 func (f *feedFit) meetFeeders() {
 	inf := math.Inf(1)
 	for _, s := range f.h.Feeders {
-		b := &feederBelief{name: s.Name, from: inf, until: inf}
-		switch {
-		case s.CapacityKg != nil:
-			b.capacityKg, b.capacitySD = *s.CapacityKg, capacityKgSD**s.CapacityKg
-		case s.CapacityL != nil:
-			kg := *s.CapacityL * feedDensityKgL
-			b.capacityKg, b.capacitySD = kg, capacityLSD*kg
+		f.feeders = append(f.feeders, newFeederBelief(*s, inf))
+	}
+	for _, s := range f.h.retired {
+		if len(f.spoken(s.Name, math.Inf(-1))) > 0 {
+			continue // it is there again
 		}
-		f.feeders = append(f.feeders, b)
+		f.feeders = append(f.feeders, newFeederBelief(s.Feeder, wallDays(s.at)))
 	}
 	for _, r := range f.h.Refills {
 		f.meet(r.F.Feeder, r.At, r.F.FeedKg)
@@ -149,12 +147,23 @@ func (f *feedFit) meetFeeders() {
 	}
 }
 
+func newFeederBelief(s Feeder, until float64) *feederBelief {
+	b := &feederBelief{name: s.Name, from: math.Inf(1), until: until}
+	switch {
+	case s.CapacityKg != nil:
+		b.capacityKg, b.capacitySD = *s.CapacityKg, capacityKgSD**s.CapacityKg
+	case s.CapacityL != nil:
+		kg := *s.CapacityL * feedDensityKgL
+		b.capacityKg, b.capacitySD = kg, capacityLSD*kg
+	}
+	return b
+}
+
 // meet takes note that a record at a moment speaks of a feeder and an amount.
 func (f *feedFit) meet(name string, at time.Time, kg *float64) {
 	among := f.spoken(name, wallDays(at))
 	if len(among) == 0 {
-		b := &feederBelief{name: nameOr(name, "feeder"), from: math.Inf(1), until: f.h.feederGone(name)}
-		f.feeders = append(f.feeders, b)
+		f.feeders = append(f.feeders, newFeederBelief(Feeder{Name: nameOr(name, "feeder")}, math.Inf(1)))
 		among = []int{len(f.feeders) - 1}
 	}
 	for _, i := range among {
@@ -171,7 +180,7 @@ func (f *feedFit) meet(name string, at time.Time, kg *float64) {
 func (f *feedFit) spoken(name string, x float64) []int {
 	var out []int
 	for i, b := range f.feeders {
-		if name == "" && x < b.until || name != "" && strings.EqualFold(b.name, name) {
+		if x < b.until && (name == "" || strings.EqualFold(b.name, name)) {
 			out = append(out, i)
 		}
 	}
@@ -238,13 +247,4 @@ func (f *feedFit) eating(x float64) []int {
 		}
 	}
 	return out
-}
-
-// feederGone is the moment, in wall days, at which a feeder no longer set up was
-// taken away; +Inf where it never was one.
-func (h *Herd) feederGone(name string) float64 {
-	if at, ok := h.retired[strings.ToLower(name)]; ok {
-		return wallDays(at)
-	}
-	return math.Inf(1)
 }

@@ -104,7 +104,7 @@ func (f *feedFit) refilled(g gaussian, i int, r Refill, part float64, e feedEven
 	g.mean[level] += kg
 	g.widen(level, pourSD*kg*pourSD*kg)
 	if !r.Full {
-		g.atMostZero(f.levelUnder(i, 1), brimSD*capacity) // what went in had room
+		f.hadRoom(g, i, e)
 	}
 	switch {
 	case r.Full:
@@ -112,6 +112,17 @@ func (f *feedFit) refilled(g gaussian, i int, r Refill, part float64, e feedEven
 	case r.Fraction != nil:
 		f.levelRead(g, i, f.levelUnder(i, *r.Fraction), eyeSD*capacity, !r.FromEmpty, e)
 	}
+}
+
+// hadRoom learns that what went in had room: the feeder holds more than was
+// thought, or there was less in it.
+func (f *feedFit) hadRoom(g gaussian, i int, e feedEvent) {
+	w, sd := f.levelUnder(i, 1), brimSD*g.mean[placeCapacity(i)]
+	over, variance := g.along(w)
+	if total := variance + sd*sd; over > strange*math.Sqrt(total) {
+		f.spare(g, i, over, total, over/math.Sqrt(total), e)
+	}
+	g.atMostZero(w, sd)
 }
 
 func (f *feedFit) levelSeen(g gaussian, i int, l FeedLevel, share, x float64, e feedEvent) error {

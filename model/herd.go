@@ -58,9 +58,9 @@ type Herd struct {
 	First, Last time.Time // moments of the earliest and the latest record
 
 	settled map[string]bool
-	retired map[string]time.Time // feeders taken away, by lower-case name
-	figures *figures             // computed once, on first use
-	assumed *Herd                // the real herd, where this one is a what-if
+	retired []retiredFeeder // feeders taken away
+	figures *figures        // computed once, on first use
+	assumed *Herd           // the real herd, where this one is a what-if
 }
 
 // ChoreRhythm is the days and the hour of the weekly round.
@@ -117,6 +117,12 @@ type Feeder struct {
 	CapacityL  *float64
 }
 
+// retiredFeeder is a feeder that was taken away at a moment.
+type retiredFeeder struct {
+	Feeder
+	at time.Time
+}
+
 // Barrel is a water barrel as set up.
 type Barrel struct {
 	Name      string
@@ -169,7 +175,6 @@ func newHerd() *Herd {
 		Skipped:  map[string]bool{},
 		Weathers: map[Day]Weather{},
 		settled:  map[string]bool{},
-		retired:  map[string]time.Time{},
 		figures:  &figures{},
 	}
 }
