@@ -23,13 +23,10 @@ func (h *Herd) Heat(on Day) (Heat, error) {
 	return h.heat(on, air)
 }
 
-// GuessedHeat is Heat for a day of which no high was told: from the season's
-// normal, marked as Guessed, never above HeatWatch.
-func (h *Herd) GuessedHeat(on Day) (Heat, error) {
-	air := h.Air(on)
-	air.HighTold = false
-	return h.heat(on, air)
-}
+// GuessedHeat is Heat where no high needs to be told: then the season's normal
+// is taken, the figure is marked as Guessed, and its class is never above
+// HeatWatch.
+func (h *Herd) GuessedHeat(on Day) (Heat, error) { return h.heat(on, h.Air(on)) }
 
 func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
 	f := Heat{

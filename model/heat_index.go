@@ -5,10 +5,10 @@ package model
 // was made for warm weather; in the cold it is only a small number. It ignores
 // sun and wind.
 //
-// Source: the form of the National Research Council 1971, from memory;
-// it reproduces the printed livestock heat table of University of Missouri
-// Extension G2099 and differs by a quarter of a point at most from the form 0.8 T + RH (T - 14.4)
-// + 46.4 over 24 to 38 Celsius.
+// Source: the form of the National Research Council 1971, from memory. It
+// agrees with what was read of the printed livestock heat table of University of
+// Missouri Extension G2099, and to a quarter of a point with the handbook form
+// 0.8 T + RH (T - 14.4) + 46.4 over 24 to 38 Celsius.
 func THI(tempC, rhPct float64) (float64, error) {
 	if !(tempC >= -60 && tempC <= 60) {
 		return 0, &OutOfRange{"temp_c", tempC, -60, 60}

@@ -131,7 +131,8 @@ func (f *wallowFit) dryOn(at time.Time, factor float64) Day {
 
 func (f *wallowFit) reasons(today Day, sized bool) []Reason {
 	loss := f.lossLD(today) * math.Exp(f.log)
-	out := []Reason{{Code: WallowLoss, On: today, Q: []Quantity{{loss, LitresPerDay}, {loss / f.areaM2, Count}}}}
+	fallCm := loss / f.areaM2 / 10
+	out := []Reason{{Code: WallowLoss, On: today, Q: []Quantity{{loss, LitresPerDay}, {fallCm, Centimetres}}}}
 	switch {
 	case f.dry != nil:
 		out = append(out, Reason{Code: WallowFoundDry, On: f.dry.On})
@@ -143,7 +144,7 @@ func (f *wallowFit) reasons(today Day, sized bool) []Reason {
 	if f.fills > 0 {
 		out = append(out, Reason{Code: WallowLearned, Q: []Quantity{{float64(f.fills), Count}}})
 	} else {
-		out = append(out, Reason{Code: WallowFirstGuess, Q: []Quantity{{loss / f.areaM2, Count}}})
+		out = append(out, Reason{Code: WallowFirstGuess, Q: []Quantity{{fallCm, Centimetres}}})
 	}
 	if !sized {
 		out = append(out, Reason{Code: WallowSizeAssumed, Q: []Quantity{{f.areaM2, SquareMetres}, {f.depthM, Metres}}})

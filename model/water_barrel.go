@@ -18,7 +18,7 @@ const (
 	waterUnsizedSD   = 0.20 // of the litres standing in a barrel of unknown size
 	waterSurpriseZ   = 2.5  // beyond so many standard errors a level speaks of something else
 	barrelHabit      = 8.0  // pigs' habits between barrels are known as from so many pigs
-	waterDriftSD     = 0.02 // a day, of the herd's draw and of each share
+	waterDriftSD     = 0.01 // a day, of the herd's draw and of each share
 	leastBarrelShare = 0.02
 )
 

@@ -60,7 +60,7 @@ const (
 	waterDaySD = 0.15
 	// guessedAirSDC and toldAirSDC are how far a day turns out from what was
 	// guessed or told, in Celsius: judgement.
-	guessedAirSDC = 5.0
+	guessedAirSDC = 4.0
 	toldAirSDC    = 1.5
 )
 

@@ -258,5 +258,5 @@ func (s *waterState) favour(i int, off, total float64) {
 	if s.mean[i] < before[i] { // a low barrel is never drawn from less
 		copy(s.mean[:n], before)
 	}
-	s.spreadDraw(waterDriftSD * 5)
+	s.spreadDraw(0.1)
 }

@@ -15,14 +15,14 @@ const (
 	WaterBarrelUnseen = "water_barrel_unseen" // barrels never filled or seen, counted as dry
 	WaterAlarm        = "water_alarm"         // day: no water was reported and not settled since
 
-	WallowLoss        = "wallow_loss"         // litres a day, mm a day
+	WallowLoss        = "wallow_loss"         // litres a day, fall of the level in cm a day
 	WallowLearned     = "wallow_learned"      // fills it was learned from
-	WallowFirstGuess  = "wallow_first_guess"  // mm a day: no fills to learn from yet
+	WallowFirstGuess  = "wallow_first_guess"  // fall in cm a day: no fills to learn from yet
 	WallowSizeAssumed = "wallow_size_assumed" // square metres, metres deep
 	WallowAssumedFull = "wallow_assumed_full" // never filled or seen dry: counted as full today
 	WallowLastFilled  = "wallow_last_filled"  // day
 	WallowFoundDry    = "wallow_found_dry"    // day
-	WallowHose        = "wallow_hose"         // litres a minute assumed of the hose
+	WallowHose        = "wallow_hose"         // litres a minute taken for the hose
 
 	HeatHighTold        = "heat_high_told"        // day; high
 	HeatHighForecast    = "heat_high_forecast"    // day; high
