@@ -54,22 +54,18 @@ func (c *connection) do(ctx context.Context, query string) error {
 // inTransaction runs f between begin and a commit, or a rollback if f fails or
 // panics. Only the wait for the beginning ends with ctx: what f has finished
 // is committed.
-func (c *connection) inTransaction(ctx context.Context, begin string, f func(*Tx) error) (err error) {
-	if err := c.do(ctx, begin); err != nil {
-		return err
-	}
+func (c *connection) inTransaction(ctx context.Context, begin string, f func(*Tx) error) error {
 	tx := &Tx{c: c}
 	committed := false
 	defer func() {
 		tx.c = nil
 		if !committed {
-			// After some failures SQLite has rolled back by itself; then this
-			// one fails, and the first failure is the one that tells.
-			if e := c.do(context.Background(), "ROLLBACK"); e != nil && err == nil {
-				err = e
-			}
+			c.rollBack()
 		}
 	}()
+	if err := c.do(ctx, begin); err != nil {
+		return err // a context that ended just then may have let it begin
+	}
 	if err := f(tx); err != nil {
 		return err
 	}
@@ -78,4 +74,10 @@ func (c *connection) inTransaction(ctx context.Context, begin string, f func(*Tx
 	}
 	committed = true
 	return nil
+}
+
+// rollBack ends a transaction if one is open. It fails where none is: SQLite
+// itself rolls back after some failures. The failure before it tells.
+func (c *connection) rollBack() {
+	_ = c.do(context.Background(), "ROLLBACK")
 }

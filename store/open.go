@@ -52,6 +52,9 @@ func Open(ctx context.Context, path string, o Options) (_ *Store, err error) {
 	if err != nil {
 		return nil, fmt.Errorf("path of the database: %w", err)
 	}
+	if _, err := isThere(path); err != nil {
+		return nil, err
+	}
 	lock, err := lockFor(path)
 	if err != nil {
 		return nil, err
@@ -96,11 +99,12 @@ func OpenReader(ctx context.Context, path string) (_ *Store, err error) {
 	if err != nil {
 		return nil, fmt.Errorf("path of the database: %w", err)
 	}
-	switch _, err := os.Stat(path); {
-	case errors.Is(err, fs.ErrNotExist):
-		return nil, problem(Missing, err, "There is no herd at %s; check the path.", path)
-	case err != nil:
-		return nil, explain(path, err)
+	there, err := isThere(path)
+	if err != nil {
+		return nil, err
+	}
+	if !there {
+		return nil, problem(Missing, fs.ErrNotExist, "There is no herd at %s; check the path.", path)
 	}
 	s := &Store{path: path}
 	settings := reading
@@ -115,6 +119,8 @@ func OpenReader(ctx context.Context, path string) (_ *Store, err error) {
 	switch {
 	case version > len(migrations):
 		return nil, newer(path, version)
+	case version == 0:
+		return nil, problem(Missing, nil, "%s is empty; no herd is kept in it yet.", path)
 	case version < len(migrations):
 		return nil, problem(Older, nil, "%s comes from an older version; open it once with `troughbell chat` to bring it up to date.", path)
 	}
@@ -182,9 +188,9 @@ func (s *Store) close() error {
 	}
 	if s.writer != nil {
 		c := <-s.writer
-		// The log is folded into the file, so that a plain copy of a closed one
-		// is whole.
-		err = errors.Join(err, c.do(context.Background(), "PRAGMA wal_checkpoint(TRUNCATE)"), c.close())
+		// The log is folded into the file as far as readers elsewhere let it;
+		// without any, closing takes the log away.
+		err = errors.Join(err, c.do(context.Background(), "PRAGMA wal_checkpoint(PASSIVE)"), c.close())
 		close(s.writer)
 	}
 	if s.writeDB != nil {

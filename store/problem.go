@@ -27,7 +27,7 @@ const (
 	Newer       ProblemCode = "newer"     // written by a newer version
 	Older       ProblemCode = "older"     // to be brought up to date by a writer first
 	Exists      ProblemCode = "exists"    // would be overwritten
-	Unreadable  ProblemCode = "unreadable"
+	Unusable    ProblemCode = "unusable"  // the disk or the permissions fail
 )
 
 // Problem is something wrong with a file that a person can put right. Sentence
@@ -58,9 +58,8 @@ func explain(path string, err error) error {
 	if err == nil || errors.As(err, &known) || errors.Is(err, context.Canceled) || errors.Is(err, context.DeadlineExceeded) {
 		return err
 	}
-	var e *sqlite.Error
-	if errors.As(err, &e) {
-		return explainSQLite(path, e.Code(), err)
+	if explained := explainSQL(path, err); errors.As(explained, &known) {
+		return explained
 	}
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
@@ -73,14 +72,20 @@ func explain(path string, err error) error {
 	return err
 }
 
-func explainSQLite(path string, code int, err error) error {
-	switch code {
+// explainSQL is explain for errors that SQLite gave, and no others.
+func explainSQL(path string, err error) error {
+	var known *Problem
+	var e *sqlite.Error
+	if errors.As(err, &known) || !errors.As(err, &e) {
+		return err
+	}
+	switch e.Code() {
 	case sqlite3.SQLITE_READONLY_DBMOVED:
 		return problem(Missing, err, "%s was moved or replaced while in use; start again.", path)
 	case sqlite3.SQLITE_IOERR_SHORT_READ:
 		return damaged(path, err)
 	}
-	switch code & 0xff {
+	switch e.Code() & 0xff {
 	case sqlite3.SQLITE_NOTADB:
 		return problem(NotDatabase, err, "%s is not a troughbell database; check the path.", path)
 	case sqlite3.SQLITE_CORRUPT:
@@ -92,7 +97,7 @@ func explainSQLite(path string, code int, err error) error {
 	case sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED:
 		return problem(Busy, err, "%s is in use by another program; close that one and try again.", path)
 	case sqlite3.SQLITE_CANTOPEN, sqlite3.SQLITE_IOERR, sqlite3.SQLITE_AUTH:
-		return problem(Unreadable, err, "%s cannot be read or written; check the disk, and the permissions of the file and its folder.", path)
+		return problem(Unusable, err, "%s cannot be read or written; check the disk, and the permissions of the file and its folder.", path)
 	}
 	return err
 }

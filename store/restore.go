@@ -118,5 +118,5 @@ func foldLog(ctx context.Context, path string) error {
 
 func isDamage(err error) bool {
 	var p *Problem
-	return errors.As(explain("", err), &p) && (p.Code == Damaged || p.Code == NotDatabase || p.Code == Unreadable)
+	return errors.As(explain("", err), &p) && (p.Code == Damaged || p.Code == NotDatabase || p.Code == Unusable)
 }

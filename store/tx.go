@@ -26,13 +26,14 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 			return errClosed
 		}
 		defer func() { s.writer <- c }()
-		return explain(s.path, c.inTransaction(ctx, "BEGIN IMMEDIATE", f))
+		return explainSQL(s.path, c.inTransaction(ctx, "BEGIN IMMEDIATE", f))
 	case <-ctx.Done():
 		return ctx.Err()
 	}
 }
 
-// Read runs f on one consistent state.
+// Read runs f on one consistent state, beside a write and other reads. f must
+// not call Read again.
 func (s *Store) Read(ctx context.Context, f func(*Tx) error) error {
 	select {
 	case c, ok := <-s.readers:
@@ -47,7 +48,7 @@ func (s *Store) Read(ctx context.Context, f func(*Tx) error) error {
 			}
 			c.connection = made
 		}
-		return explain(s.path, c.inTransaction(ctx, "BEGIN", f))
+		return explainSQL(s.path, c.inTransaction(ctx, "BEGIN", f))
 	case <-ctx.Done():
 		return ctx.Err()
 	}

@@ -79,6 +79,11 @@ BEGIN SELECT raise(ABORT, 'a record is never changed; void it and add another');
 CREATE TRIGGER record_never_deleted BEFORE DELETE ON record
 BEGIN SELECT raise(ABORT, 'a record is never deleted; void it'); END;
 
+-- INSERT OR REPLACE deletes without asking the trigger above.
+CREATE TRIGGER record_never_replaced BEFORE INSERT ON record
+WHEN EXISTS (SELECT 1 FROM record WHERE herd = new.herd AND (seq = new.seq OR id = new.id))
+BEGIN SELECT raise(ABORT, 'a record is never replaced; void it and add another'); END;
+
 CREATE TABLE code (
   hash       BLOB PRIMARY KEY, -- SHA-256 of the code; the code itself is kept nowhere
   herd       INTEGER REFERENCES herd (id),
