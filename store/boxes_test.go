@@ -1,0 +1,243 @@
+package store
+
+import (
+	"fmt"
+	"path/filepath"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+)
+
+func TestInbox(t *testing.T) {
+	s := newStore(t)
+	write(t, s, func(tx *Tx) {
+		_, ok, err := tx.NextIncoming()
+		require.NoError(t, err)
+		require.False(t, ok)
+		first := Incoming{Key: "4711/17", Chat: "4711", Raw: []byte("{}"), At: noon}
+		for i, want := range []bool{true, false} {
+			got, err := tx.Receive(first)
+			require.NoError(t, err)
+			require.Equal(t, want, got, "time %d", i)
+		}
+		got, err := tx.Receive(Incoming{Key: "4711/18", Chat: "4711", At: noon})
+		require.NoError(t, err)
+		require.True(t, got, "an empty message is one")
+
+		in, ok, err := tx.NextIncoming()
+		require.NoError(t, err)
+		require.True(t, ok)
+		first.ID = in.ID
+		require.Equal(t, first, in)
+		require.NoError(t, tx.Handled(in.ID, ""))
+		in, ok, err = tx.NextIncoming()
+		require.NoError(t, err)
+		require.True(t, ok)
+		require.Equal(t, "4711/18", in.Key)
+		require.NoError(t, tx.Handled(in.ID, "no idea"))
+		require.ErrorIs(t, tx.Handled(99, ""), ErrNotFound)
+		_, ok, err = tx.NextIncoming()
+		require.NoError(t, err)
+		require.False(t, ok)
+		got, err = tx.Receive(first)
+		require.NoError(t, err)
+		require.False(t, got, "a message that was handled is not taken again")
+	})
+}
+
+func TestOutboxKeepsAMessageWhole(t *testing.T) {
+	s := newStore(t)
+	write(t, s, func(tx *Tx) {
+		f := newFarm(t, tx)
+		o := Outgoing{
+			Key: "nudge 1", Herd: f.herd, Chat: f.chat, Kind: "nudge", Text: "Barrel 2 is dry by Friday.",
+			Buttons: [][]string{{"Done", "Tomorrow"}, {"Stop"}}, ReplyTo: "5", Edits: "6", Quiet: true, Told: "water 2026-05-16",
+			GoodUntil: noon.Add(time.Hour), NotBefore: noon.Add(time.Minute),
+		}
+		queued, err := tx.Queue(&o)
+		require.NoError(t, err)
+		require.True(t, queued)
+		require.NotZero(t, o.ID)
+		require.Equal(t, Pending, o.State)
+		again := o
+		again.Text, again.ID = "other words", 0
+		queued, err = tx.Queue(&again)
+		require.NoError(t, err)
+		require.False(t, queued)
+		back, ok, err := tx.OutgoingByKey("nudge 1")
+		require.NoError(t, err)
+		require.True(t, ok)
+		require.Equal(t, o, back)
+
+		plain := Outgoing{Key: "reply 1", Chat: f.chat, Kind: "reply", Text: "Got it."}
+		_, err = tx.Queue(&plain)
+		require.NoError(t, err)
+		back, _, err = tx.OutgoingByKey("reply 1")
+		require.NoError(t, err)
+		require.Equal(t, plain, back)
+
+		_, err = tx.Queue(&Outgoing{Chat: f.chat})
+		require.ErrorContains(t, err, "no key")
+		_, err = tx.Queue(&Outgoing{Key: "x", Chat: 99})
+		require.ErrorContains(t, err, "FOREIGN KEY")
+		_, err = tx.Queue(&Outgoing{Key: "x", Chat: f.chat, State: "lost"})
+		require.ErrorContains(t, err, "CHECK")
+		_, ok, err = tx.OutgoingByKey("x")
+		require.NoError(t, err)
+		require.False(t, ok)
+	})
+}
+
+func TestDeliveriesAreFound(t *testing.T) {
+	s := newStore(t)
+	write(t, s, func(tx *Tx) {
+		f := newFarm(t, tx)
+		group, err := tx.ChatOf("telegram", "-12", true)
+		require.NoError(t, err)
+		for i, chat := range []ChatID{f.chat, group.ID, f.chat} {
+			o := Outgoing{Key: fmt.Sprint("water 1/", i), Herd: f.herd, Chat: chat, Kind: "nudge", Told: "water 1"}
+			_, err := tx.Queue(&o)
+			require.NoError(t, err)
+			if i < 2 { // the third still waits
+				o.State, o.Sent, o.Tries, o.Repeated = Sent, fmt.Sprint(100+i), 2, true
+				require.NoError(t, tx.SaveOutgoing(o))
+			}
+		}
+		got, err := tx.Deliveries(f.herd, "water 1")
+		require.NoError(t, err)
+		require.Len(t, got, 2)
+		require.Equal(t, "101", got[1].Sent)
+		require.Equal(t, 2, got[1].Tries)
+		require.True(t, got[1].Repeated)
+		none, err := tx.Deliveries(f.herd, "")
+		require.NoError(t, err)
+		require.Empty(t, none)
+		one, ok, err := tx.OutgoingBySent(group.ID, "101")
+		require.NoError(t, err)
+		require.True(t, ok)
+		require.Equal(t, got[1], one)
+		for _, sent := range []string{"100", ""} {
+			_, ok, err = tx.OutgoingBySent(group.ID, sent)
+			require.NoError(t, err)
+			require.False(t, ok, "not in this chat: %q", sent)
+		}
+		require.ErrorIs(t, tx.SaveOutgoing(Outgoing{ID: 99, State: Sent}), ErrNotFound)
+	})
+}
+
+// Whatever is queued, put off and sent, ToSend and NextSend agree with a plain
+// reading of their promise.
+func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
+	s := newStore(t)
+	var f farm
+	write(t, s, func(tx *Tx) { f = newFarm(t, tx) })
+	run := 0
+	rapid.Check(t, func(rt *rapid.T) {
+		run++
+		write(t, s, func(tx *Tx) {
+			_, err := tx.exec("UPDATE outgoing SET state = 'dropped'")
+			require.NoError(t, err)
+			var all []Outgoing
+			for i := range rapid.IntRange(0, 9).Draw(rt, "messages") {
+				c, err := tx.ChatOf("telegram", fmt.Sprint(rapid.IntRange(1, 3).Draw(rt, "chat")), false)
+				require.NoError(t, err)
+				o := Outgoing{
+					Key: fmt.Sprint(run, "/", i), Herd: f.herd, Chat: c.ID, Kind: "reply", Text: "x",
+					State: rapid.SampledFrom([]string{Pending, Pending, Pending, Sending, Sent, Dropped}).Draw(rt, "state"),
+				}
+				if m := rapid.IntRange(0, 3).Draw(rt, "wait"); m > 0 {
+					o.NotBefore = noon.Add(time.Duration(m) * time.Minute)
+				}
+				_, err = tx.Queue(&o)
+				require.NoError(t, err)
+				all = append(all, o)
+			}
+			now := noon.Add(time.Duration(rapid.IntRange(0, 3).Draw(rt, "now")) * time.Minute)
+			busy, seen := map[ChatID]bool{}, map[ChatID]bool{}
+			for _, o := range all {
+				busy[o.Chat] = busy[o.Chat] || o.State == Sending
+			}
+			var want, sending []Outgoing
+			var next time.Time
+			waiting := false
+			for _, o := range all {
+				if o.State == Sending {
+					sending = append(sending, o)
+				}
+				if o.State != Pending || busy[o.Chat] || seen[o.Chat] {
+					continue
+				}
+				seen[o.Chat] = true
+				if !waiting || o.NotBefore.Before(next) {
+					next = o.NotBefore
+				}
+				waiting = true
+				if !o.NotBefore.After(now) {
+					want = append(want, o)
+				}
+			}
+			got, err := tx.ToSend(now, 0)
+			require.NoError(t, err)
+			require.Equal(rt, want, got)
+			at, ok, err := tx.NextSend()
+			require.NoError(t, err)
+			require.Equal(rt, waiting, ok)
+			require.Equal(rt, next, at)
+			found, err := tx.Sending()
+			require.NoError(t, err)
+			require.Equal(rt, sending, found)
+			if len(want) > 1 {
+				got, err = tx.ToSend(now, 1)
+				require.NoError(t, err)
+				require.Equal(rt, want[:1], got)
+			}
+		})
+	})
+}
+
+func TestOutboxAfterARestart(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "herd.db")
+	s, err := Open(t.Context(), path, Options{})
+	require.NoError(t, err)
+	write(t, s, func(tx *Tx) {
+		f := newFarm(t, tx)
+		for i, state := range []string{Sent, Sending, Pending} {
+			_, err := tx.Queue(&Outgoing{Key: fmt.Sprint(i), Herd: f.herd, Chat: f.chat, Kind: "reply", Text: fmt.Sprint(i), State: state})
+			require.NoError(t, err)
+		}
+	})
+	require.NoError(t, s.Close())
+	s = openStore(t, path, Options{})
+	write(t, s, func(tx *Tx) {
+		unknown, err := tx.Sending()
+		require.NoError(t, err)
+		require.Len(t, unknown, 1)
+		require.Equal(t, "1", unknown[0].Text)
+		ready, err := tx.ToSend(noon, 0)
+		require.NoError(t, err)
+		require.Empty(t, ready, "nothing overtakes what may be under way")
+		unknown[0].State = Dropped
+		require.NoError(t, tx.SaveOutgoing(unknown[0]))
+		ready, err = tx.ToSend(noon, 0)
+		require.NoError(t, err)
+		require.Len(t, ready, 1)
+		require.Equal(t, "2", ready[0].Text)
+	})
+}
+
+func TestValues(t *testing.T) {
+	s := newStore(t)
+	write(t, s, func(tx *Tx) {
+		v, err := tx.Value("offset")
+		require.NoError(t, err)
+		require.Empty(t, v)
+		for _, want := range []string{"12", "13", ""} {
+			require.NoError(t, tx.SetValue("offset", want))
+			v, err = tx.Value("offset")
+			require.NoError(t, err)
+			require.Equal(t, want, v)
+		}
+	})
+}
