@@ -21,13 +21,18 @@ func (h *Herd) Weights(on Day) ([]PigWeight, error) {
 		return nil, err
 	}
 	f := h.growth()
-	out := make([]PigWeight, 0, len(pigs))
-	for _, p := range pigs {
-		w := f.weight([]*growthPig{p}, on)
-		w.Animal, w.Reasons = p.animal, f.reasons([]*growthPig{p}, on)
-		out = append(out, w)
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	told, ok := f.told[on]
+	if !ok {
+		for _, p := range pigs {
+			w := f.weight([]*growthPig{p}, on)
+			w.Animal = p.animal
+			told = append(told, w)
+		}
+		f.told[on] = told
 	}
-	return out, nil
+	return append([]PigWeight(nil), told...), nil
 }
 
 // MeanWeight is the mean weight of the given pigs on the day, with the interval
@@ -38,10 +43,7 @@ func (h *Herd) MeanWeight(pigs []*Animal, on Day) (PigWeight, error) {
 	if err != nil {
 		return PigWeight{}, err
 	}
-	f := h.growth()
-	w := f.weight(known, on)
-	w.Reasons = f.reasons(known, on)
-	return w, nil
+	return h.growth().weight(known, on), nil
 }
 
 // ExpectReading is what a reading of the pig on the day would show, in kg, if it
@@ -123,7 +125,8 @@ const gainDays = 5
 
 // weight gives the mean weight and gain of pigs on a day.
 func (f *growthFit) weight(pigs []*growthPig, on Day) PigWeight {
-	s := f.state(pigs, on).onTheScale()
+	curve := f.state(pigs, on)
+	s := curve.onTheScale()
 	terms := make([]growthTerm, 0, 2*len(pigs))
 	gain, share := 0.0, 1/float64(len(pigs))
 	for i, p := range pigs {
@@ -142,6 +145,7 @@ func (f *growthFit) weight(pigs []*growthPig, on Day) PigWeight {
 		On:       on,
 		WeightKg: Interval{Low: s.at(-z80), Mid: s.at(0), High: s.at(z80)},
 		GainKgD:  Estimate{gain, math.Sqrt(variance)}.Interval(),
+		Reasons:  f.reasons(pigs, on, curve),
 	}
 }
 

@@ -1,6 +1,9 @@
 package model
 
-import "math"
+import (
+	"math"
+	"sync"
+)
 
 // growthFit is what the herd's weighings say of its growth: the posterior of
 // every pig's path along the growth table, jointly with what the herd shares.
@@ -19,11 +22,14 @@ type growthFit struct {
 	groups []*growthGroup
 	means  growthMeans
 
-	scatter map[string]readingScatter // by kind of reading
-	theta   []float64                 // shared unknowns: sharedColumns, then start and speed of each group
-	info    lower                     // Cholesky factor of their posterior precision
-	loose   lower                     // the same precision before factoring
+	scatter map[string]*readingScatter // by kind of reading
+	theta   []float64                  // shared unknowns: sharedColumns, then start and speed of each group
+	info    lower                      // Cholesky factor of their posterior precision
+	loose   lower                      // the same precision before factoring
 	rhs     []float64
+
+	mu   sync.Mutex
+	told map[Day][]PigWeight // weights of a day, worked out once
 }
 
 // growthGroup is pigs that came together.
@@ -95,9 +101,9 @@ const growthRounds = 5
 
 func (h *Herd) growth() *growthFit {
 	return h.figures.growth.get(func() *growthFit {
-		f := &growthFit{scatter: map[string]readingScatter{}}
+		f := &growthFit{scatter: map[string]*readingScatter{}, told: map[Day][]PigWeight{}}
 		for by := range readingErrors {
-			f.scatter[by] = readingScatter{ratio: 1}
+			f.scatter[by] = &readingScatter{ratio: 1}
 		}
 		groupOf := map[*Group]int{}
 		for i, g := range h.Groups {
@@ -305,7 +311,7 @@ func (f *growthFit) solvePig(p *growthPig) {
 				row[j] += r.err.shape * r.err.shape * kg / gain * okg / ogain
 			}
 		}
-		row[i] += f.noise(r, kg, gain)
+		row[i] += r.noise(kg, gain)
 	}
 	p.block.factor()
 	p.block.forward(p.v)
@@ -328,8 +334,8 @@ func (f *growthFit) solvePig(p *growthPig) {
 }
 
 // noise is the variance of a reading in table days, a slip allowed for.
-func (f *growthFit) noise(r *growthReading, kg, gain float64) float64 {
-	right := f.sd(r, kg)
+func (r *growthReading) noise(kg, gain float64) float64 {
+	right := r.sd(kg)
 	right *= right
 	wrong := right + slipSD*slipSD*kg*kg
 	return 1 / ((1-r.wrong)/right + r.wrong/wrong) / (gain * gain)
@@ -337,8 +343,8 @@ func (f *growthFit) noise(r *growthReading, kg, gain float64) float64 {
 
 // sd is the standard deviation of a reading's own error in kg, as such readings
 // scatter in this herd.
-func (f *growthFit) sd(r *growthReading, kg float64) float64 {
-	return r.err.sd(kg) * math.Sqrt(f.scatter[r.by].ratio)
+func (r *growthReading) sd(kg float64) float64 {
+	return r.err.sd(kg) * math.Sqrt(r.scatter.ratio)
 }
 
 // solveMeans solves the block of readings of several pigs together, each pig's
@@ -386,7 +392,7 @@ func (f *growthFit) solveMeans() {
 		for j := range i + 1 {
 			row[j] = f.shared(m.parts[i], m.parts[j])
 		}
-		row[i] += f.noise(r, total, 1)
+		row[i] += r.noise(total, 1)
 	}
 	m.block.factor()
 	m.block.forward(m.v)

@@ -85,19 +85,22 @@ func (l lower) forwardRows(b []float64, cols int) {
 	}
 }
 
-// inverse is the inverse of the lower triangular matrix.
+// inverse is the inverse of the lower triangular matrix, row upon row.
 func (l lower) inverse() lower {
 	inv := newLower(l.n)
-	for j := range l.n {
-		inv.row(j)[j] = 1 / l.row(j)[j]
-		for i := j + 1; i < l.n; i++ {
-			r := l.row(i)
-			s := 0.0
-			for k := j; k < i; k++ {
-				s -= r[k] * inv.row(k)[j]
+	for i := range l.n {
+		r, to := l.row(i), inv.row(i)
+		for k := range i {
+			x := r[k]
+			for j, y := range inv.row(k) {
+				to[j] -= x * y
 			}
-			inv.row(i)[j] = s / r[i]
 		}
+		d := 1 / r[i]
+		for j := range i {
+			to[j] *= d
+		}
+		to[i] = d
 	}
 	return inv
 }

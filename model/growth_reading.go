@@ -9,17 +9,18 @@ import (
 // growthReading is one thing known of weight: of one pig, or the mean of
 // several.
 type growthReading struct {
-	day   float64
-	kg    float64
-	by    string
-	err   *readingError
-	pigs  []int   // of a mean; nil for one pig
-	wrong float64 // how likely it is a slip, seen from all the others
-	table float64 // where on the table the fit puts the pig that day
+	day     float64
+	kg      float64
+	by      string
+	err     *readingError
+	scatter *readingScatter // of its kind in this herd
+	pigs    []int           // of a mean; nil for one pig
+	wrong   float64         // how likely it is a slip, seen from all the others
+	table   float64         // where on the table the fit puts the pig that day
 }
 
-func newReading(on Day, kg float64, by string) growthReading {
-	return growthReading{day: float64(on), kg: kg, by: by, err: readingErrors[by], table: tableDay(kg)}
+func (f *growthFit) reading(on Day, kg float64, by string) growthReading {
+	return growthReading{scatter: f.scatter[by], day: float64(on), kg: kg, by: by, err: readingErrors[by], table: tableDay(kg)}
 }
 
 // collect reads the herd's weighings and hanging weights into the fit.
@@ -32,7 +33,7 @@ func (f *growthFit) collect(h *Herd) {
 		if by == "" {
 			by = ByScale
 		}
-		f.add(h.weighed(w), newReading(w.On, kg, by), len(w.F.Animals) == 1 && w.F.Animals[0] == All)
+		f.add(h.weighed(w), f.reading(w.On, kg, by), len(w.F.Animals) == 1 && w.F.Animals[0] == All)
 	}
 	for _, g := range h.Gones {
 		if g.F.HangingKg == nil || g.F.How == Died {
@@ -47,7 +48,7 @@ func (f *growthFit) collect(h *Herd) {
 		if mean {
 			kg /= float64(len(pigs))
 		}
-		f.add(pigs, newReading(pigs[0].Gone.On, kg, byHanging), mean)
+		f.add(pigs, f.reading(pigs[0].Gone.On, kg, byHanging), mean)
 	}
 }
 

@@ -1,5 +1,7 @@
 package model
 
+import "slices"
+
 // The codes that figures of weight and of target days give as reasons:
 //
 //	last_weighed     Names: how ("scale", "tape", "eye", "hanging"); On; Q: kg as read, days ago
@@ -39,8 +41,8 @@ const (
 // tableEndKg is where the published classes end.
 const tableEndKg = 135.0
 
-// reasons says what the weights of pigs on a day rest on.
-func (f *growthFit) reasons(pigs []*growthPig, on Day) []Reason {
+// reasons says what the weights of pigs on a day rest on; s is where they stand.
+func (f *growthFit) reasons(pigs []*growthPig, on Day, s growthState) []Reason {
 	var out []Reason
 	var last *growthReading
 	var never []string
@@ -54,9 +56,7 @@ func (f *growthFit) reasons(pigs []*growthPig, on Day) []Reason {
 			last = r
 		}
 	}
-	asked := map[int]bool{}
 	for _, p := range pigs {
-		asked[p.animal.Number] = true
 		for i := range p.readings {
 			see(&p.readings[i])
 		}
@@ -64,7 +64,7 @@ func (f *growthFit) reasons(pigs []*growthPig, on Day) []Reason {
 	means := 0
 	for i := range f.means.readings {
 		for _, j := range f.means.readings[i].pigs {
-			if asked[j] {
+			if slices.ContainsFunc(pigs, func(p *growthPig) bool { return p.animal.Number == j }) {
 				see(&f.means.readings[i])
 				means++
 				break
@@ -85,7 +85,7 @@ func (f *growthFit) reasons(pigs []*growthPig, on Day) []Reason {
 		out = append(out, Reason{Code: ReasonNeverWeighed, Names: never})
 	}
 	out = append(out, f.startReasons(pigs, on, last)...)
-	out = append(out, f.pathReasons(pigs, on)...)
+	out = append(out, f.pathReasons(pigs, on, s)...)
 	if tapes > 0 {
 		bias, sd := f.bias(biasTape)
 		out = append(out, Reason{Code: ReasonTapeBias, Q: []Quantity{{100 * bias, Percent}, {100 * sd, Percent}}})
@@ -107,9 +107,8 @@ func (f *growthFit) startReasons(pigs []*growthPig, on Day, last *growthReading)
 
 // pathReasons says how pigs grow: the herd's speed, the table, sickness and
 // readings that were doubted.
-func (f *growthFit) pathReasons(pigs []*growthPig, on Day) []Reason {
+func (f *growthFit) pathReasons(pigs []*growthPig, on Day, s growthState) []Reason {
 	speed, sd := f.speed(pigs[0].group)
-	s := f.state(pigs, on)
 	gain := 0.0
 	for _, day := range s.days {
 		_, g := tableWeight(day)

@@ -10,9 +10,8 @@ func (f *growthFit) judge(last bool) {
 		f.judgePig(p)
 	}
 	f.judgeMeans()
-	for by, s := range f.scatter {
+	for _, s := range f.scatter {
 		s.settle(last)
-		f.scatter[by] = s
 	}
 }
 
@@ -67,9 +66,9 @@ func (f *growthFit) judgePig(p *growthPig) {
 	for i := range p.readings {
 		r := &p.readings[i]
 		kg, gain := tableWeight(r.table)
-		noise := f.noise(r, kg, gain)
+		noise := r.noise(kg, gain)
 		latent := math.Max(0, spread[i]-noise)
-		odds[i] = f.slipOdds(r, residual[i], latent, kg, gain)
+		odds[i] = r.slipOdds(residual[i], latent, kg, gain)
 		if r.wrong < 0.9 {
 			sum += odds[i]
 		}
@@ -82,16 +81,14 @@ func (f *growthFit) judgePig(p *growthPig) {
 			r.wrong = odds[i] / (1 + odds[i])
 		}
 		kg, gain := tableWeight(r.table)
-		s := f.scatter[r.by]
-		s.see(residual[i]/spread[i], 1/spread[i], f.noise(r, kg, gain), r.wrong)
-		f.scatter[r.by] = s
+		r.scatter.see(residual[i]/spread[i], 1/spread[i], r.noise(kg, gain), r.wrong)
 	}
 }
 
 // slipOdds is the odds that a reading that lies so far from what the others say
 // is a slip; residual and latent variance in table days.
-func (f *growthFit) slipOdds(r *growthReading, residual, latent, kg, gain float64) float64 {
-	sd := f.sd(r, kg) / gain
+func (r *growthReading) slipOdds(residual, latent, kg, gain float64) float64 {
+	sd := r.sd(kg) / gain
 	slip := slipSD * kg / gain
 	right := latent + sd*sd
 	wrong := right + slip*slip
@@ -161,7 +158,7 @@ func (f *growthFit) judgeMeans() {
 			w, _ := tableWeight(part.table)
 			kg += w / float64(len(m.parts[i]))
 		}
-		odds[i] = f.slipOdds(r, e/precision, math.Max(0, 1/precision-f.noise(r, kg, 1)), kg, 1)
+		odds[i] = r.slipOdds(e/precision, math.Max(0, 1/precision-r.noise(kg, 1)), kg, 1)
 		if r.wrong < 0.9 {
 			sum += odds[i]
 		}

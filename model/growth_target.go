@@ -38,7 +38,7 @@ func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) {
 		TargetKg: targetKg,
 		Herd:     f.target(pigs, targetKg, today),
 		Animals:  make(map[*Animal]TargetDay, len(pigs)),
-		Reasons:  f.reasons(pigs, today),
+		Reasons:  f.reasons(pigs, today, f.state(pigs, today)),
 	}
 	for _, g := range h.Groups {
 		var own []*growthPig
