@@ -28,6 +28,8 @@ type growthFit struct {
 	loose   lower                      // the same precision before factoring
 	rhs     []float64
 
+	weighed bool // some pig was
+
 	mu   sync.Mutex
 	told map[Day][]PigWeight // weights of a day, worked out once
 }

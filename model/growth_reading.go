@@ -57,6 +57,7 @@ func (f *growthFit) add(pigs []*Animal, r growthReading, mean bool) {
 	if r.kg <= 0 || math.IsNaN(r.kg) || math.IsInf(r.kg, 0) {
 		return // no pig weighs that: checked when it was recorded
 	}
+	f.weighed = f.weighed || len(pigs) > 0
 	if mean && len(pigs) > 1 {
 		for _, a := range pigs {
 			r.pigs = append(r.pigs, a.Number)

@@ -81,7 +81,7 @@ func (f *growthFit) reasons(pigs []*growthPig, on Day, s growthState) []Reason {
 			{last.kg, Kilograms}, {float64(on) - last.day, Days}}},
 			Reason{Code: ReasonWeighingsCount, Q: []Quantity{{float64(count), Count}}})
 	}
-	if len(never) > 0 && last != nil {
+	if len(never) > 0 && f.weighed {
 		out = append(out, Reason{Code: ReasonNeverWeighed, Names: never})
 	}
 	out = append(out, f.startReasons(pigs, on, last)...)

@@ -15,7 +15,8 @@ const (
 // last one where the target day is known no better than 8 days either way, at
 // most a week later than that in the last month before the target or the
 // butcher, and a week after arrival where nothing is known of weight. Where the
-// target day is known well enough, monthly. Pigs are the living ones with no
+// target day is known well enough, monthly. A later group of which nothing is
+// known comes first. Pigs are the living ones with no
 // weighing since. On may lie before today. Missing "pigs".
 func (h *Herd) WeighDue(today Day) (Due, error) {
 	pigs := h.Alive(today)
@@ -45,6 +46,13 @@ func (h *Herd) WeighDue(today Day) (Due, error) {
 				note(f.pigs[j].animal, r.day)
 			}
 		}
+	}
+	if strangers := f.strangers(pigs); len(strangers) > 0 && len(weighedOn) > 0 {
+		return Due{
+			On:      strangers[0].Group.Arrived + weighSettleDays,
+			Pigs:    strangers,
+			Reasons: []Reason{{Code: ReasonWeighNone}},
+		}, nil
 	}
 	due := Due{}
 	t, err := h.Target(h.TargetKg, today)
@@ -84,4 +92,15 @@ func (h *Herd) WeighDue(today Day) (Due, error) {
 		}
 	}
 	return due, nil
+}
+
+// strangers lists the pigs of groups of whose weight nothing is known.
+func (f *growthFit) strangers(pigs []*Animal) []*Animal {
+	var out []*Animal
+	for _, a := range pigs {
+		if !f.groups[f.pigs[a.Number].group].known {
+			out = append(out, a)
+		}
+	}
+	return out
 }
