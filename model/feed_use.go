@@ -161,7 +161,7 @@ func wallDays(t time.Time) float64 {
 // wallTime is the moment of a count of days by the wall clock in loc.
 func wallTime(x float64, loc *time.Location) time.Time {
 	d := Day(math.Floor(x))
-	return d.At(min(int((x-float64(d))*1440), 1439), loc)
+	return d.At(min(int((x-float64(d))*1440+1e-6), 1439), loc)
 }
 
 // over sums use and its noise between two counts of days.
