@@ -48,7 +48,7 @@ func (f fake) FeedLeft(at time.Time) (model.FeedLeft, error) {
 }
 
 func (f fake) FeedNeed(from time.Time, until model.Day) (model.FeedNeed, error) {
-	kg := f.useKgD * (until + 1).At(0, from.Location()).Sub(from).Hours() / 24
+	kg := f.useKgD * (until+1).At(0, from.Location()).Sub(from).Hours() / 24
 	return model.FeedNeed{FeedKg: model.Interval{Low: kg, Mid: kg, High: kg}, Until: until}, nil
 }
 

@@ -114,21 +114,26 @@ func texts(ss []sent) []string {
 // walk lives from one moment to another by looking again when Decide says so,
 // and records what is told.
 func (l *log) walk(from, to string, of func(*model.Herd) figures) []sent {
+	return l.walkSpan(l.time(from), l.time(to), of)
+}
+
+func (l *log) walkSpan(from, to time.Time, of func(*model.Herd) figures) []sent {
 	var out []sent
-	end := l.time(to)
-	for now := l.time(from); !now.After(end); {
-		was, h := now, l.herd(now)
+	for now := from; !now.After(to); {
+		h := l.herd(now)
 		due, next := decide(h, of(h), now)
 		for _, n := range due {
 			out = append(out, sent{now, n})
 		}
-		l.tell(now, due)
 		require.True(l.t, next.After(now), "look again at %s is not after %s", next, now)
 		require.LessOrEqual(l.t, next.Sub(now), 24*time.Hour)
-		now = next
-		if at, ok := l.nextSaid(was); ok && at.Before(next) {
-			now = at
+		if at, ok := l.nextSaid(now); ok && at.Before(next) {
+			next = at
 		}
+		l.tell(now, due)
+		now = next
 	}
 	return out
 }
+
+func containsMark(key string) bool { return strings.Contains(key, snoozeMark) }
