@@ -208,7 +208,7 @@ type row struct {
 func (r row) report(t testing.TB) {
 	if r.four.spread {
 		low, high := r.four.interval()
-		t.Logf("%-34s %4.2f kg %3.0f %%  | %4.2f kg [%4.2f, %4.2f] %3.0f %%  | %5.2f d %3.0f %%", r.name,
+		t.Logf("%-34s %4.2f kg %5.1f %%  | %4.2f kg [%4.2f, %4.2f] %5.1f %%  | %5.2f d %5.1f %%", r.name,
 			r.two.mae(), r.two.coverage(), r.four.mae(), low, high, r.four.coverage(), r.ninety.mae(), r.ninety.coverage())
 		return
 	}

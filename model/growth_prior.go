@@ -17,8 +17,8 @@ const (
 	// over eleven weeks varies by 10 % between pigs (Lauridsen et al. 1999,
 	// computed from the published data set), which this gives, while early speed
 	// says little about later speed.
-	pigSpeedSD   = 0.17
-	pigSpeedDays = 30.0
+	pigSpeedSD   = 0.18
+	pigSpeedDays = 25.0
 
 	// Pigs of a batch differ by some 15 % in weight (Tolosa et al. 2021, read), a
 	// week of growth either way.

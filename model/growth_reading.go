@@ -23,6 +23,20 @@ func (f *growthFit) reading(on Day, kg float64, by string) growthReading {
 	return growthReading{scatter: f.scatter[by], day: float64(on), kg: kg, by: by, err: readingErrors[by], table: tableDay(kg)}
 }
 
+// noise is the variance of a reading in table days, a slip allowed for.
+func (r *growthReading) noise(kg, gain float64) float64 {
+	right := r.sd(kg)
+	right *= right
+	wrong := right + slipSD*slipSD*kg*kg
+	return 1 / ((1-r.wrong)/right + r.wrong/wrong) / (gain * gain)
+}
+
+// sd is the standard deviation of a reading's own error in kg, as such readings
+// scatter in this herd.
+func (r *growthReading) sd(kg float64) float64 {
+	return r.err.sd(kg) * math.Sqrt(r.scatter.ratio)
+}
+
 // collect reads the herd's weighings and hanging weights into the fit.
 func (f *growthFit) collect(h *Herd) {
 	for _, w := range h.Weighings {
