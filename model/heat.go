@@ -45,13 +45,6 @@ func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
 		told = HeatHighForecast
 	}
 	f.Reasons = append(f.Reasons, Reason{Code: told, On: on, Q: []Quantity{high}})
-	rh := HeatHumidity
-	if air.RhAssumed {
-		rh = HeatHumidityAssumed
-	}
-	f.Reasons = append(f.Reasons,
-		Reason{Code: rh, Q: []Quantity{{air.RhPct, Percent}}},
-		Reason{Code: HeatIndex, Q: []Quantity{{f.THI, Count}}})
 	heaviest, known, err := h.heaviestKg(on)
 	if err != nil {
 		return Heat{}, err
@@ -68,6 +61,13 @@ func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
 		f.Class = HeatWatch
 		f.Reasons = append(f.Reasons, Reason{Code: HeatWeightUnknown, Q: []Quantity{{WatchHeavyC, Celsius}}})
 	}
+	rh := HeatHumidity
+	if air.RhAssumed {
+		rh = HeatHumidityAssumed
+	}
+	f.Reasons = append(f.Reasons,
+		Reason{Code: rh, Q: []Quantity{{air.RhPct, Percent}}},
+		Reason{Code: HeatIndex, Q: []Quantity{{f.THI, Count}}})
 	return f, nil
 }
 

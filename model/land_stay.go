@@ -63,7 +63,7 @@ func (h *Herd) movedIn(p *Pen, a *Animal) (day Day, moved bool) {
 }
 
 // addRest says how long pens should rest and which of the others has rested
-// longest.
+// longest; a pen never used, since the first pigs came.
 func (h *Herd) addRest(d *Due, today Day) {
 	var rested *Pen
 	var longest Day
@@ -73,20 +73,16 @@ func (h *Herd) addRest(d *Due, today Day) {
 		}
 		left, used := h.leftOn(p, today)
 		if !used {
-			rested, longest = p, 0
-			break
+			left = h.Animals[0].Group.Arrived
 		}
-		if today-left > longest {
-			rested, longest = p, today-left
+		if rest := today - left; rest > longest || !used && rest == longest {
+			rested, longest = p, rest
 		}
 	}
 	d.Reasons = append(d.Reasons, Reason{Code: MoveRest, Q: []Quantity{{restDays, Days}}})
 	if rested != nil {
-		r := Reason{Code: MoveRested, Names: []string{rested.Name}}
-		if longest > 0 { // none where the pen was never used
-			r.Q = []Quantity{{float64(longest), Days}}
-		}
-		d.Reasons = append(d.Reasons, r)
+		d.Reasons = append(d.Reasons, Reason{Code: MoveRested, Names: []string{rested.Name},
+			Q: []Quantity{{float64(longest), Days}}})
 	}
 }
 

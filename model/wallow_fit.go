@@ -141,13 +141,13 @@ func (f *wallowFit) reasons(today Day, sized bool) []Reason {
 	default:
 		out = append(out, Reason{Code: WallowAssumedFull, On: today})
 	}
+	if !sized {
+		out = append(out, Reason{Code: WallowSizeAssumed, Q: []Quantity{{f.areaM2, SquareMetres}, {f.depthM, Metres}}})
+	}
 	if f.fills > 0 {
 		out = append(out, Reason{Code: WallowLearned, Q: []Quantity{{float64(f.fills), Count}}})
 	} else {
-		out = append(out, Reason{Code: WallowFirstGuess, Q: []Quantity{{fallCm, Centimetres}}})
-	}
-	if !sized {
-		out = append(out, Reason{Code: WallowSizeAssumed, Q: []Quantity{{f.areaM2, SquareMetres}, {f.depthM, Metres}}})
+		out = append(out, Reason{Code: WallowFirstGuess, Q: []Quantity{{fallCm * 10, Count}}})
 	}
 	if f.hose {
 		out = append(out, Reason{Code: WallowHose, Q: []Quantity{{hoseLMin, Litres}}})

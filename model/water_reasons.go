@@ -17,7 +17,7 @@ const (
 
 	WallowLoss        = "wallow_loss"         // litres a day, fall of the level in cm a day
 	WallowLearned     = "wallow_learned"      // fills it was learned from
-	WallowFirstGuess  = "wallow_first_guess"  // fall in cm a day: no fills to learn from yet
+	WallowFirstGuess  = "wallow_first_guess"  // fall of the level in mm a day: no fills to learn from yet
 	WallowSizeAssumed = "wallow_size_assumed" // square metres, metres deep
 	WallowAssumedFull = "wallow_assumed_full" // never filled or seen dry: counted as full today
 	WallowLastFilled  = "wallow_last_filled"  // day
@@ -34,11 +34,11 @@ const (
 	HeatHeavyPigs       = "heat_heavy_pigs"       // weight of the heaviest pig, the line for heavy ones
 	HeatWeightUnknown   = "heat_weight_unknown"   // the line for heavy pigs
 
-	WithdrawalRuns        = "withdrawal_runs"         // product; day of the dose; days
-	WithdrawalDaysUnknown = "withdrawal_days_unknown" // product; day of the dose
+	WithdrawalRuns        = "withdrawal_runs"         // product, none where not said; day of the dose; days
+	WithdrawalDaysUnknown = "withdrawal_days_unknown" // product, none where not said; day of the dose
 
 	WormingSinceArrival = "worming_since_arrival" // day of arrival; days after it
-	WormingSinceLast    = "worming_since_last"    // product; day of the last one; days between
+	WormingSinceLast    = "worming_since_last"    // product, none where not said; day of the last one; days between
 	WormingTestFirst    = "worming_test_first"    // a dung sample first, else the label
 	WormingLastDay      = "worming_last_day"      // last day of a dose that is clear in time; days of withdrawal counted
 	WormingReadLabel    = "worming_read_label"    // withdrawal days of the product not known; days from due to the butcher

@@ -2,16 +2,20 @@ package model
 
 import "time"
 
-// waterReasons says why the water lasts as long as it does.
+// waterReasons says why the water lasts as long as it does, the weightiest
+// first.
 func (h *Herd) waterReasons(at time.Time, s *waterState, w WaterLeft, alarm *Dated[Alarm]) []Reason {
 	var out []Reason
 	if alarm != nil {
 		out = append(out, Reason{Code: WaterAlarm, On: alarm.On})
 	}
 	today := DayOf(at)
-	out = append(out, Reason{Code: WaterUse, On: today, Q: []Quantity{
-		{w.UseLD.Mid, LitresPerDay}, {float64(len(h.Alive(today))), Count}}})
-	out = append(out, h.heatAhead(today, w))
+	const recent = 14 // days for which a surprise stays worth telling
+	for _, e := range s.events {
+		if today-e.On <= recent {
+			out = append(out, e)
+		}
+	}
 	var unseen []string
 	for i, b := range h.Barrels {
 		if !s.known[i] {
@@ -21,14 +25,17 @@ func (h *Herd) waterReasons(at time.Time, s *waterState, w WaterLeft, alarm *Dat
 		out = append(out, Reason{Code: WaterLevel, Names: []string{b.Name}, On: DayOf(s.since[i]),
 			Q: []Quantity{{w.Barrels[i].Litres.Mid, Litres}}})
 	}
-	if len(unseen) > 0 {
-		out = append(out, Reason{Code: WaterBarrelUnseen, Names: unseen})
-	}
+	out = append(out, Reason{Code: WaterUse, On: today, Q: []Quantity{
+		{w.UseLD.Mid, LitresPerDay}, {float64(len(h.Alive(today))), Count}}})
 	factor := s.drawFactor()
 	if s.marks > 0 {
 		out = append(out, Reason{Code: WaterLearned, Q: []Quantity{{factor * 100, Percent}, {float64(s.marks), Count}}})
 	} else {
 		out = append(out, Reason{Code: WaterPublished, Q: []Quantity{{coolRatioLKg, Ratio}, {NippleWaste * 100, Percent}}})
+	}
+	out = append(out, h.heatAhead(today, w))
+	if len(unseen) > 0 {
+		out = append(out, Reason{Code: WaterBarrelUnseen, Names: unseen})
 	}
 	if n := s.barrels(); n > 1 {
 		for i, b := range h.Barrels {
@@ -36,12 +43,6 @@ func (h *Herd) waterReasons(at time.Time, s *waterState, w WaterLeft, alarm *Dat
 			if share := s.mean[i] / factor; share > 1.5/float64(n) {
 				out = append(out, Reason{Code: WaterFavoured, Names: []string{b.Name}, Q: []Quantity{{share * 100, Percent}}})
 			}
-		}
-	}
-	const recent = 14 // days for which a surprise stays worth telling
-	for _, e := range s.events {
-		if today-e.On <= recent {
-			out = append(out, e)
 		}
 	}
 	return out

@@ -50,12 +50,12 @@ func (p *PigClear) add(g *Given, loc *time.Location) {
 	p.Treated = true
 	if g.WithdrawalDays == nil {
 		p.Known = false
-		p.Reasons = append(p.Reasons, Reason{Code: WithdrawalDaysUnknown, Names: []string{g.Product}, On: g.On})
+		p.Reasons = append(p.Reasons, Reason{Code: WithdrawalDaysUnknown, Names: productName(g), On: g.On})
 		return
 	}
 	clear := g.clearAt().In(loc)
 	p.Reasons = append(p.Reasons, Reason{
-		Code: WithdrawalRuns, Names: []string{g.Product}, On: g.On,
+		Code: WithdrawalRuns, Names: productName(g), On: g.On,
 		Q: []Quantity{{float64(*g.WithdrawalDays), Days}},
 	})
 	if clear.After(p.ClearAt) {

@@ -41,14 +41,14 @@ func (h *Herd) WormingDue(today Day) (Due, error) {
 		}
 	}
 	if last := h.lastWorming(pigs[first], today); last != nil {
-		d.Reasons = append(d.Reasons, Reason{Code: WormingSinceLast, Names: []string{last.Product}, On: last.On,
+		d.Reasons = append(d.Reasons, Reason{Code: WormingSinceLast, Names: productName(last), On: last.On,
 			Q: []Quantity{{WormingIntervalDays, Days}}})
 	} else {
 		d.Reasons = append(d.Reasons, Reason{Code: WormingSinceArrival, On: pigs[first].Group.Arrived,
 			Q: []Quantity{{WormingAfterArrivalDays, Days}}})
 	}
-	d.Reasons = append(d.Reasons, Reason{Code: WormingTestFirst})
 	h.clearBeforeButcher(&d, today)
+	d.Reasons = append(d.Reasons, Reason{Code: WormingTestFirst})
 	return d, nil
 }
 
@@ -110,4 +110,13 @@ func (h *Herd) wormerDays() *int {
 		}
 	}
 	return nil
+}
+
+// productName is the product as the person calls it, as the names of a reason;
+// none where it was not said.
+func productName(g *Given) []string {
+	if g.Product == "" {
+		return nil
+	}
+	return []string{g.Product}
 }
