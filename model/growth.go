@@ -183,9 +183,8 @@ func (f *growthFit) state(pigs []*growthPig, on Day) growthState {
 	sum := 0.0
 	for i, p := range pigs {
 		day := f.within(p, on)
-		_, variance := f.sum(growthTerm{p, day, 1})
 		mean := f.place(p, day)
-		s.days[i], s.sds[i] = mean, math.Sqrt(variance)
+		s.days[i], s.sds[i] = mean, math.Sqrt(f.variance(p, day))
 		_, gain := tableWeight(mean)
 		terms[i] = growthTerm{p, day, gain}
 		sum += gain * s.sds[i]

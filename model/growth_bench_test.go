@@ -39,8 +39,10 @@ func BenchmarkForecastOfHerd(b *testing.B) { benchmarkForecast(b, 20, 20) }
 func BenchmarkForecastOfPig(b *testing.B) { benchmarkForecast(b, 1, 7) }
 
 func benchmarkForecast(b *testing.B, pigs, weeks int) {
-	records := season(pigs, weeks)
-	today := trialDay(weeks - 1)
+	benchmarkRecords(b, season(pigs, weeks), trialDay(weeks-1))
+}
+
+func benchmarkRecords(b *testing.B, records []model.Record, today model.Day) {
 	herds := make([]*model.Herd, 0, b.N)
 	for range b.N {
 		herds = append(herds, model.Fold(records))
@@ -52,4 +54,16 @@ func benchmarkForecast(b *testing.B, pigs, weeks int) {
 		_, err = herds[i].Target(120, today)
 		require.NoError(b, err)
 	}
+}
+
+// BenchmarkForecastOfUnnamedPigs is the same of 20 pigs without names whose mean
+// weight was told every week.
+func BenchmarkForecastOfUnnamedPigs(b *testing.B) {
+	records := []model.Record{{ID: "arrive", On: trialStart, At: trialStart.At(8*60, loc), Fact: model.Arrive{Count: 20, WeightKg: model.Float(20)}}}
+	for w := range 20 {
+		day := trialStart + model.Day(7*w)
+		records = append(records, model.Record{ID: fmt.Sprint("w", w), On: day, At: noon(day),
+			Fact: model.Weigh{Animals: []string{model.All}, WeightKg: 20 + 4.8*float64(w), By: model.ByEye}})
+	}
+	benchmarkRecords(b, records, trialDay(19))
 }

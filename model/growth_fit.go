@@ -27,6 +27,7 @@ type growthFit struct {
 	info    lower                      // Cholesky factor of their posterior precision
 	loose   lower                      // the same precision before factoring
 	rhs     []float64
+	scratch []float64 // of the inverse in judge
 
 	weighed bool // some pig was
 
@@ -76,6 +77,12 @@ func (p *growthPig) column(k int) int {
 		return k
 	}
 	return sharedColumns + 2*p.group + k - sharedColumns
+}
+
+// growthDesign is how a pig's path moves with what it shares, so many days after
+// its batch came.
+func growthDesign(days float64) [growthColumns]float64 {
+	return [...]float64{0: days, sharedColumns: 1, sharedColumns + 1: days}
 }
 
 // growthRounds is how often the fit is linearised anew. The curve is nearly
@@ -180,7 +187,11 @@ func (f *growthFit) startShared() {
 // seen is the covariance of a pig's path at a moment with its own readings, seen
 // through their block.
 func (f *growthFit) seen(p *growthPig, at growthMoment) []float64 {
-	q := make([]float64, len(p.readings))
+	return f.seenIn(make([]float64, len(p.readings)), p, at)
+}
+
+// seenIn is seen in a slice that is given.
+func (f *growthFit) seenIn(q []float64, p *growthPig, at growthMoment) []float64 {
 	for i, m := range p.moments {
 		q[i] = f.kernel(p, at, m)
 	}

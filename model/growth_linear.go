@@ -85,9 +85,15 @@ func (l lower) forwardRows(b []float64, cols int) {
 	}
 }
 
-// inverse is the inverse of the lower triangular matrix, row upon row.
-func (l lower) inverse() lower {
-	inv := newLower(l.n)
+// inverse is the inverse of the lower triangular matrix, row upon row, in memory
+// that is given where it suffices.
+func (l lower) inverse(room []float64) lower {
+	inv := lower{l.n, room}
+	if len(room) < len(l.a) {
+		inv = newLower(l.n)
+	} else {
+		clear(room)
+	}
 	for i := range l.n {
 		r, to := l.row(i), inv.row(i)
 		for k := range i {

@@ -49,7 +49,7 @@ func (f *growthFit) solveMeans() {
 			total += kg * share
 			prior, days := f.prior(p, r.day)
 			mean -= (kg + gain*(prior+dot(part.q, p.v)-part.table)) * share
-			for c, x := range [...]float64{0: days, sharedColumns: 1, sharedColumns + 1: days} {
+			for c, x := range growthDesign(days) {
 				for k, q := range part.q {
 					x -= q * p.u[k*growthColumns+c]
 				}

@@ -38,7 +38,7 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 		q := f.seen(t.pig, moments[i])
 		qs[i] = q
 		mean += t.coef * (prior + dot(q, t.pig.v))
-		for c, x := range [...]float64{0: days, sharedColumns: 1, sharedColumns + 1: days} {
+		for c, x := range growthDesign(days) {
 			for k, y := range q {
 				x -= y * t.pig.u[k*growthColumns+c]
 			}
@@ -77,4 +77,26 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 	mean += dot(h, f.theta)
 	f.info.forward(h)
 	return mean, math.Max(variance+dot(h, h), 1e-9)
+}
+
+// variance is that of one pig's table day on a day: sum for the commonest case,
+// without its memory.
+func (f *growthFit) variance(p *growthPig, day float64) float64 {
+	var room [64]float64
+	var cols [32]float64
+	if len(f.means.readings) > 0 || len(p.readings) > len(room) || len(f.theta) > len(cols) {
+		_, v := f.sum(growthTerm{p, day, 1})
+		return v
+	}
+	at := f.moment(p, day)
+	q, h := f.seenIn(room[:len(p.readings)], p, at), cols[:len(f.theta)]
+	days := day - f.groups[p.group].day
+	for c, x := range growthDesign(days) {
+		for k, y := range q {
+			x -= y * p.u[k*growthColumns+c]
+		}
+		h[p.column(c)] = x
+	}
+	f.info.forward(h)
+	return math.Max(f.kernel(p, at, at)-dot(q, q)+dot(h, h), 1e-9)
 }

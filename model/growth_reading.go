@@ -80,7 +80,11 @@ func (f *growthFit) add(pigs []*Animal, r growthReading, mean bool) {
 		return
 	}
 	for _, a := range pigs {
-		f.pigs[a.Number].readings = append(f.pigs[a.Number].readings, r)
+		p := f.pigs[a.Number]
+		if p.readings == nil {
+			p.readings = make([]growthReading, 0, 24) // a season of weeks
+		}
+		p.readings = append(p.readings, r)
 	}
 }
 

@@ -59,7 +59,8 @@ func (f *growthFit) judgePig(p *growthPig) {
 	if n == 0 {
 		return
 	}
-	inv := p.block.inverse()
+	inv := p.block.inverse(f.scratch)
+	f.scratch = inv.a
 	residual, spread := f.leftOut(p, inv)
 	odds := make([]float64, n)
 	sum := 1.0
@@ -132,7 +133,7 @@ func (f *growthFit) judgeMeans() {
 	if n == 0 {
 		return
 	}
-	inv := m.block.inverse()
+	inv := m.block.inverse(nil)
 	h, z := make([]float64, cols), make([]float64, n)
 	for k := range n {
 		z[k] = m.v[k] - dot(m.u[k*cols:(k+1)*cols], f.theta)
