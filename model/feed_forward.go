@@ -23,6 +23,7 @@ type outlook struct {
 	there []int // feeders that pigs eat from
 	taken []float64
 	noise []float64
+	w     []float64 // reused
 }
 
 func (f *feedFit) look(g gaussian, x float64) (*outlook, error) {
@@ -31,7 +32,7 @@ func (f *feedFit) look(g gaussian, x float64) (*outlook, error) {
 		return nil, err
 	}
 	n := len(f.feeders)
-	return &outlook{f: f, g: g, x: x, now: now, there: f.eating(x), taken: make([]float64, n), noise: make([]float64, n)}, nil
+	return &outlook{f: f, g: g, x: x, now: now, there: f.eating(x), taken: make([]float64, n), noise: make([]float64, n), w: make([]float64, f.size())}, nil
 }
 
 // lasts gives for each feeder how many days it lasts at an edge so many standard
@@ -55,7 +56,12 @@ func (o *outlook) lasts(edge float64) ([]float64, error) {
 		if err != nil {
 			return nil, err
 		}
-		share, extra := o.f.shares(o.g, open), grown(o.now, use)
+		share, extra := o.f.shares(o.g, open), 0.0
+		if edge != likely {
+			if extra, err = o.f.use.grown(o.x, at); err != nil {
+				return nil, err
+			}
+		}
 		// The day ends early where a feeder runs dry in it.
 		first, dry := end, -1
 		for k, i := range open {
@@ -92,12 +98,15 @@ func (o *outlook) margin(i int, taken, noise, extra, edge float64) float64 {
 	if edge == likely {
 		return left
 	}
-	return left - edge*o.spread(o.f.weights(placeLevel(i), 1), i, taken, noise, extra)
+	return left - edge*o.spread(placeLevel(i), i, taken, noise, extra)
 }
 
-// spread is the standard error of a functional of feeder i's level or capacity
-// less what will be taken from it.
-func (o *outlook) spread(w []float64, i int, taken, noise, extra float64) float64 {
+// spread is the standard error of what is at a place of the belief (level or
+// capacity of feeder i) less what will be taken from the feeder.
+func (o *outlook) spread(place, i int, taken, noise, extra float64) float64 {
+	w := o.w
+	clear(w)
+	w[place] = 1
 	appetite := math.Exp(o.g.mean[placeAppetite])
 	use := appetite * taken
 	w[placeAppetite] -= use
@@ -110,10 +119,4 @@ func (o *outlook) spread(w []float64, i int, taken, noise, extra float64) float6
 	}
 	_, variance := o.g.along(w)
 	return math.Sqrt(variance + appetite*appetite*noise + use*use*extra*extra)
-}
-
-// grown is how much wider, relatively, use is known at a later day than now for
-// the weights alone; what is wrong with them now the appetite has taken up.
-func grown(now, later dayUse) float64 {
-	return math.Sqrt(max(later.spread*later.spread-now.spread*now.spread, 0))
 }

@@ -60,10 +60,10 @@ func (w steadyWeights) interval() Interval {
 	return Interval{w.kg * (1 - z80*w.spread), w.kg, w.kg * (1 + z80*w.spread)}
 }
 
-func (w steadyWeights) Weights(on Day) ([]PigWeight, error) {
-	var out []PigWeight
-	for _, a := range w.h.Alive(on) {
-		out = append(out, PigWeight{Animal: a, On: on, WeightKg: w.interval()})
+func (w steadyWeights) medianWeights(pigs []*Animal, _ Day) ([]sexedKg, error) {
+	out := make([]sexedKg, len(pigs))
+	for i, a := range pigs {
+		out[i] = sexedKg{w.kg, a.Sex}
 	}
 	return out, nil
 }

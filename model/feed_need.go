@@ -18,11 +18,7 @@ func (h *Herd) FeedNeed(from time.Time, until Day) (FeedNeed, error) {
 
 func (f *feedFit) need(from time.Time, until Day) (FeedNeed, error) {
 	x := wallDays(from)
-	now, err := f.use.on(DayOf(from))
-	if err != nil {
-		return FeedNeed{}, err
-	}
-	s, err := f.span(x, float64(until)+1, now)
+	s, err := f.span(x, float64(until)+1)
 	if err != nil {
 		return FeedNeed{}, err
 	}
@@ -43,7 +39,7 @@ type feedSpan struct {
 
 // span sums the feed between two moments in wall days. Pigs that go to the
 // butcher in it no longer eat from the start of their day.
-func (f *feedFit) span(from, to float64, now dayUse) (feedSpan, error) {
+func (f *feedFit) span(from, to float64) (feedSpan, error) {
 	var s feedSpan
 	for x := from; x < to; {
 		end := min(to, math.Floor(x)+1)
@@ -59,7 +55,11 @@ func (f *feedFit) span(from, to float64, now dayUse) (feedSpan, error) {
 		kg := (end - x) * use.kg * stay
 		s.kg += kg
 		s.noise += (end - x) * use.noise * stay
-		s.spread += kg * grown(now, use)
+		extra, err := f.use.grown(from, x)
+		if err != nil {
+			return feedSpan{}, err
+		}
+		s.spread += kg * extra
 		x = end
 	}
 	return s, nil

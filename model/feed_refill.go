@@ -76,7 +76,7 @@ func (f *feedFit) plan(at, next time.Time) (RefillPlan, error) {
 
 // ahead sums the herd's feed from the outlook's moment to another.
 func (o *outlook) ahead(until float64) (feedSpan, error) {
-	return o.f.span(o.x, until, o.now)
+	return o.f.span(o.x, until)
 }
 
 // shortBy is how many kilograms what is at a place of the belief (level or
@@ -89,7 +89,7 @@ func (o *outlook) shortBy(i, place int, share float64, s feedSpan) float64 {
 		extra = s.spread / s.kg
 	}
 	have := max(o.g.mean[place], 0)
-	spread := o.spread(o.f.weights(place, 1), i, taken, share*share*s.noise, extra)
+	spread := o.spread(place, i, taken, share*share*s.noise, extra)
 	return math.Exp(o.g.mean[placeAppetite])*taken + cautiousEdge*spread - have
 }
 

@@ -13,17 +13,41 @@ import (
 type herdUse struct {
 	h     *Herd
 	weigh weigher
-	turns []Day // days from which other pigs are there, in order
+	turns []Day       // days from which other pigs are there, in order
+	pigs  [][]*Animal // those there from each turn on
+	mixes []mixFrom
 
-	mu    sync.Mutex
-	knots map[Day]useKnot
-	days  map[Day]dayUse
+	mu      sync.Mutex
+	knots   map[Day]useKnot
+	days    map[Day]dayUse
+	spreads map[Day]float64
 }
 
 // weigher gives the weights that intake follows from; a herd is one.
 type weigher interface {
-	Weights(on Day) ([]PigWeight, error)
+	// medianWeights gives the median weight in kg of those pigs of which it is
+	// known, and their sexes. *Missing where it is of none.
+	medianWeights(pigs []*Animal, on Day) ([]sexedKg, error)
 	MeanWeight(pigs []*Animal, on Day) (PigWeight, error)
+}
+
+// sexedKg is a weight and whose.
+type sexedKg struct {
+	kg  float64
+	sex Sex
+}
+
+func (h *Herd) medianWeights(pigs []*Animal, on Day) ([]sexedKg, error) {
+	known, err := h.growing(pigs)
+	if err != nil {
+		return nil, err
+	}
+	f := h.growth()
+	out := make([]sexedKg, len(known))
+	for i := range known {
+		out[i] = sexedKg{f.median(known[i:i+1], on), known[i].animal.Sex}
+	}
+	return out, nil
 }
 
 // useKnot is the use at one day, before energy and weather. Between knots use
@@ -31,7 +55,6 @@ type weigher interface {
 type useKnot struct {
 	kg       float64 // all pigs together, reference feed
 	weightKg float64 // mean
-	spread   float64 // relative SD of use from not knowing the weights
 }
 
 // dayUse is the use of one day at an appetite of 1.
@@ -44,7 +67,7 @@ type dayUse struct {
 }
 
 func newHerdUse(h *Herd, w weigher) *herdUse {
-	u := &herdUse{h: h, weigh: w, knots: map[Day]useKnot{}, days: map[Day]dayUse{}}
+	u := &herdUse{h: h, weigh: w, knots: map[Day]useKnot{}, days: map[Day]dayUse{}, spreads: map[Day]float64{}}
 	for _, a := range h.Animals {
 		u.turns = append(u.turns, a.Group.Arrived)
 		if a.Gone != nil {
@@ -52,11 +75,36 @@ func newHerdUse(h *Herd, w weigher) *herdUse {
 		}
 	}
 	sort.Slice(u.turns, func(i, j int) bool { return u.turns[i] < u.turns[j] })
+	for _, d := range u.turns {
+		u.pigs = append(u.pigs, h.Alive(d))
+	}
+	for _, r := range h.Recipes {
+		u.mixes = append(u.mixes, mixFrom{r.On, r.F.intakeEnergyMJKg()})
+	}
 	return u
 }
 
+// mixFrom is the energy of a mix and the day from which it is fed.
+type mixFrom struct {
+	from       Day
+	energyMJKg float64
+}
+
+// turn is the index of the turn that the day belongs to, -1 before the first.
+func (u *herdUse) turn(d Day) int {
+	return sort.Search(len(u.turns), func(i int) bool { return u.turns[i] > d }) - 1
+}
+
+// alive lists the pigs there on the day.
+func (u *herdUse) alive(d Day) []*Animal {
+	if i := u.turn(d); i >= 0 {
+		return u.pigs[i]
+	}
+	return nil
+}
+
 // knotStep is the days between knots.
-const knotStep = 5
+const knotStep = 7
 
 // on gives the use of a day.
 func (u *herdUse) on(d Day) (dayUse, error) {
@@ -74,16 +122,16 @@ func (u *herdUse) on(d Day) (dayUse, error) {
 }
 
 func (u *herdUse) reckon(d Day) (dayUse, error) {
-	pigs := u.h.Alive(d)
+	pigs := u.alive(d)
 	if len(pigs) == 0 {
 		return dayUse{}, nil
 	}
-	i := sort.Search(len(u.turns), func(i int) bool { return u.turns[i] > d })
-	from := u.turns[i-1] // pigs are there, so some came
+	turn := u.turn(d)
+	from := u.turns[turn]
 	a := from + (d-from)/knotStep*knotStep
 	b := a + knotStep
-	if i < len(u.turns) {
-		b = min(b, u.turns[i]-1)
+	if turn+1 < len(u.turns) {
+		b = min(b, u.turns[turn+1]-1)
 	}
 	first, err := u.knot(a, pigs)
 	if err != nil {
@@ -98,9 +146,8 @@ func (u *herdUse) reckon(d Day) (dayUse, error) {
 		t := float64(d-a) / float64(b-a)
 		k.kg += t * (second.kg - first.kg)
 		k.weightKg += t * (second.weightKg - first.weightKg)
-		k.spread += t * (second.spread - first.spread)
 	}
-	k.kg *= energyFactor(u.h.mixEnergyMJKg(d)) * u.h.weatherFeedFactor(d, k.weightKg)
+	k.kg *= energyFactor(u.mixEnergyMJKg(d)) * u.h.weatherFeedFactor(d, k.weightKg)
 	use := dayUse{useKnot: k, pigs: len(pigs)}
 	use.noise = k.kg * k.kg * (7*weekSpread(len(pigs)) + u.h.sickFeedSpread(d, len(pigs)))
 	return use, nil
@@ -110,26 +157,62 @@ func (u *herdUse) knot(d Day, pigs []*Animal) (useKnot, error) {
 	if k, ok := u.knots[d]; ok {
 		return k, nil
 	}
-	weights, err := u.weigh.Weights(d)
+	weights, err := u.weigh.medianWeights(pigs, d)
 	if err != nil {
 		return useKnot{}, err
 	}
-	mean, err := u.weigh.MeanWeight(pigs, d)
-	if err != nil {
-		return useKnot{}, err
-	}
-	k := useKnot{weightKg: mean.WeightKg.Mid}
+	var k useKnot
 	for _, w := range weights {
-		k.kg += feedUseKgD(w.WeightKg.Mid, w.Animal.Sex, 0)
+		k.kg += feedUseKgD(w.kg, w.sex, 0)
+		k.weightKg += w.kg / float64(len(weights))
 	}
 	if len(weights) > 0 { // pigs of unknown weight eat as the others do on the mean
 		k.kg *= float64(len(pigs)) / float64(len(weights))
 	}
-	if m := mean.WeightKg; m.Mid > 0 {
-		k.spread = useByWeight * (m.High - m.Low) / (2 * z80 * m.Mid)
-	}
 	u.knots[d] = k
 	return k, nil
+}
+
+// spread is the relative standard error that use has on a day from not knowing
+// the pigs' weights. It changes slowly: each week of days shares one.
+func (u *herdUse) spread(d Day) (float64, error) {
+	pigs := u.alive(d)
+	if len(pigs) == 0 {
+		return 0, nil
+	}
+	if week := d - d%knotStep; u.turn(week) == u.turn(d) {
+		d = week
+	}
+	u.mu.Lock()
+	defer u.mu.Unlock()
+	if have, ok := u.spreads[d]; ok {
+		return have, nil
+	}
+	mean, err := u.weigh.MeanWeight(pigs, d)
+	if err != nil {
+		return 0, err
+	}
+	var spread float64
+	if m := mean.WeightKg; m.Mid > 0 {
+		spread = useByWeight * (m.High - m.Low) / (2 * z80 * m.Mid)
+	}
+	u.spreads[d] = spread
+	return spread, nil
+}
+
+// grown is how much wider, relatively, use is known at a later moment than at
+// one now, for the weights alone; what is wrong with them now the appetite has
+// taken up.
+func (u *herdUse) grown(now, later float64) (float64, error) {
+	a, err := u.spread(Day(math.Floor(now)))
+	if err != nil {
+		return 0, err
+	}
+	b, err := u.spread(Day(math.Floor(later)))
+	if err != nil {
+		return 0, err
+	}
+	return math.Sqrt(max(b*b-a*a, 0)), nil
 }
 
 // useByWeight is by how many percent use rises where weight rises by one: the
@@ -145,12 +228,12 @@ func weekSpread(pigs int) float64 { return 0.0432/float64(pigs) + 0.0009 }
 
 // mixEnergyMJKg is the energy of the mix fed on the day, 0 where none is known.
 // Before the first recipe was told the pigs are taken to have eaten it already.
-func (h *Herd) mixEnergyMJKg(d Day) float64 {
-	if len(h.Recipes) == 0 {
+func (u *herdUse) mixEnergyMJKg(d Day) float64 {
+	if len(u.mixes) == 0 {
 		return 0
 	}
-	i := sort.Search(len(h.Recipes), func(i int) bool { return h.Recipes[i].On > d })
-	return h.Recipes[max(i-1, 0)].F.intakeEnergyMJKg()
+	i := sort.Search(len(u.mixes), func(i int) bool { return u.mixes[i].from > d })
+	return u.mixes[max(i-1, 0)].energyMJKg
 }
 
 // wallDays counts days, with their parts, by the wall clock.

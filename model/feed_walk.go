@@ -80,27 +80,42 @@ func (f *feedFit) shares(g gaussian, of []int) []float64 {
 // eat takes a herd's use, at an appetite of 1, from the feeders named. Levels
 // may go below zero: so far has feed been wanted since the feeder ran dry.
 func (f *feedFit) eat(g gaussian, from []int, kg, noise float64) {
-	n := len(g.mean)
+	n, m := len(g.mean), len(from)
 	appetite := math.Exp(g.mean[placeAppetite])
 	use := appetite * kg
 	share := f.shares(g, from)
-	step := make([]float64, n*n)
-	for i := range n {
-		step[i*n+i] = 1
-	}
+	// How what is taken from each feeder answers to appetite and shares, and how
+	// that goes with all the rest.
+	buffer := make([]float64, 2*m*n)
+	slope, with := buffer[:m*n], buffer[m*n:]
 	for k, i := range from {
-		row := step[placeLevel(i)*n:]
-		row[placeAppetite] -= share[k] * use
+		row := slope[k*n : (k+1)*n]
+		row[placeAppetite] = -share[k] * use
 		for l, j := range from {
 			row[placeShare(j)] += use * share[k] * share[l]
 		}
 		row[placeShare(i)] -= use * share[k]
+		for c, by := range row {
+			if by != 0 {
+				for j := range n {
+					with[k*n+j] += by * g.cov[c*n+j]
+				}
+			}
+		}
 	}
-	g.transform(step)
 	for k, i := range from {
-		g.mean[placeLevel(i)] -= share[k] * use
+		level := placeLevel(i)
+		g.mean[level] -= share[k] * use
+		for j := range n {
+			g.cov[level*n+j] += with[k*n+j]
+			g.cov[j*n+level] += with[k*n+j]
+		}
 		for l, j := range from {
-			g.cov[placeLevel(i)*n+placeLevel(j)] += share[k] * share[l] * appetite * appetite * noise
+			both := share[k] * share[l] * appetite * appetite * noise
+			for c, by := range slope[l*n : (l+1)*n] {
+				both += with[k*n+c] * by
+			}
+			g.cov[level*n+placeLevel(j)] += both
 		}
 	}
 }

@@ -50,9 +50,12 @@ func (g gaussian) settle(w []float64, toMean, toVariance float64) {
 		}
 	}
 	for i := range n {
-		g.mean[i] += with[i] / variance * (toMean - mean)
+		with[i] /= variance // never its square, which might be no number
+	}
+	for i := range n {
+		g.mean[i] += with[i] * (toMean - mean)
 		for j := range n {
-			g.cov[i*n+j] -= with[i] * with[j] * (variance - toVariance) / (variance * variance)
+			g.cov[i*n+j] -= with[i] * with[j] * (variance - toVariance)
 		}
 	}
 }
@@ -132,30 +135,6 @@ func (g gaussian) rectify(i int) {
 		g.cov[j*n+i] = g.cov[i*n+j]
 	}
 	g.mean[i], g.cov[i*n+i] = first, max(second-first*first, 0)
-}
-
-// transform applies a square matrix, given row by row.
-func (g gaussian) transform(f []float64) {
-	n := len(g.mean)
-	half := make([]float64, n*n)
-	for i := range n {
-		for k := range n {
-			if fik := f[i*n+k]; fik != 0 {
-				for j := range n {
-					half[i*n+j] += fik * g.cov[k*n+j]
-				}
-			}
-		}
-	}
-	for i := range n {
-		for j := range n {
-			var sum float64
-			for k := range n {
-				sum += half[i*n+k] * f[j*n+k]
-			}
-			g.cov[i*n+j] = sum
-		}
-	}
 }
 
 func normalDensity(z float64) float64 { return math.Exp(-z*z/2) / math.Sqrt(2*math.Pi) }
