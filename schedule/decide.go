@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"strings"
 	"time"
 
 	"troughbell/model"
@@ -37,4 +38,30 @@ func toldNow(tolds []model.Dated[model.Told], due []Nudge, now time.Time) []mode
 		out = append(out, model.Dated[model.Told]{Record: model.Record{On: model.DayOf(now), At: now, Fact: t}, F: t})
 	}
 	return out
+}
+
+// StillDue reports whether a nudge that was decided on but not yet delivered is
+// still worth delivering at the moment now. untold is the herd without the
+// record that the nudge was told. A nudge of several lines is, while one of
+// them is.
+func StillDue(untold *model.Herd, key string, now time.Time) bool {
+	return stillDue(untold, untold, key, now)
+}
+
+func stillDue(untold *model.Herd, f figures, key string, now time.Time) bool {
+	v := newView(untold, f, untold.Tolds, now)
+	v.late = true
+	in := map[string]bool{}
+	for _, n := range v.due(now) {
+		for _, k := range strings.Split(n.Key, tokenGap) {
+			in[k] = true
+		}
+	}
+	for _, k := range strings.Split(key, tokenGap) {
+		// Decide knows of no outage: that it was off stays true while the day lasts.
+		if in[k] || strings.HasPrefix(k, token(aboutCatchUp, "down")) {
+			return true
+		}
+	}
+	return false
 }

@@ -73,6 +73,10 @@ func (f fake) WaterLeft(at time.Time) (model.WaterLeft, error) {
 	latest(f.h.Waters, func(at time.Time) { last = at })
 	last = f.since(last)
 	edge := last.Add(days(f.waterDays))
+	if n := len(f.h.Waters); n > 0 && f.h.Waters[n-1].F.Seen { // empty
+		edge = last
+		f.waterDays = 0
+	}
 	w := model.WaterLeft{
 		EdgeAt: edge, LikelyAt: last.Add(days(f.waterDays * likelyFactor)), EdgeDays: edge.Sub(at).Hours() / 24,
 		Litres: model.Interval{Mid: 100}, UseLD: model.Interval{Low: 20, Mid: 25, High: 30},

@@ -137,3 +137,11 @@ func (l *log) walkSpan(from, to time.Time, of func(*model.Herd) figures) []sent 
 }
 
 func containsMark(key string) bool { return strings.Contains(key, snoozeMark) }
+
+// weather is what was told at a moment of a day's high and low.
+func (l *log) weather(at, on string, highC, lowC float64) {
+	l.records = append(l.records, model.Record{
+		ID: fmt.Sprintf("r%d", len(l.records)+1), On: d(on), At: l.time(at),
+		Fact: model.Weather{HighC: model.Float(highC), LowC: model.Float(lowC)},
+	})
+}

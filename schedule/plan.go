@@ -15,8 +15,16 @@ type item struct {
 	n         need
 }
 
-// between lists what is told on the day outside the standing message.
+// between lists what is told on the day outside the standing message. It is
+// worked out once for a view.
 func (v *view) between() []item {
+	if !v.looked {
+		v.items, v.looked = v.lookBetween(), true
+	}
+	return v.items
+}
+
+func (v *view) lookBetween() []item {
 	var out []item
 	routine, away := v.routineToday(), v.h.Away(v.day)
 	for _, r := range rules {
@@ -59,7 +67,7 @@ func (v *view) place(n need) (item, bool) {
 	} else if snoozed && until.After(at) {
 		at = until
 	}
-	if at.Before(v.start) && !n.breaks {
+	if at.Before(v.start) && n.Grade != Danger {
 		at = v.morning(v.day)
 	}
 	at = later(at, v.start)
@@ -312,7 +320,7 @@ func (v *view) dueNeeds(now time.Time) (danger, rest []need, until time.Time) {
 	until = v.end
 	quiet := v.h.Quiet.Holds(model.MinuteOf(now))
 	for _, it := range v.between() {
-		if it.at.After(now) || it.until.Before(now) || quiet && !it.n.breaks && !it.n.exact {
+		if it.at.After(now) || it.until.Before(now) || quiet && !it.n.breaks && !it.n.exact && !(v.late && it.n.Grade == Welfare) {
 			continue
 		}
 		if it.n.Grade == Danger {

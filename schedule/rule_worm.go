@@ -12,10 +12,11 @@ func wormVisit(v *view) []need {
 		Names: v.names(d.Pigs), On: d.On, Latest: (d.On + 1).At(0, v.loc), Reasons: d.Reasons,
 	}
 	if d.Blocked {
-		l.Topic, l.Code = "worm:blocked", CodeWormBlocked
+		l.Code = CodeWormBlocked
 		if b, ok := v.h.NextBooking(v.day); ok {
 			l.On = b.Day
 		}
+		l.Topic = token("worm:blocked", l.On)
 		return []need{{Line: l, since: v.seasonStart()}}
 	}
 	return []need{{Line: l, quiet: 28 * day}}

@@ -26,15 +26,27 @@ func (v *view) speaksOf(about, topics []string, at time.Time, n *need) bool {
 	if len(about) == 0 && len(topics) == 0 {
 		for i := len(v.tolds) - 1; i >= 0; i-- {
 			if t := v.tolds[i]; !t.At.After(at) {
-				return slices.Contains(t.F.Topics, n.Topic)
+				return n.among(t.F.Topics)
 			}
 		}
 		return false
 	}
 	if len(topics) > 0 {
-		return slices.Contains(topics, n.Topic)
+		return n.among(topics)
 	}
 	return slices.Contains(about, n.About)
+}
+
+// among reports whether the topics name the need. Whatever is said of feed or
+// of water speaks for all that is told of it.
+func (n *need) among(topics []string) bool {
+	return slices.ContainsFunc(topics, func(t string) bool {
+		if t == n.Topic || t == n.About {
+			return true
+		}
+		family, _, _ := strings.Cut(t, ":")
+		return family == n.About && (family == aboutRefill || family == aboutWater)
+	})
 }
 
 // stopped reports whether the person ended the topic, for good or for the

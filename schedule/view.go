@@ -26,7 +26,10 @@ type view struct {
 	prev  time.Time // latest chore moment before the day
 	pigs  []*model.Animal
 
-	keys map[string]time.Time // when each token was told last
+	late   bool                 // asked of a nudge under way: welfare is told late rather than never
+	keys   map[string]time.Time // when each token was told last
+	items  []item               // what is told between visits, once looked
+	looked bool
 }
 
 func newView(h *model.Herd, f figures, tolds []model.Dated[model.Told], now time.Time) *view {

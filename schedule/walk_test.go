@@ -94,9 +94,12 @@ func (l *log) everyMinute(from, to time.Time, of func(*model.Herd) figures) []se
 
 func TestLookingAgainWhenToldMissesNothing(t *testing.T) {
 	rapid.Check(t, func(rt *rapid.T) {
-		l, of, from, to := drawn(rt, t)
-		minutes := l.copy().everyMinute(from, to, of)
-		looks := l.copy().walkSpan(from, to, of)
+		l, of, from, _ := drawn(rt, t)
+		mid := from.Add(time.Duration(rapid.IntRange(0, 7*24*60).Draw(rt, "watched from")) * time.Minute)
+		l.walkSpan(from, mid, of)
+		to := mid.Add(30 * time.Hour)
+		minutes := l.copy().everyMinute(mid, to, of)
+		looks := l.copy().walkSpan(mid, to, of)
 		require.Equal(t, texts(minutes), texts(looks))
 		for i := range looks {
 			require.Equal(t, minutes[i].Key, looks[i].Key)

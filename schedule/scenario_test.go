@@ -1,0 +1,187 @@
+package schedule
+
+import (
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+
+	"troughbell/model"
+)
+
+// calm is a herd with nothing to do: each scenario changes one thing.
+func calm() fake {
+	return fake{feedDays: 300, waterDays: 300, weightKg: 60, capacityKg: 250, useKgD: 5}
+}
+
+func weekly(from, what string) []string {
+	var out []string
+	at, _ := time.Parse("2006-01-02", from)
+	for range 2 {
+		out = append(out, at.Format("Mon 2006-01-02")+" 07:00 standing routine "+what)
+		at = at.AddDate(0, 0, 7)
+	}
+	return out
+}
+
+func d(s string) model.Day {
+	day, err := model.ParseDay(s)
+	if err != nil {
+		panic(err)
+	}
+	return day
+}
+
+func TestScenarios(t *testing.T) {
+	empty := weekly("2026-05-09", "")
+	tests := []struct {
+		name string
+		f    func(*fake)
+		say  func(*log)
+		want []string
+	}{
+		{"nothing is due", nil, nil, empty},
+		{"worming due after the next visit waits", func(f *fake) { f.worm = d("2026-05-17") }, nil, []string{
+			empty[0], "Sat 2026-05-16 07:00 standing routine worm_due"}},
+		{"worming due before the next visit is pulled to this one", func(f *fake) { f.worm = d("2026-05-15") }, nil, []string{
+			"Sat 2026-05-09 07:00 standing routine worm_due", "Sat 2026-05-16 07:00 standing routine worm_due"}},
+		{"done silences worming", func(f *fake) { f.worm = d("2026-05-15") }, func(l *log) {
+			l.add("2026-05-09 12:00", model.Done{About: []string{aboutWorm}})
+		}, []string{"Sat 2026-05-09 07:00 standing routine worm_due", empty[1]}},
+		{"done without a word speaks of the latest nudge", func(f *fake) { f.worm = d("2026-05-15") }, func(l *log) {
+			l.add("2026-05-09 12:00", model.Done{})
+		}, []string{"Sat 2026-05-09 07:00 standing routine worm_due", empty[1]}},
+		{"a blocked worming is said once", func(f *fake) { f.worm, f.wormBlocked = d("2026-05-15"), true }, nil, []string{
+			"Sat 2026-05-09 07:00 standing routine worm_blocked", empty[1]}},
+		{"tomorrow brings it back on its own", func(f *fake) { f.move = d("2026-05-10") }, func(l *log) {
+			l.add("2026-05-09 12:00", model.Snooze{About: []string{aboutMove}, Until: l.time("2026-05-10 07:00")})
+		}, []string{
+			"Sat 2026-05-09 07:00 standing routine move_due", "Sun 2026-05-10 07:00 off-day routine move_due",
+			"Sat 2026-05-16 07:00 standing routine move_due"}},
+		{"tomorrow, settled meanwhile", func(f *fake) { f.wallowDays = 9 }, func(l *log) {
+			l.add("2026-05-09 12:00", model.Snooze{About: []string{aboutWallow}, Until: l.time("2026-05-10 07:00")})
+			l.add("2026-05-09 18:00", model.WallowFill{})
+		}, []string{"Sat 2026-05-09 07:00 standing routine wallow_visit", "Sat 2026-05-16 07:00 standing routine wallow_visit"}},
+		{"next chore day", func(f *fake) { f.move = d("2026-05-10") }, func(l *log) {
+			l.add("2026-05-09 12:00", model.Snooze{About: []string{aboutMove}, Until: l.time("2026-05-16 07:00")})
+		}, weekly("2026-05-09", "move_due")},
+		{"stopped for the season", func(f *fake) { f.move = d("2026-05-10") }, func(l *log) {
+			l.add("2026-05-09 12:00", model.Snooze{Topics: []string{aboutMove}, Stop: true})
+		}, []string{"Sat 2026-05-09 07:00 standing routine move_due", empty[1]}},
+		{"muted", func(f *fake) { f.move = d("2026-05-10") }, func(l *log) {
+			l.add("2026-05-05 12:00", model.Setting{Key: model.SetMute, Text: aboutMove})
+		}, empty},
+		{"a question is asked again that evening, then at the visit", nil, func(l *log) {
+			l.add("2026-05-06 10:00", model.Question{About: "refill", Code: "bag_size"})
+		}, []string{"Wed 2026-05-06 19:00 off-day routine check_question",
+			"Sat 2026-05-09 07:00 standing routine check_question", empty[1]}},
+		{"a question answered in time", nil, func(l *log) {
+			l.add("2026-05-06 10:00", model.Question{About: "refill", Code: "bag_size"})
+			l.add("2026-05-06 10:05", model.Settled{Question: l.records[len(l.records)-1].ID, How: "answered"})
+		}, empty},
+		{"a reminder at its minute and one for a day", nil, func(l *log) {
+			l.add("2026-05-06 10:00", model.Remind{Day: d("2026-05-07"), Minute: model.Int(15*60 + 30), What: "call the shop"},
+				model.Remind{Day: d("2026-05-09"), What: "bring the tape"})
+		}, []string{"Thu 2026-05-07 15:30 off-day routine own_reminder", "Sat 2026-05-09 07:00 standing routine own_reminder", empty[1]}},
+		{"a reminder in the quiet hours comes before them", nil, func(l *log) {
+			l.add("2026-05-06 10:00", model.Remind{Day: d("2026-05-07"), Minute: model.Int(22 * 60), What: "shut the gate"},
+				model.Remind{Day: d("2026-05-08"), Minute: model.Int(5 * 60), What: "trailer"})
+		}, []string{"Thu 2026-05-07 20:59 off-day routine own_reminder,own_reminder", empty[0], empty[1]}},
+		{"a reminder asked for in the quiet hours", nil, func(l *log) {
+			l.add("2026-05-06 21:30", model.Remind{Day: d("2026-05-06"), Minute: model.Int(22 * 60), What: "shut the gate"})
+		}, []string{"Wed 2026-05-06 22:00 off-day routine own_reminder", empty[0], empty[1]}},
+		{"pigs out, never called over", nil, func(l *log) {
+			l.add("2026-05-06 20:00", model.Alarm{What: model.AlarmOut})
+		}, []string{
+			"Wed 2026-05-06 22:00 off-day danger alarm_out", "Thu 2026-05-07 00:00 off-day danger alarm_out",
+			"Thu 2026-05-07 02:00 off-day danger alarm_out", "Thu 2026-05-07 04:00 off-day danger alarm_out", empty[0], empty[1]}},
+		{"pigs out and in again", nil, func(l *log) {
+			l.add("2026-05-06 12:00", model.Alarm{What: model.AlarmOut})
+			l.add("2026-05-06 14:30", model.Alarm{What: model.AlarmOut, Over: true})
+		}, []string{"Wed 2026-05-06 14:00 off-day danger alarm_out", empty[0], empty[1]}},
+		{"no water, filled", nil, func(l *log) {
+			l.add("2026-05-06 12:00", model.Alarm{What: model.AlarmNoWater})
+			l.add("2026-05-06 13:00", model.Water{Full: true})
+		}, empty},
+		{"a pig down, answered", nil, func(l *log) {
+			l.add("2026-05-06 12:00", model.Alarm{What: model.AlarmDown, Animals: []string{"Dot"}})
+			l.add("2026-05-06 14:10", model.Done{})
+		}, []string{"Wed 2026-05-06 14:00 off-day danger alarm_down", empty[0], empty[1]}},
+		{"a dead fence waits for the waking hour", nil, func(l *log) {
+			l.add("2026-05-06 20:00", model.Alarm{What: model.AlarmFence})
+			l.add("2026-05-07 06:30", model.Fence{Kv: 6})
+		}, []string{"Thu 2026-05-07 06:00 off-day danger alarm_fence", empty[0], empty[1]}},
+		{"a weak fence is brought up at the visit", nil, func(l *log) {
+			l.add("2026-05-06 12:00", model.Fence{Kv: 1.8})
+			l.add("2026-05-09 09:00", model.Fence{Kv: 6})
+		}, []string{"Sat 2026-05-09 07:00 standing welfare alarm_fence_low", empty[1]}},
+		{"barrels seen empty", nil, func(l *log) {
+			l.add("2026-05-06 20:30", model.Water{Fraction: model.Float(0), Seen: true})
+			l.add("2026-05-06 23:00", model.Water{Full: true})
+		}, []string{"Wed 2026-05-06 22:30 off-day danger water_seen_empty", empty[0], empty[1]}},
+		{"heat told for tomorrow", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatAlert} }, func(l *log) {
+			l.weather("2026-05-06 12:00", "2026-05-07", 33, 20)
+		}, []string{"Wed 2026-05-06 19:00 off-day welfare heat_alert", empty[0], empty[1]}},
+		{"dangerous heat told for tomorrow", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatDanger} }, func(l *log) {
+			l.weather("2026-05-06 12:00", "2026-05-07", 33, 20)
+		}, []string{"Wed 2026-05-06 19:00 off-day danger heat_danger", "Thu 2026-05-07 07:00 off-day danger heat_danger", empty[0], empty[1]}},
+		{"dangerous heat told before dawn breaks the quiet hours", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatDanger} }, func(l *log) {
+			l.weather("2026-05-07 05:10", "2026-05-07", 33, 20)
+		}, []string{"Thu 2026-05-07 05:10 off-day danger heat_danger", empty[0], empty[1]}},
+		{"heat told late in the evening waits for the day", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatAlert} }, func(l *log) {
+			l.weather("2026-05-06 22:10", "2026-05-07", 33, 20)
+		}, []string{"Thu 2026-05-07 07:00 off-day welfare heat_alert", empty[0], empty[1]}},
+		{"a day to watch stands in the message of the chore day", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-09"): model.HeatWatch} }, func(l *log) {
+			l.weather("2026-05-08 12:00", "2026-05-09", 29, 20)
+		}, []string{"Sat 2026-05-09 07:00 standing routine heat_watch", empty[1]}},
+		{"figures of heat without a told temperature alarm nobody", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatDanger} }, nil, empty},
+		{"a hard freeze and young pigs", func(f *fake) { f.weightKg = 23 }, func(l *log) {
+			l.weather("2026-05-06 12:00", "2026-05-07", 5, -6)
+		}, []string{"Wed 2026-05-06 19:00 off-day welfare cold_freeze,cold_night", empty[0], empty[1]}},
+		{"frost does not harm heavy pigs in straw", func(f *fake) { f.weightKg = 110 }, func(l *log) {
+			l.weather("2026-05-06 12:00", "2026-05-07", 8, -3)
+		}, empty},
+		{"the last pig goes", func(f *fake) { f.feedDays, f.waterDays = 5, 5 }, func(l *log) {
+			l.add("2026-05-07 09:00", model.Gone{Animals: []string{model.All}, How: model.Butchered})
+		}, []string{"Thu 2026-05-07 19:00 off-day routine season_over"}},
+		{"away over a chore day", func(f *fake) { f.move = d("2026-05-10") }, func(l *log) {
+			l.add("2026-05-06 09:00", model.AwayFrom{From: d("2026-05-08"), To: d("2026-05-12")})
+			l.add("2026-05-06 09:30", model.Question{About: "refill", Code: "bag_size"})
+			l.add("2026-05-06 09:31", model.Settled{Question: l.records[len(l.records)-1].ID, How: "answered"})
+		}, []string{"Tue 2026-05-12 19:00 off-day routine catch_up_away,move_due", "Sat 2026-05-16 07:00 standing routine move_due"}},
+		{"water ends while away", func(f *fake) { f.waterDays = 5.2 }, func(l *log) {
+			l.add("2026-05-06 09:00", model.AwayFrom{From: d("2026-05-08"), To: d("2026-05-12")})
+			l.add("2026-05-09 11:00", model.Water{Full: true})
+			l.add("2026-05-13 11:00", model.Water{Full: true})
+		}, []string{"Sat 2026-05-09 07:00 off-day welfare water_midweek", "Tue 2026-05-12 19:00 off-day routine catch_up_away,water_visit",
+			"Sat 2026-05-16 07:00 standing routine water_brim"}},
+		{"book the butcher", func(f *fake) { f.book = d("2026-05-01") }, nil, weekly("2026-05-09", "book_by")},
+		{"a booked day comes nearer", nil, func(l *log) {
+			l.add("2026-05-06 09:00", model.Booked{Day: d("2026-05-14"), Minute: model.Int(9 * 60)})
+		}, []string{"Sat 2026-05-09 07:00 standing routine book_ahead", "Tue 2026-05-12 19:00 off-day welfare book_eve",
+			"Wed 2026-05-13 07:00 off-day welfare book_eve", empty[1]}},
+		{"a ration too thin is said once", func(f *fake) {
+			f.ration = model.Ration{SIDLysinePct: 0.6, NeededSIDLysinePct: 0.8, Change: map[string]float64{"soybean meal 48": 4}}
+		}, nil, []string{"Sat 2026-05-09 07:00 standing routine ration_short", empty[1]}},
+		{"the feeder will be too small in two weeks", func(f *fake) { f.useKgD = 40 }, nil, []string{
+			"Sat 2026-05-09 07:00 standing routine capacity_feed", empty[1]}},
+		{"feed that stands is knocked", nil, func(l *log) {
+			l.add("2026-05-05 09:00", model.Refill{FeedKg: model.Float(200)})
+		}, []string{empty[0], "Sat 2026-05-16 07:00 standing routine level_standing"}},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			l := newHerd(t, "America/Chicago")
+			f := calm()
+			if tt.f != nil {
+				tt.f(&f)
+			}
+			if tt.say != nil {
+				tt.say(l)
+			}
+			// A word now and then, so that the silence is not remarked on.
+			l.add("2026-05-11 12:00", model.Note{What: "all good"})
+			require.Equal(t, tt.want, texts(l.walk("2026-05-04 08:00", "2026-05-17 00:00", with(f))))
+		})
+	}
+}
