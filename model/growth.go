@@ -191,9 +191,30 @@ func (f *growthFit) state(pigs []*growthPig, on Day) growthState {
 	}
 	if len(pigs) > 1 {
 		_, variance := f.sum(terms...)
-		s.together = math.Min(1, math.Sqrt(variance)/sum)
+		s.together = math.Min(1, math.Sqrt(variance+f.common(terms))/sum)
 	}
 	return s
+}
+
+// common is the variance that several pigs' straying in common since the last
+// reading adds to a sum of their table days. The fit takes pigs to stray each on
+// its own, so that what they did in common up to then stands in their readings,
+// and what they will do is added here.
+func (f *growthFit) common(terms []growthTerm) float64 {
+	last, sum := 0.0, 0.0
+	for _, t := range terms {
+		if n := len(t.pig.readings); n > 0 {
+			last = math.Max(last, t.pig.readings[n-1].day)
+		}
+		sum += t.coef
+	}
+	for _, r := range f.means.readings {
+		last = math.Max(last, math.Min(r.day, terms[0].day))
+	}
+	last = math.Max(last, f.groups[terms[0].pig.group].day)
+	days := math.Max(0, terms[0].day-last)
+	since := strayed(days, faded(days), faded(days))
+	return strayedTogether * strayedTogether * since * sum * sum * (1 - 1/float64(len(terms)))
 }
 
 // onTheScale widens the state by what a scale shows about a pig's own curve: gut
@@ -209,7 +230,10 @@ func (s growthState) onTheScale() growthState {
 		wide += gain * w.sds[i]
 		own += scatter * scatter
 	}
-	w.together = math.Hypot(s.together*curve, math.Sqrt(own)) / wide
+	if n := float64(len(s.days)); n > 1 {
+		own += strayedTogether * strayedTogether * own * (n - 1)
+	}
+	w.together = math.Min(1, math.Hypot(s.together*curve, math.Sqrt(own))/wide)
 	return w
 }
 

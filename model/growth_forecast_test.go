@@ -228,9 +228,9 @@ func (r row) need(t *testing.T, fourKg, days float64) {
 	r.report(t)
 	require.LessOrEqual(t, r.four.mae(), fourKg, "%s: four weeks ahead", r.name)
 	require.LessOrEqual(t, r.ninety.mae(), days, "%s: day of 90 kg", r.name)
-	require.GreaterOrEqual(t, r.four.coverage(), 70.0, "%s: four weeks ahead", r.name)
+	require.GreaterOrEqual(t, r.four.coverage(), 72.0, "%s: four weeks ahead", r.name)
 	require.LessOrEqual(t, r.four.coverage(), 88.0, "%s: four weeks ahead", r.name)
-	require.GreaterOrEqual(t, r.ninety.coverage(), 70.0, "%s: day of 90 kg", r.name)
+	require.GreaterOrEqual(t, r.ninety.coverage(), 72.0, "%s: day of 90 kg", r.name)
 	require.LessOrEqual(t, r.ninety.coverage(), 88.0, "%s: day of 90 kg", r.name)
 }
 
@@ -279,6 +279,39 @@ func TestForecastAmongPenMates(t *testing.T) {
 	}
 	head(t, len(pigs))
 	r.need(t, 4.4, 5.2)
+}
+
+// The mean of a pen strays less than one pig does, but not by the square root of
+// their number: pigs of a herd err together.
+func TestForecastOfPenMeans(t *testing.T) {
+	pigs := trialPigs(t)
+	for _, size := range []int{2, 4, 6, 12} {
+		var two, four score
+		for i := 0; i < len(pigs); i += size {
+			pen := pigs[i : i+size]
+			for weeks := 2; weeks <= 8; weeks++ {
+				h := model.Fold(trialRecords(pen, trialStart, weeks))
+				for ahead, s := range map[int]*score{2: &two, 4: &four} {
+					truth := 0.0
+					for _, p := range pen {
+						truth += p.kg[weeks-1+ahead] / float64(size)
+					}
+					if math.IsNaN(truth) {
+						continue
+					}
+					w, err := h.MeanWeight(h.Animals, trialDay(weeks-1+ahead))
+					require.NoError(t, err)
+					s.add(pen[0].name, truth, w.WeightKg)
+				}
+			}
+		}
+		t.Logf("mean of %2d: 2 weeks %.2f kg %.0f %%, 4 weeks %.2f kg %.0f %%", size, two.mae(), two.coverage(), four.mae(), four.coverage())
+		require.Less(t, four.mae(), 4.0)
+		for _, s := range []score{two, four} {
+			require.GreaterOrEqual(t, s.coverage(), 70.0)
+			require.LessOrEqual(t, s.coverage(), 90.0)
+		}
+	}
 }
 
 // Readings with 5 % noise, and one in a tenth of the pigs misread by 30 %: once

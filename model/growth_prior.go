@@ -20,6 +20,11 @@ const (
 	pigSpeedSD   = 0.18
 	pigSpeedDays = 25.0
 
+	// The part of what strays that the pigs of a herd have in common: a week's
+	// weather, a batch of feed, a weighing before or after the meal. Judgement: it
+	// brings the errors of herd means in line with those of pigs.
+	strayedTogether = 0.4
+
 	// Pigs of a batch differ by some 15 % in weight (Tolosa et al. 2021, read), a
 	// week of growth either way.
 	pigStartDays = 6.0
