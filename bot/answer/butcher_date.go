@@ -49,7 +49,21 @@ func butcherDate(a asked) Answer {
 	if on := a.onLine(target, data); on != "" {
 		lines = append([]string{on}, lines...)
 	}
-	return Answer{Data: data, Text: strings.Join(lines, "\n"), Reasons: f.Reasons}
+	return Answer{Data: data, Text: strings.Join(lines, "\n"), Reasons: append(a.targetSum(whole, target), f.Reasons...)}
+}
+
+// targetSum is the sum behind a target day: what is still to gain, how fast, how
+// long.
+func (a asked) targetSum(t model.TargetDay, target float64) []model.Reason {
+	days := float64(t.Days.Mid - a.today)
+	w, err := a.h.MeanWeight(a.pigs, a.today)
+	if err != nil || days <= 0 {
+		return nil
+	}
+	gain := target - w.WeightKg.Mid
+	return []model.Reason{{Code: "target_sum", Q: []model.Quantity{
+		wording.Kg(target), wording.Kg(w.WeightKg.Mid), wording.Kg(gain), wording.KgD(gain / days), wording.Days(days),
+	}}}
 }
 
 func (a asked) targetData(t model.TargetDay) map[string]any {

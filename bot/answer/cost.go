@@ -11,6 +11,9 @@ func cost(a asked) Answer {
 	if err != nil {
 		return a.missing(err)
 	}
+	if c.Currency == "" {
+		c.Currency = a.v.Currency()
+	}
 	data := map[string]any{
 		"spent": kg(c.Spent), "forecast": kg(c.Forecast), "per_kg_hanging": kg(c.PerKgHanging),
 		"per_kg_live": kg(c.PerKgLive), "currency": c.Currency, "unpriced_feed_kg": kg(c.UnpricedFeedKg),

@@ -39,7 +39,24 @@ func feedLeft(a asked) Answer {
 	if len(parts) > 1 {
 		text = a.lastsLine("feed", edge, f.Empty, data) + "\n" + strings.Join(parts, "; ") + "."
 	}
-	return Answer{Data: data, Text: text, Reasons: f.Reasons}
+	return Answer{Data: data, Text: text, Reasons: append(feedSum(f), f.Reasons...)}
+}
+
+// feedSum is the sum for the first feeder to run dry.
+func feedSum(f model.FeedLeft) []model.Reason {
+	for _, x := range f.Feeders {
+		if !x.Empty.Equal(f.Empty) {
+			continue
+		}
+		r := model.Reason{Code: "feed_sum", Q: []model.Quantity{
+			wording.Kg(x.LevelKg.Mid), wording.KgD(x.UseKgD.Mid), wording.Days(x.Days), wording.Days(x.LowDays),
+		}}
+		if len(f.Feeders) > 1 {
+			r.Names = []string{x.Name}
+		}
+		return []model.Reason{r}
+	}
+	return nil
 }
 
 // after is the moment so many days from now.
@@ -52,7 +69,12 @@ func (a asked) after(days float64) time.Time {
 func (a asked) lastsLine(what string, edge, likely time.Time, data map[string]any) string {
 	until := a.until()
 	code := what + "_lasts"
-	if edge.Before(until) {
+	switch {
+	case !likely.After(a.now):
+		code = what + "_gone"
+	case edge.Sub(a.now) < time.Hour:
+		code = what + "_out"
+	case edge.Before(until):
 		code = what + "_short"
 	}
 	data["lasts_until"] = model.DayOf(until).String()

@@ -56,7 +56,11 @@ func plan(a asked) Answer {
 			area(n.ShelterM2), area(n.ShadeM2), area(n.PenM2), wording.Kg(q.WeightKg),
 		},
 	}
-	text := a.say("plan", args) + "\n" + a.say("plan_things", args) + "\n" + a.say("plan_room", args)
+	code := "plan"
+	if n.BookBy <= a.today {
+		code = "plan_late"
+	}
+	text := a.say(code, args) + "\n" + a.say("plan_things", args) + "\n" + a.say("plan_room", args)
 	if assumed {
 		text += "\n" + a.say("plan_assumed", args)
 	}

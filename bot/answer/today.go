@@ -8,6 +8,9 @@ import (
 	"troughbell/schedule"
 )
 
+// dueLines is how many lines the answer has at most.
+const dueLines = 8
+
 // daysAhead is how far "what's due?" looks.
 const daysAhead = 14
 
@@ -40,6 +43,9 @@ func due(a asked) Answer {
 	if len(lines) == 0 {
 		next := a.h.NextChore(a.now)
 		return Answer{Data: data, Text: a.say("nothing_due", wording.Args{Days: []model.Day{model.DayOf(next)}})}
+	}
+	if more := len(lines) - dueLines; more > 0 {
+		lines = append(lines[:dueLines], a.say("due_more", wording.Args{Q: []model.Quantity{wording.N(more)}}))
 	}
 	return Answer{Data: data, Text: strings.Join(lines, "\n"), Reasons: reasons}
 }

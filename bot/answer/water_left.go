@@ -39,7 +39,10 @@ func waterLeft(a asked) Answer {
 	if len(parts) > 1 {
 		second += " " + strings.Join(parts, ", ") + "."
 	}
-	return Answer{Data: data, Text: text + "\n" + second, Reasons: w.Reasons}
+	sum := model.Reason{Code: "water_sum", Q: []model.Quantity{
+		wording.L(w.Litres.Mid), wording.LD(w.UseLD.Mid), wording.Days(w.Days), wording.Days(w.LowDays),
+	}}
+	return Answer{Data: data, Text: text + "\n" + second, Reasons: append([]model.Reason{sum}, w.Reasons...)}
 }
 
 // wallow says when the wallow will be dry.

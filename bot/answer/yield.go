@@ -36,7 +36,10 @@ func yield(a asked) Answer {
 			wording.N(n), wording.Kg(retail.Mid * float64(n)), wording.Kg(hanging.Mid * float64(n)),
 		}})
 	}
-	return Answer{Data: data, Text: text, Reasons: y.Reasons}
+	sum := model.Reason{Code: "yield_sum", Q: []model.Quantity{
+		wording.Kg(live.Mid), share(hanging.Mid, live.Mid), wording.Kg(hanging.Mid), share(retail.Mid, hanging.Mid), wording.Kg(retail.Mid),
+	}}
+	return Answer{Data: data, Text: text, Reasons: append([]model.Reason{sum}, y.Reasons...)}
 }
 
 func (a asked) yieldDay() (model.Day, error) {
@@ -65,17 +68,21 @@ func (a asked) liveOf(on model.Day) (model.Interval, error) {
 
 // part carries a share of the herd's pigs over to another live weight: its own
 // relative error, without that of the herd's weight, and that of the new one.
-func part(live, share, of model.Interval) model.Interval {
-	mid := live.Mid * share.Mid / of.Mid
-	side := func(share, shareMid, of, ofMid, live, liveMid float64) float64 {
-		own := square(share/shareMid-1) - square(of/ofMid-1)
+func part(live, cut, of model.Interval) model.Interval {
+	mid := live.Mid * cut.Mid / of.Mid
+	side := func(cut, cutMid, of, ofMid, live, liveMid float64) float64 {
+		own := square(cut/cutMid-1) - square(of/ofMid-1)
 		return math.Sqrt(max(own, 0) + square(live/liveMid-1))
 	}
 	return model.Interval{
-		Low:  mid * (1 - side(share.Low, share.Mid, of.Low, of.Mid, live.Low, live.Mid)),
+		Low:  mid * (1 - side(cut.Low, cut.Mid, of.Low, of.Mid, live.Low, live.Mid)),
 		Mid:  mid,
-		High: mid * (1 + side(share.High, share.Mid, of.High, of.Mid, live.High, live.Mid)),
+		High: mid * (1 + side(cut.High, cut.Mid, of.High, of.Mid, live.High, live.Mid)),
 	}
+}
+
+func share(a, b float64) model.Quantity {
+	return model.Quantity{Value: 100 * a / b, Unit: model.Percent}
 }
 
 func square(x float64) float64 { return x * x }

@@ -5,6 +5,7 @@ import (
 	"go/parser"
 	"go/token"
 	"io/fs"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -68,7 +69,7 @@ func TestEveryCodeHasASentence(t *testing.T) {
 	for _, code := range codesUsed(t, "../reading", "Clarify") {
 		requireCode(t, questionSentences, code)
 	}
-	for _, code := range codesUsed(t, "../reading", "Choice") {
+	for _, code := range append(codesUsed(t, "../reading", "Choice"), calls(t, "../reading", "add", "try")...) {
 		requireCode(t, choicePhrases, code)
 	}
 	for _, code := range said(t, "../answer") {
@@ -197,6 +198,32 @@ func isType(e ast.Expr, name string) bool {
 		return e.Sel.Name == name
 	}
 	return false
+}
+
+// calls lists the texts passed to local functions of these names, by which
+// package reading gathers choices.
+func calls(t *testing.T, dir string, names ...string) []string {
+	t.Helper()
+	var out []string
+	for _, f := range goFiles(t, dir) {
+		ast.Inspect(f, func(n ast.Node) bool {
+			c, ok := n.(*ast.CallExpr)
+			if !ok {
+				return true
+			}
+			id, ok := c.Fun.(*ast.Ident)
+			if !ok || !slices.Contains(names, id.Name) {
+				return true
+			}
+			for _, a := range c.Args {
+				if s, ok := text(a); ok {
+					out = append(out, s)
+				}
+			}
+			return true
+		})
+	}
+	return out
 }
 
 // said lists the codes that package answer says: what it passes to say, Say and

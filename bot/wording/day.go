@@ -69,14 +69,27 @@ func (v Voice) Moment(t time.Time) string {
 	return v.Day(d) + " " + clock
 }
 
-// ago writes how long ago a day was.
-func (v Voice) ago(d model.Day) string {
-	switch n := int(v.today() - d); n {
-	case 0:
-		return "today"
-	case 1:
-		return "yesterday"
-	default:
-		return v.Day(d)
+// hourly is how far ahead a computed moment is told by the hour; beyond, the day
+// is all that is known.
+const hourly = 48 * time.Hour
+
+// Edge writes the moment until which something is safe, rounded to the safe
+// side: the full hour before it, beyond two days the last whole day before it.
+func (v Voice) Edge(t time.Time) string {
+	if t.Sub(v.Now) <= hourly {
+		return v.Moment(t.Truncate(time.Hour))
 	}
+	d := model.DayOf(t)
+	if t.Hour() < 18 {
+		d--
+	}
+	return v.Day(d)
+}
+
+// Likely writes a computed moment to the nearest hour, beyond two days its day.
+func (v Voice) Likely(t time.Time) string {
+	if t.Sub(v.Now) <= hourly {
+		return v.Moment(t.Round(time.Hour))
+	}
+	return v.Day(model.DayOf(t))
 }

@@ -1,6 +1,9 @@
 package wording
 
 import (
+	"time"
+
+	"troughbell/bot/reading"
 	"troughbell/model"
 )
 
@@ -12,12 +15,34 @@ func (v Voice) moveEffects() []Effect {
 	return []Effect{{Code: "move_next", On: due.On}}
 }
 
-func (v Voice) arriveEffects() []Effect {
+// arriveEffects says when the pigs that came reach the target.
+func (v Voice) arriveEffects(e reading.Entry, a model.Arrive) []Effect {
 	t, err := v.Herd.Target(v.Herd.TargetKg, v.today())
 	if err != nil {
 		return nil
 	}
-	return []Effect{{Code: "finish", Q: []model.Quantity{Kg(t.TargetKg)}, On: t.Herd.Days.Mid}}
+	days := t.Herd.Days
+	alive := v.Herd.Alive(v.today())
+	n := 0
+	for _, g := range v.Herd.Groups {
+		if !living(g, alive) {
+			continue
+		}
+		if g.Arrived == e.On && len(g.Pigs) == a.Count && n < len(t.Groups) {
+			days = t.Groups[n].Days
+		}
+		n++
+	}
+	return []Effect{{Code: "finish", Q: []model.Quantity{Kg(t.TargetKg)}, On: days.Mid, Window: days}}
+}
+
+func living(g *model.Group, alive []*model.Animal) bool {
+	for _, p := range alive {
+		if p.Group == g {
+			return true
+		}
+	}
+	return false
 }
 
 func (v Voice) goneEffects(g model.Gone) []Effect {
@@ -85,16 +110,24 @@ func (v Voice) awayEffects(a model.AwayFrom) []Effect {
 	if a.To < v.today() {
 		return nil
 	}
-	out := []Effect{}
+	var out []Effect
 	if f, err := v.Herd.FeedLeft(v.Now); err == nil {
 		if edge := v.Now.Add(daysLong(f.EdgeDays)); edge.Before(back) {
-			out = append(out, Effect{Code: "away_feed", At: edge})
+			out = append(out, v.runsOut("feed", edge))
 		}
 	}
 	if w, err := v.Herd.WaterLeft(v.Now); err == nil {
 		if edge := edgeOf(w.EdgeAt, v.Now, w.EdgeDays); edge.Before(back) {
-			out = append(out, Effect{Code: "away_water", At: edge})
+			out = append(out, v.runsOut("water", edge))
 		}
 	}
 	return out
+}
+
+// runsOut says that something runs out while the person is away, or already.
+func (v Voice) runsOut(what string, edge time.Time) Effect {
+	if edge.Sub(v.Now) < time.Hour {
+		return Effect{Code: what + "_out"}
+	}
+	return Effect{Code: "away_" + what, At: edge}
 }

@@ -53,7 +53,7 @@ func (v Voice) effectsOf(e reading.Entry, f model.Fact) []Effect {
 	case model.Move:
 		return v.moveEffects()
 	case model.Arrive:
-		return v.arriveEffects()
+		return v.arriveEffects(e, f)
 	case model.Gone:
 		return v.goneEffects(f)
 	case model.Booked:
@@ -132,8 +132,11 @@ func (v Voice) lasts(prefix string, names []string, edge time.Time) Effect {
 	edge = edge.In(v.Now.Location())
 	chore, past := v.lastChoreBefore(edge)
 	code := prefix + "_short"
-	if past {
+	switch {
+	case past:
 		code = prefix + "_past"
+	case edge.Sub(v.Now) < time.Hour:
+		code = prefix + "_out"
 	}
 	return Effect{Code: code, Names: names, On: chore, At: edge}
 }

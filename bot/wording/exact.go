@@ -44,7 +44,7 @@ func (v Voice) exact(q model.Quantity) string {
 	if !ownIsUS {
 		own, other = other, own
 	}
-	if ownIsUS == (own <= 1 || own <= other) {
+	if ownIsUS == (own <= other) {
 		return plain(us, 2) + usUnit
 	}
 	return plain(si, 2) + siUnit

@@ -5,8 +5,9 @@ import "math"
 // signs of currencies that stand before the amount.
 var signs = map[string]string{"USD": "$", "EUR": "€", "GBP": "£"}
 
-// currency is the person's currency: the stated one, else the one of the units.
-func (v Voice) currency() string {
+// Currency is the ISO 4217 code of the person's currency: the stated one, else the
+// one of the units.
+func (v Voice) Currency() string {
 	if v.Herd != nil && v.Herd.Currency != "" {
 		return v.Herd.Currency
 	}
@@ -19,7 +20,7 @@ func (v Voice) currency() string {
 // Amount writes money of a currency; an empty one is the person's own.
 func (v Voice) Amount(amount float64, currency string) string {
 	if currency == "" {
-		currency = v.currency()
+		currency = v.Currency()
 	}
 	decimals := 2
 	if amount == math.Trunc(amount) {

@@ -32,6 +32,9 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 	return strings.Join(lines, "\n"), labels
 }
 
+// late ends the code of the sentence for a line whose day is past.
+const late = "_late"
+
 // danger is the one sign in use.
 const danger = "⚠"
 
@@ -40,10 +43,8 @@ func (v Voice) Line(l schedule.Line) string {
 	a := With(l.Names, l.On, l.At, l.Q)
 	a.Days = append(a.Days, l.Window.Low, l.Window.Mid, l.Window.High)
 	code := l.Code
-	if v.today() == l.On {
-		if _, ok := lineSentences[code+"_today"]; ok {
-			code += "_today"
-		}
+	if _, ok := lineSentences[code+late]; ok && l.On != 0 && l.On < v.today() {
+		code += late
 	}
 	return v.say(partLine, code, a)
 }

@@ -28,10 +28,13 @@ const (
 	styleUp    = "up"    // rounded up to a whole number
 	styleDay   = "day"   // of a moment: its day only
 	styleSign  = "sign"  // with a plus or a minus
+
+	styleEdge   = "edge"   // of a moment: rounded to the safe side
+	styleLikely = "likely" // of a moment: to the nearest hour or day
 )
 
 func knownStyle(s string) bool {
-	return slices.Contains([]string{styleFeed, styleExact, stylePer, styleFine, styleBare, styleDown, styleUp, styleDay, styleSign}, s)
+	return slices.Contains([]string{styleFeed, styleExact, stylePer, styleFine, styleBare, styleDown, styleUp, styleDay, styleSign, styleEdge, styleLikely}, s)
 }
 
 // Quantity writes a quantity in the person's units with no more digits than
@@ -60,20 +63,18 @@ func (v Voice) Quantity(q model.Quantity, style string) string {
 	return n + unit
 }
 
-// Range writes two quantities of one kind as "167–193 lb".
+// Range writes two quantities of one kind as "167–193", to stand behind a number
+// that says the unit.
 func (v Voice) Range(low, high model.Quantity, style string) string {
 	if low.Unit == model.Money {
 		return v.money(low.Value, style) + "–" + v.money(high.Value, style)
 	}
-	l, unit := v.number(low, style)
+	l, _ := v.number(low, style)
 	h, _ := v.number(high, style)
 	if l == h {
-		return v.Quantity(high, style)
+		return l
 	}
-	if style == styleBare {
-		unit = ""
-	}
-	return l + "–" + h + unit
+	return l + "–" + h
 }
 
 func dayNoun(n string) string {
@@ -126,12 +127,12 @@ func (v Voice) number(q model.Quantity, style string) (digits, unit string) {
 		return whole(x, style), " days"
 	case model.Percent:
 		if style == styleFine {
-			return fixed(x, 2), " %"
+			return fixed(x, 2), "%"
 		}
-		if math.Abs(x) < 10 || style == styleExact {
-			return plain(x, 1), " %"
+		if math.Abs(x) < 5 {
+			return plain(x, 1), "%"
 		}
-		return plain(x, 0), " %"
+		return plain(x, 0), "%"
 	case model.SquareMetres:
 		if us {
 			x, unit = x/(mPerFt*mPerFt), " sq ft"
@@ -146,7 +147,12 @@ func (v Voice) number(q model.Quantity, style string) (digits, unit string) {
 		}
 		return plain(x, 0), unit
 	case model.Centimetres:
-		if us {
+		switch {
+		case us && math.Abs(x) < 10:
+			return plain(x/cmPerIn, 1), " in"
+		case math.Abs(x) < 10:
+			return plain(x*10, 0), " mm"
+		case us:
 			return plain(step(x/cmPerIn, 0.5), 1), " in"
 		}
 		return plain(x, 0), " cm"
@@ -176,7 +182,7 @@ func (v Voice) number(q model.Quantity, style string) (digits, unit string) {
 // from a hundred on to five.
 func (v Voice) mass(kg float64, style string) (digits, unit string) {
 	x, unit := kg, " kg"
-	fine := math.Abs(x) < 60
+	fine := math.Abs(x) < 20
 	if !v.Metric() {
 		x, unit, fine = kg/kgPerLb, " lb", false
 	}

@@ -2,9 +2,11 @@ package wording
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"troughbell/bot/reading"
+	"troughbell/model"
 )
 
 // maxChoices is how many buttons a question has at most.
@@ -22,8 +24,13 @@ func (v Voice) Question(c reading.Clarify) (text string, labels []string) {
 	if len(c.Draft) > 0 && c.Draft[0].On != 0 {
 		a.Days = append(a.Days, c.Draft[0].On)
 	}
-	if _, ok := questionSentences[c.Code]; ok {
-		return v.say(partQuestion, c.Code, a), labels
+	if c.Code == "implausible_weight" {
+		a.Q = v.implausible(c)
+	}
+	for _, code := range []string{c.About + "_" + c.Code, c.Code} {
+		if _, ok := questionSentences[code]; ok {
+			return v.say(partQuestion, code, a), labels
+		}
 	}
 	if len(labels) > 0 {
 		return "Which is right: " + Join(labels, "or") + "?", labels
@@ -51,6 +58,34 @@ func (v Voice) choiceLabel(c reading.Clarify, choice reading.Choice) string {
 		}
 	}
 	return capital(strings.Join(said, "; "))
+}
+
+// implausible gives what was said, the weight that it would mean, and the weight
+// that the records lead to expect, as far as each is known.
+func (v Voice) implausible(c reading.Clarify) []model.Quantity {
+	unknown := model.Quantity{Value: math.NaN()}
+	q := []model.Quantity{unknown, unknown, unknown}
+	if len(c.Q) > 0 {
+		q[0] = c.Q[0]
+	}
+	if len(c.Draft) == 0 || v.Herd == nil {
+		return q
+	}
+	f, ok := c.Draft[0].Act.(reading.Fact)
+	if !ok {
+		return q
+	}
+	w, ok := f.Fact.(model.Weigh)
+	if !ok {
+		return q
+	}
+	if est, ok := weightOf(w); ok && w.GirthCm > 0 {
+		q[1] = Kg(est.Mean)
+	}
+	if m, err := v.Herd.MeanWeight(v.pigsNamed(w.Animals), c.Draft[0].On); err == nil {
+		q[2] = Kg(m.WeightKg.Mid)
+	}
+	return q
 }
 
 // apart makes labels differ, so that a tap means one thing.

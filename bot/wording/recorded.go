@@ -1,7 +1,6 @@
 package wording
 
 import (
-	"fmt"
 	"strings"
 
 	"troughbell/bot/reading"
@@ -13,7 +12,8 @@ const recordedLines = 4
 
 // Recorded acknowledges entries that were recorded, with their effects: one
 // line for each fact, up to four; beyond that facts of one kind share a line,
-// and nothing is left out.
+// and nothing is left out. What is dangerous comes first, as a card of several
+// lines.
 func (v Voice) Recorded(es []reading.Entry, effects []Effect) string {
 	var lines []ackLine
 	var cards []string
@@ -25,26 +25,29 @@ func (v Voice) Recorded(es []reading.Entry, effects []Effect) string {
 		if e.Replace != "" {
 			said = "corrected: " + said
 		}
-		line := ackLine{kind: e.Act.Intent(), said: capital(said)}
+		line := ackLine{kind: e.Act.Intent(), said: said}
 		for _, x := range effects {
-			if x.Entry != i {
-				continue
+			if x.Entry == i {
+				line.effects = append(line.effects, v.effect(x))
 			}
-			s := v.say(partEffect, x.Code, With(x.Names, x.On, x.At, x.Q))
-			if strings.Contains(s, "\n") {
-				cards = append(cards, s)
-				continue
-			}
-			line.effects = append(line.effects, s)
+		}
+		if card, ok := line.card(); ok {
+			cards = append(cards, card)
+			continue
 		}
 		lines = append(lines, line)
 	}
-	out := make([]string, 0, recordedLines+len(cards))
-	out = append(out, cards...)
 	for _, l := range fold(lines) {
-		out = append(out, l.String())
+		cards = append(cards, l.String())
 	}
-	return strings.Join(out, "\n")
+	return strings.Join(cards, "\n")
+}
+
+// effect says one effect.
+func (v Voice) effect(x Effect) string {
+	a := With(x.Names, x.On, x.At, x.Q)
+	a.Days = append(a.Days, x.Window.Low, x.Window.Mid, x.Window.High)
+	return v.say(partEffect, x.Code, a)
 }
 
 // ackLine is what one line of an acknowledgement says.
@@ -55,19 +58,48 @@ type ackLine struct {
 }
 
 func (l ackLine) String() string {
-	s := l.said
-	sep := ". "
-	if strings.HasSuffix(s, ".") || strings.HasSuffix(s, "?") {
-		sep = " "
+	s := capital(l.said)
+	sep := " "
+	if !strings.HasSuffix(s, ".") && !strings.HasSuffix(s, "?") {
+		s += "."
 	}
 	if len(l.effects) == 0 {
-		return s + strings.TrimSpace(sep)
+		return s
+	}
+	if strings.Contains(l.effects[0], "\n") {
+		sep = "\n"
 	}
 	return s + sep + strings.Join(l.effects, " ")
 }
 
-// fold brings lines down to the number that fits: first neighbours of one kind
-// share a line, then all of one kind, then what is left over shares the last.
+// inline is what a line says as a part of another: effects of a pig's weight
+// stand beside it.
+func (l ackLine) inline() ackLine {
+	if l.kind != "weigh" || len(l.effects) == 0 {
+		return l
+	}
+	beside := make([]string, len(l.effects))
+	for i, s := range l.effects {
+		beside[i] = strings.ToLower(s[:1]) + strings.TrimSuffix(s[1:], ".")
+	}
+	l.said += " (" + strings.Join(beside, ", ") + ")"
+	l.effects = nil
+	return l
+}
+
+// card gives a line whose effect is a card for an emergency: the sign, what was
+// recorded, then what to do.
+func (l ackLine) card() (string, bool) {
+	for _, s := range l.effects {
+		if todo, ok := strings.CutPrefix(s, danger+" "); ok && strings.Contains(s, "\n") {
+			return danger + " " + capital(l.said) + ". " + todo, true
+		}
+	}
+	return "", false
+}
+
+// fold brings lines down to the number that fits: first those of one kind share
+// a line, then what is left over shares the last.
 func fold(lines []ackLine) []ackLine {
 	if len(lines) <= recordedLines {
 		return lines
@@ -75,20 +107,21 @@ func fold(lines []ackLine) []ackLine {
 	var byKind []ackLine
 	at := map[string]int{}
 	for _, l := range lines {
+		l = l.inline()
 		i, ok := at[l.kind]
 		if !ok {
 			at[l.kind] = len(byKind)
 			byKind = append(byKind, l)
 			continue
 		}
-		byKind[i].said += "; " + lower(l.said)
+		byKind[i].said += "; " + l.said
 		byKind[i].effects = merge(byKind[i].effects, l.effects)
 	}
 	for len(byKind) > recordedLines {
 		last := len(byKind) - 1
 		a, b := byKind[last-1], byKind[last]
 		byKind = append(byKind[:last-1], ackLine{
-			kind: a.kind, said: fmt.Sprintf("%s; %s", a.said, lower(b.said)), effects: merge(a.effects, b.effects),
+			kind: a.kind, said: a.said + "; " + b.said, effects: merge(a.effects, b.effects),
 		})
 	}
 	return byKind
@@ -106,22 +139,4 @@ func merge(have, more []string) []string {
 		}
 	}
 	return have
-}
-
-// lower takes back the capital that capital gave to a phrase of ours; a name of
-// the person's own keeps it.
-func lower(s string) string {
-	word, _, _ := strings.Cut(s, " ")
-	if ourVerbs[strings.ToLower(word)] {
-		return strings.ToLower(word) + s[len(word):]
-	}
-	return s
-}
-
-var ourVerbs = map[string]bool{
-	"fed": true, "water": true, "wallow": true, "wormed": true, "treated": true, "moved": true,
-	"mixed": true, "mix": true, "bought": true, "spent": true, "fence": true, "high": true,
-	"low": true, "feeder": true, "pen": true, "target": true, "chores": true, "nudges": true,
-	"herd": true, "time": true, "metric": true, "a": true, "note": true, "all": true,
-	"butcher": true, "remind": true, "away": true, "corrected:": true, "received": true,
 }

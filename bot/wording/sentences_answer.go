@@ -29,19 +29,23 @@ var answerSentences = catalogue{
 	"weight_part": "{n} {q0}",
 	"gain_part":   "{n} {q3}",
 
-	"feed_lasts":       "Feed lasts past {d0}: safe to {t0}[, likely to {t1}].",
-	"feed_short":       "Feed does not last to {d0}: safe to {t0}[, likely to {t1}].",
+	"feed_lasts":       "Feed lasts past {d0}: safe to {t0:edge}[, likely to {t1:likely}].",
+	"feed_short":       "Feed does not last to {d0}: safe to {t0:edge}[, likely to {t1:likely}].",
+	"feed_out":         "Feed may be out already: likely to {t1:likely}. I calculate; nobody has looked.",
+	"feed_gone":        "Feed is out, as I calculate; nobody has looked. Look now.",
 	"feed_amount":      "About {q0:feed} left ({q1~q2:feed}), they eat {q3:feed}.",
-	"feeder_part":      "{n} {q0:feed}, safe to {t0}",
+	"feeder_part":      "{n} {q0:feed}, safe to {t0:edge}",
 	"feed_need":        "About {q0:feed} feed to {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
 	"feed_need_target": "About {q0:feed} feed to {q4} about {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
 	"next_pour":        "{d0}: pour {q0:feed}[, {?q1|batch|batches}]: {n*2:feed}. Lasts past {t0:day}.",
 
-	"water_lasts":  "Water lasts past {d0}: safe to {t0}[, likely to {t1}].",
-	"water_short":  "Water does not last to {d0}: safe to {t0}[, likely to {t1}].",
+	"water_lasts":  "Water lasts past {d0}: safe to {t0:edge}[, likely to {t1:likely}].",
+	"water_short":  "Water does not last to {d0}: safe to {t0:edge}[, likely to {t1:likely}].",
+	"water_out":    "Water may be out already: likely to {t1:likely}. I calculate; nobody has looked.",
+	"water_gone":   "⚠ Water is out, as I calculate; nobody has looked. Look now; if long dry, vet before water.",
 	"water_amount": "About {q0} left, they draw {q1}.",
 	"barrel_part":  "{n} {q0}",
-	"wallow_dry":   "Wallow dry about {d0} ({d1~d2}). To fill it: about {q0}.",
+	"wallow_dry":   "Wallow dry about {d0} ({d1~d2}).[ To fill it: about {?q0}.]",
 
 	"heat_normal":     "{d0}: no heat trouble, {q0}.",
 	"heat_watch":      "{d0}: warm for pigs, {q0}. Shade and water that runs.",
@@ -85,10 +89,12 @@ var answerSentences = catalogue{
 	// nipples, {q6} shelter, {q7} shade, {q8} pen each, {q9} weight at the start;
 	// {d0} {d1~d2} finish, {d3} book by, {d4} start.
 	"plan":         "{q0|pig|pigs} from {d4}: {q1} about {d0} ({d1~d2}), {q2:feed} feed. Book by {d3}.",
+	"plan_late":    "{q0|pig|pigs} from {d4}: {q1} about {d0} ({d1~d2}), {q2:feed} feed. Book now.",
 	"plan_things":  "{q3|feeder|feeders} and {q4|water barrel|water barrels} of 55 gal (208 l), {q5|nipple|nipples}.",
 	"plan_room":    "Shelter {q6}, shade {q7}, pens {q8} each.",
 	"plan_assumed": "Assumed: {q9} each at the start.",
 
+	"due_more":    "And {q0} more.",
 	"nothing_due": "Nothing due in the next two weeks but the round on {d0}.",
 	"past":        "{d0}: {n0}.",
 	"no_past":     "Nothing on file[ for {n}].",

@@ -3,16 +3,19 @@ package wording
 // effectSentences say what a record changed, behind its echo. Sentences of
 // several lines are cards for emergencies.
 var effectSentences = catalogue{
-	"feed_past":      "[{N}: ]safe past {on}.",
-	"feed_short":     "[{N}: ]not to {on}: safe to {at}.",
+	"feed_past":      "[{N} ]safe past {on}.",
+	"feed_short":     "[{N} ]not to {on}: safe to {at:edge}.",
+	"feed_out":       "[{N} ]may be out already: look now.",
 	"feed_capacity":  "How much does {n} hold? Then I say how long it lasts.",
 	"water_past":     "Safe past {on}.",
-	"water_short":    "Not to {on}: safe to {at}.",
+	"water_short":    "Not to {on}: safe to {at:edge}.",
+	"water_out":      "May be out already: look now.",
 	"water_capacity": "How much does {n} hold? Then I say how long it lasts.",
-	"water_one_dry":  "The others: safe to {at}. Leak or stuck nipple? Check it and fill.",
-	"water_dry": "⚠ No water. How long were they dry?\n" +
-		"Under a day and all normal: give water now, a little at a time.\n" +
-		"Over a day, or any pig staggering, twitching or blind: call the vet first. Water on full after a long thirst can kill.",
+	"water_one_dry":  "The others: safe to {at:edge}. Leak or stuck nipple? Check it and fill.",
+	"water_dry": "⚠ How long were they dry?\n" +
+		"Under half a day and all normal: fill and watch. Half a day to a day: small drinks first, several short openings.\n" +
+		"Over a day, or any pig staggering, twitching, blind or fitting: call the vet BEFORE water.\n" +
+		"After a long dry spell never turn it on full: salt poisoning can kill.",
 	"wallow_dry": "Dry about {on}.",
 
 	"tape_weight": "About {q0} ({q1~q2}).",
@@ -29,15 +32,15 @@ var effectSentences = catalogue{
 	"fence_weak": "Weak: under {q0} pigs test it. Check ground rod and weeds, power off first.",
 
 	"move_next": "Next move about {on}.",
-	"finish":    "[{q0} ]about {on}.",
-	"died":      "I am sorry.",
+	"finish":    "{q0} about {on} ({d1~d3}).",
+	"died":      "I am sorry. Watch the others; local rules say where the carcass may go.",
 	"left":      "{q0|pig|pigs} left; feed, water and dates follow.",
 	"none_left": "That was the last pig: nudges stop.",
 
 	"weight_then":    "About {q0} then ({q1~q2}).",
 	"not_clear_then": "⚠ {N} NOT CLEAR on {on}: withdrawal.",
-	"away_feed":      "Feed is safe only to {at}: someone must fill.",
-	"away_water":     "Water is safe only to {at}: someone must fill.",
+	"away_feed":      "Feed is safe only to {at:edge}: someone must fill.",
+	"away_water":     "Water is safe only to {at:edge}: someone must fill.",
 
 	"ration_ok":    "Lysine {q1:fine}, needs {q2:fine} at {q0}: enough.",
 	"ration_short": "Lysine {q1:fine}, needs {q2:fine} at {q0}: short.",
@@ -47,22 +50,22 @@ var effectSentences = catalogue{
 	"heat_danger":    "⚠ Dangerous heat: shade, wallow and cool water now. Open-mouth panting or a pig down: call the vet.",
 	"heat_emergency": "⚠ Deadly heat: shade, wallow and cool water now, look every hour. Open-mouth panting or a pig down: call the vet.",
 
-	"alarm_out": "⚠ Pigs out: walk, do not chase. Shake a feed bucket.\n" +
-		"Someone between them and the road. Near a road: call the police.\n" +
-		"Open the fence on their side, power off; lead them in and count[ {q0}].\n" +
+	"alarm_out": "⚠ Walk, do not chase; shake a feed bucket.\n" +
+		"Someone between them and the road. Near traffic: call the police.\n" +
+		"Power off, open the fence on their side, lead them in and count[ {q0}].\n" +
 		"Then check the wire, and text: pigs in.",
-	"alarm_down": "⚠ Pig down: call the vet now.\n" +
-		"Hot day: shade, wet the ground and the skin with cool, not icy water; no bucket over the head.\n" +
-		"Look: breathing, legs, belly, could it have been dry or eaten something? Keep others off.\n" +
-		"Dead or more than one down: touch nothing more, call the vet.",
-	"alarm_no_water": "⚠ No water: how long were they dry?\n" +
-		"Under a day and all normal: give water now, a little at a time, at several places.\n" +
+	"alarm_down": "⚠ Call the vet now.\n" +
+		"Hot day: shade, moving air, wet it with cool water in large drops; never an ice-cold bucket.\n" +
+		"Look: breathing, legs, belly; could it have been dry, or eaten something? Keep the others off.\n" +
+		"Dead, or more than one down: change nothing, call the vet.",
+	"alarm_no_water": "⚠ How long were they dry?\n" +
+		"Under half a day and all normal: fill and watch. Half a day to a day: small drinks first, several short openings.\n" +
 		"Over a day, or any pig staggering, twitching, blind or fitting: call the vet BEFORE water.\n" +
 		"After a long dry spell never turn it on full: salt poisoning can kill.",
-	"alarm_no_feed": "⚠ No feed: look whether the trough or the barrel is empty; knock the feeder, it may be bridged.\n" +
+	"alarm_no_feed": "⚠ Trough or barrel empty? Knock the feeder: it may be bridged.\n" +
 		"Feed now, in several places so that all reach it.\n" +
 		"Is water running? Pigs that do not drink do not eat.",
-	"alarm_fence": "⚠ Fence down: count the pigs first[ ({q0})].\n" +
+	"alarm_fence": "⚠ Count the pigs first[ ({q0})].\n" +
 		"Power off before you touch the wire. Clear weeds and sticks, join the break, check the ground rod.\n" +
 		"Power on, read the voltage at the far end, and text it: fence 6.2.",
 	"alarm_over_out":      "Count: {q0}? Check the wire.",

@@ -8,28 +8,32 @@ var lineSentences = catalogue{
 
 	"refill_visit":   "{on}: [mix {?q1|batch|batches}, ]pour {q0:feed}: {n*2:feed}. Lasts past {at:day}.",
 	"refill_brim":    "{on}: fill to the brim, {q0:feed}[, {?q1|batch|batches}]: {n*2:feed}. May not reach {at:day}: plan a fill between.",
-	"refill_midweek": "Feed in {n}: safe only to {at}, likely to {on}. Pour {q0:feed}[, {?q1|batch|batches}].",
-	"refill_out":     "Feed in {n}: out since {at} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
+	"refill_midweek": "Feed in {n}: safe only to {at:edge}, likely to {on}. Pour {q0:feed}[, {?q1|batch|batches}].",
+	"refill_out":     "Feed in {n}: out since {at:likely} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
 
 	"water_visit":      "{on}: fill {n}[, {?q0}]; they draw {q1}. Then safe past {at:day}.",
 	"water_brim":       "{on}: fill {n}[, {?q0}]; full lasts only into {on}, not to {at:day}. Plan a fill between.",
-	"water_midweek":    "Water in {n}: safe only to {at}, likely to {on}. {q0} left, they draw {q1}.",
-	"water_out":        "Water in {n}: out since {at} as I calculate; nobody has looked. Look now. If long dry or any pig staggers: vet before water.",
+	"water_midweek":    "Water in {n}: safe only to {at:edge}, likely to {on}. {q0} left, they draw {q1}.",
+	"water_out":        "Water in {n}: out since {at:likely} as I calculate; nobody has looked. Look now. If long dry or any pig staggers: vet before water.",
 	"water_seen_empty": "Water: {n} seen empty {at}, no fill since. Fill now, a little at a time. If long dry or any pig staggers: vet before water.",
 
-	"wallow_visit": "Wallow: dry from {on}. Top up[, about {q0}].",
-	"wallow_heat":  "Wallow: dry or nearly so, and {q0} on {on}. Fill it[, about {q1}].",
+	"wallow_visit": "Wallow: dry from {on}. Top up[, about {?q0}].",
+	"wallow_heat":  "Wallow: dry or nearly so, and {q0} on {on}. Fill it[, about {?q1}].",
 
 	"level_standing": "Feed in {n}: nothing poured for {q0}. Knock and level it so that it does not bridge.",
 	"level_bridged":  "Feed in {n}: {q0:feed} seen {on}, {q1:feed} expected. Knock it: bridged or shut too far?",
 
-	"worm_due":     "Worming due {on}[: {n}]. Dung test first, or by the label; then text product and withdrawal days.",
-	"worm_blocked": "No worming now[: {n}]: it may not be clear by the butcher, {on}. Ask the vet.",
-	"move_due":     "Pen move due {on}[: out of {n}].",
-	"weigh_due":    "Tape {on}[: {n}]: it would sharpen the butcher date.",
+	"worm_due":       "Worming due {on}[: {n}]. Dung test first, or by the label; then text product and withdrawal days.",
+	"worm_due_late":  "Worming due since {on}[: {n}]. Dung test first, or by the label; then text product and withdrawal days.",
+	"worm_blocked":   "No worming now[: {n}]: it may not be clear by the butcher, {on}. Ask the vet.",
+	"move_due":       "Pen move due {on}[: out of {n}].",
+	"move_due_late":  "Pen move due since {on}[: out of {n}].",
+	"weigh_due_late": "Tape them[: {n}]: due since {on}, it would sharpen the butcher date.",
+	"weigh_due":      "Tape {on}[: {n}]: it would sharpen the butcher date.",
 
-	"book_by":    "No butcher booked: call by {d0}, ask for {d1~d3}.",
-	"book_ahead": "Butcher {on}, in {q0}[: {?q1|pig|pigs}][, about {q2} each then].",
+	"book_by":      "No butcher booked: call by {d0}, ask for {d1~d3}.",
+	"book_by_late": "No butcher booked: call now, ask for {d1~d3}.",
+	"book_ahead":   "Butcher {on}, in {q0}[: {?q1|pig|pigs}][, about {q2} each then].",
 	"book_eve": "Butcher {on}[, {at}][: {?q0|pig|pigs}]. Feed off 12 to 18 hours before slaughter, as the butcher says; water always. " +
 		"Load in the cool.",
 

@@ -11,7 +11,7 @@ var noneSentences = catalogue{
 	"not_understood": "I did not understand that. Try \"{n0} girth 38\", \"fed 150, full\" or \"help\".",
 	"future":         "Nothing recorded: that day is still to come. Text it once it is done, or \"remind me ...\".",
 	"before":         "Nothing recorded: that day is before your pigs came. Which day was it?",
-	"unit":           "I do not take that unit. Use pounds or kilos, gallons or litres, inches or cm.",
+	"unit":           "Nothing recorded: I do not take that unit. Use pounds or kilos, gallons or litres, inches or cm.",
 	"stones":         "Nothing recorded: I take pounds or kilos. {q0:exact} st is {q1} lb or {q2} kg.",
 	"empty":          "That was empty. Text what you did, or \"help\".",
 	"settled":        "That question is settled. Nothing changed.",

@@ -4,7 +4,7 @@ package wording
 // and schedule, where the arguments of each are told.
 var reasonSentences = catalogue{
 	// Growth.
-	"last_weighed":    "Last weighed {on} by {n}: {q0}, {q1} before.",
+	"last_weighed":    "Last weighed {on} by {n}: {q0}[, {?q1} before].",
 	"weighings_count": "It rests on {q0|weighing|weighings}.",
 	"never_weighed":   "Never weighed: {n}; the mean of the herd stands for them.",
 	"arrival_guess":   "From {q0} each, as said when they came {on}.",
@@ -18,6 +18,13 @@ var reasonSentences = catalogue{
 	"weigh_none":      "Nothing was weighed yet.",
 	"weigh_wide":      "The day {on} is uncertain by {q0} either way.",
 	"weigh_near":      "{on} is near, in {q0}: a weight decides now.",
+
+	// Sums that an answer adds.
+	"target_sum": "{q0} less {q1} today is {q2}; at about {q3} that takes {q4}.",
+	"feed_sum":   "[{N}: ]{q0:feed} at {q1:feed}, rising as they grow, lasts {q2}; cautiously {q3:down}.",
+	"water_sum":  "{q0} at {q1}, rising as they grow, lasts {q2}; cautiously {q3:down}.",
+	"yield_sum":  "{q0} live times {q1} is {q2} hanging, times {q3} is {q4} of meat.",
+	"cost_sum":   "{q0} paid and {q1} to come, over {q2} hanging.",
 
 	// Feed.
 	"feed_last_mark":        "{N}: level last told {on}.",
@@ -71,7 +78,7 @@ var reasonSentences = catalogue{
 	"water_alarm":         "No water was reported {on} and not settled since.",
 	"wallow_loss":         "It loses {q0}.",
 	"wallow_learned":      "Learned from {q0|fill|fills}.",
-	"wallow_first_guess":  "A first guess of {q0:bare} mm a day: no fills to learn from yet.",
+	"wallow_first_guess":  "A first guess of {q0} a day: no fills to learn from yet.",
 	"wallow_size_assumed": "Size not told: {q0}, {q1} deep assumed.",
 	"wallow_assumed_full": "Never filled or seen dry: counted as full today.",
 	"wallow_last_filled":  "Last filled {on}.",

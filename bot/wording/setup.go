@@ -44,9 +44,9 @@ var setupSentences = catalogue{
 	"feeder_metric": "How big is the feeder, in litres or kilos? Skip: I learn it from your fills.",
 	"water_us":      "How many water barrels, and how big? As in: 2 barrels 55 gal. Skip: no word on water.",
 	"water_metric":  "How many water barrels, and how big? As in: 2 barrels 200 l. Skip: no word on water.",
-	"chores_us": "Which day are chores, and at what hour shall I write? And is it {n0} there now, or what time? " +
+	"chores_us": "Which day are chores, at what hour shall I write, and is it {n0} there now? " +
 		"As in: sat 7 am, it is 6:40 pm here. Skip: Sat 7 am, my clock.",
-	"chores_metric": "Which day are chores, and at what hour shall I write? And is it {n0} there now, or what time? " +
+	"chores_metric": "Which day are chores, at what hour shall I write, and is it {n0} there now? " +
 		"As in: Sat 7:00, it is 18:40 here. Skip: Sat 7:00, my clock.",
 
 	"done":         "Set. {q0} about {d0} ({d1~d2}).",

@@ -5,6 +5,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"time"
 	"unicode"
 	"unicode/utf8"
 
@@ -15,11 +16,12 @@ import (
 //
 //	{n} {n0} {n1}   all names joined, or one; {N} begins with a capital
 //	{d0} {on}       a day; {on} is {d0}. {d0~d1} a span of days
-//	{t0} {at}       a moment; {at} is {t0}
+//	{t0} {at}       a moment; {at} is {t0}. {t0:edge} {t0:likely} a computed one
 //	{q0} {q0:feed}  a quantity in the person's units, in a style
-//	{q0~q1}         two quantities as a range with one unit
+//	{q0~q1}         two quantities as a range, to stand in brackets behind a number
+//	                that says the unit
 //	{q0|pig|pigs}   a count with its noun
-//	{?q0}           a quantity that is not given where it is nought
+//	{?q0}           a quantity that is not given where it comes to nought
 //	{n*2}           each name with its quantity, from the third on: "north 150 lb"
 //	[ ... ]         left out as a whole where something in it is not given
 //
@@ -69,7 +71,11 @@ func (v Voice) mark(m string, a Args) (string, bool) {
 	if rest, ok := strings.CutPrefix(m, "?"); ok {
 		name, _, _ := strings.Cut(rest, "|")
 		name, _, _ = strings.Cut(name, ":")
-		if q, ok := quantity(name, a); !ok || q.Value == 0 {
+		q, ok := quantity(name, a)
+		if !ok {
+			return "", false
+		}
+		if digits, _ := v.number(q, ""); digits == "0" {
 			return "", false
 		}
 		m = rest
@@ -111,16 +117,25 @@ func (v Voice) mark(m string, a Args) (string, bool) {
 		if !ok || i >= len(a.Moments) || a.Moments[i].IsZero() {
 			return "", false
 		}
-		if style == "day" {
-			return v.Day(model.DayOf(a.Moments[i])), true
-		}
-		return v.Moment(a.Moments[i]), true
+		return v.moment(a.Moments[i], style), true
 	}
 	q, ok := quantity(m, a)
 	if !ok {
 		return "", false
 	}
 	return v.Quantity(q, style), true
+}
+
+func (v Voice) moment(t time.Time, style string) string {
+	switch style {
+	case styleDay:
+		return v.Day(model.DayOf(t))
+	case styleEdge:
+		return v.Edge(t)
+	case styleLikely:
+		return v.Likely(t)
+	}
+	return v.Moment(t)
 }
 
 func (v Voice) span(from, to, style string, a Args) (string, bool) {

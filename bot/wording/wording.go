@@ -27,8 +27,10 @@ type Effect struct {
 	Code  string
 	Names []string
 	On    model.Day
-	At    time.Time
-	Q     []model.Quantity
+	// Window is the days it speaks of, where it speaks of a span.
+	Window model.DayInterval
+	At     time.Time
+	Q      []model.Quantity
 }
 
 // Metric reports whether the person's units are metric; where none were ever
