@@ -14,10 +14,10 @@ type fake struct {
 	worm, move, weigh, book         model.Day
 	wormBlocked                     bool
 	heat                            map[model.Day]model.HeatClass
-	clear                           []model.PigClear
+	clear                           func(*model.Herd) []model.PigClear
 	weightKg                        float64
 	ration                          model.Ration
-	capacityKg, useKgD              float64
+	capacityKg, useKgD, pour        float64
 }
 
 const likelyFactor = 1.25
@@ -60,6 +60,9 @@ func (f fake) RefillPlan(at, next time.Time) (model.RefillPlan, error) {
 	p := model.RefillPlan{Needed: edge.Before(next)}
 	if p.Needed {
 		p.PourKg, p.Batches = 100, 3
+	}
+	if f.pour > 0 {
+		p.PourKg = f.pour
 	}
 	p.Feeders = []model.RefillFeeder{{Name: "hopper", PourKg: p.PourKg, Lasts: f.feedDays >= next.Sub(at).Hours()/24, EdgeAt: edge, LikelyAt: likely}}
 	return p, nil
@@ -117,7 +120,12 @@ func (f fake) BookingDue(model.Day) (model.BookingDue, error) {
 	return model.BookingDue{Due: d, Window: model.DayInterval{Low: f.book + 120, Mid: f.book + 127, High: f.book + 134}}, err
 }
 
-func (f fake) Withdrawal(time.Time) []model.PigClear { return f.clear }
+func (f fake) Withdrawal(time.Time) []model.PigClear {
+	if f.clear == nil {
+		return nil
+	}
+	return f.clear(f.h)
+}
 
 func (f fake) Heat(on model.Day) (model.Heat, error) {
 	c, ok := f.heat[on]

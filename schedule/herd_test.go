@@ -145,3 +145,5 @@ func (l *log) weather(at, on string, highC, lowC float64) {
 		Fact: model.Weather{HighC: model.Float(highC), LowC: model.Float(lowC)},
 	})
 }
+
+func minutes(n int) time.Duration { return time.Duration(n) * time.Minute }

@@ -100,7 +100,7 @@ func (v *view) wakened() []item {
 	for _, s := range v.h.Snoozes {
 		at := s.F.Until.In(v.loc)
 		m := wholeMinute(v.awake(at))
-		if s.F.Stop || m.Before(v.start) || !m.Before(v.end) || m.Equal(v.visit) || seen[at] || v.h.Away(v.day) {
+		if s.F.Stop || !at.After(s.At) || m.Before(v.start) || !m.Before(v.end) || m.Equal(v.visit) || seen[at] || v.h.Away(v.day) {
 			continue
 		}
 		seen[at] = true

@@ -10,6 +10,10 @@ import (
 // danger rather than something to arrange.
 const loadDanger = 2 * day
 
+// loadMorning is how soon after the waking hour a load is so near that it is
+// not waited for that hour.
+const loadMorning = 6 * time.Hour
+
 // notClear lists the lines about pigs that are not clear: in time for the next
 // booking, or not known to be.
 func (v *view) notClear(at time.Time) []Line {
@@ -72,7 +76,8 @@ func withdrawalVisit(v *view) []need {
 }
 
 // withdrawalBetween tells of a booked load against a drug clock once more, two
-// days before the load, whatever the hour if it became known only then.
+// days before the load; what becomes known only in the last night is told at
+// once.
 func withdrawalBetween(v *view) []need {
 	var out []need
 	for _, l := range v.notClear(v.at) {
@@ -83,7 +88,10 @@ func withdrawalBetween(v *view) []need {
 		l.Topic += ":load"
 		l.Grade = Danger
 		l.Earliest = v.evening(model.DayOf(load.Add(-loadDanger)))
-		out = append(out, need{Line: l, token: token(l.Topic, l.On), breaks: l.Earliest.Before(v.start)})
+		out = append(out, need{
+			Line: l, token: token(l.Topic, l.On),
+			breaks: load.Before(v.awake(v.start).Add(loadMorning)), // later it would come too late
+		})
 	}
 	return out
 }
