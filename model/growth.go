@@ -64,6 +64,9 @@ func (h *Herd) ExpectReading(a *Animal, on Day, by string) (Estimate, error) {
 		by = ByScale
 		e = readingErrors[by]
 	}
+	if by == ByTape && (kg < girthLine(tapeLowCm) || kg > girthLine(tapeHighCm)) {
+		e = readingErrors[byTapeBeyond]
+	}
 	own := math.Hypot(e.sd(kg)*math.Sqrt(f.scatter[by].ratio), e.shape*kg)
 	bias, sure := 0.0, 0.0
 	if e.column != biasNone {

@@ -2,6 +2,7 @@ package model
 
 import (
 	"encoding/csv"
+	"errors"
 	"os"
 	"strconv"
 	"strings"
@@ -41,9 +42,15 @@ var growthSums = map[string]func(in map[string]float64) (float64, error){
 		e, err := WeightFromTape(centimetres(in, "girth"), centimetres(in, "length"))
 		return e.Mean / kgPerPound, err
 	},
-	"light_girth_kg": func(in map[string]float64) (float64, error) { return tapeKg(in["girth_cm"], 0), nil },
-	"table_days":     func(in map[string]float64) (float64, error) { return TableDays(in["from_kg"], in["to_kg"]), nil },
-	"table_gain":     func(in map[string]float64) (float64, error) { return TableGain(in["at_kg"]), nil },
+	"light_girth_kg": func(in map[string]float64) (float64, error) {
+		e, within := ReadTape(in["girth_cm"], 0)
+		if within {
+			return 0, errors.New("not outside the range of the line")
+		}
+		return e.Mean, nil
+	},
+	"table_days": func(in map[string]float64) (float64, error) { return TableDays(in["from_kg"], in["to_kg"]), nil },
+	"table_gain": func(in map[string]float64) (float64, error) { return TableGain(in["at_kg"]), nil },
 	"table_kg_at_age": func(in map[string]float64) (float64, error) {
 		kg, _ := tableWeight(in["age_d"])
 		return kg, nil

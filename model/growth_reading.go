@@ -41,13 +41,20 @@ func (r *growthReading) sd(kg float64) float64 {
 func (f *growthFit) collect(h *Herd) {
 	for _, w := range h.Weighings {
 		kg, by := w.F.WeightKg, w.F.By
+		within := true
 		if w.F.GirthCm > 0 {
-			kg, by = tapeKg(w.F.GirthCm, w.F.LengthCm), ByTape
+			var e Estimate
+			e, within = ReadTape(w.F.GirthCm, w.F.LengthCm)
+			kg, by = e.Mean, ByTape
 		}
 		if by == "" {
 			by = ByScale
 		}
-		f.add(h.weighed(w), f.reading(w.On, kg, by), len(w.F.Animals) == 1 && w.F.Animals[0] == All)
+		r := f.reading(w.On, kg, by)
+		if !within {
+			r.err = readingErrors[byTapeBeyond]
+		}
+		f.add(h.weighed(w), r, len(w.F.Animals) == 1 && w.F.Animals[0] == All)
 	}
 	for _, g := range h.Gones {
 		if g.F.HangingKg == nil || g.F.How == Died {

@@ -77,8 +77,7 @@ func (f *growthFit) reasons(pigs []*growthPig, on Day, s growthState) []Reason {
 		}
 	}
 	if last != nil {
-		out = append(out, Reason{Code: ReasonLastWeighed, Names: []string{last.by}, On: Day(last.day), Q: []Quantity{
-			{last.kg, Kilograms}, {float64(on) - last.day, Days}}},
+		out = append(out, last.reason(on),
 			Reason{Code: ReasonWeighingsCount, Q: []Quantity{{float64(count), Count}}})
 	}
 	if len(never) > 0 && f.weighed {
@@ -91,6 +90,12 @@ func (f *growthFit) reasons(pigs []*growthPig, on Day, s growthState) []Reason {
 		out = append(out, Reason{Code: ReasonTapeBias, Q: []Quantity{{100 * bias, Percent}, {100 * sd, Percent}}})
 	}
 	return out
+}
+
+// reason says that a pig was last weighed so.
+func (r *growthReading) reason(on Day) Reason {
+	return Reason{Code: ReasonLastWeighed, Names: []string{r.by}, On: Day(r.day), Q: []Quantity{
+		{r.kg, Kilograms}, {float64(on) - r.day, Days}}}
 }
 
 // startReasons says what is known of the start, where nothing was weighed.

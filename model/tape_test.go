@@ -45,7 +45,11 @@ func TestTapeWeightRisesWithGirthWithoutJumps(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		girth := rapid.Float64Range(25, 150).Draw(t, "girth")
 		length := rapid.SampledFrom([]float64{0, 80, 120}).Draw(t, "length")
-		a, b := tapeKg(girth, length), tapeKg(girth+0.5, length)
+		light, within := ReadTape(girth, length)
+		heavy, _ := ReadTape(girth+0.5, length)
+		require.Equal(t, girth >= tapeLowCm && girth <= tapeHighCm, within)
+		require.Positive(t, light.SD)
+		a, b := light.Mean, heavy.Mean
 		if length > 0 && (girth < 65 || girth > 119) {
 			return // where one rule ends the two are not weighed together
 		}

@@ -1,6 +1,9 @@
 package model
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // When a weighing is worth its trouble.
 const (
@@ -23,27 +26,32 @@ func (h *Herd) WeighDue(today Day) (Due, error) {
 	if len(pigs) == 0 {
 		return Due{}, &Missing{What: "pigs"}
 	}
+	var latest *growthReading
 	last, arrived := Day(math.MinInt32), pigs[0].Group.Arrived
 	for _, a := range pigs {
 		arrived = max(arrived, a.Group.Arrived)
 	}
 	f := h.growth()
 	weighedOn := map[*Animal]Day{}
-	note := func(a *Animal, on float64) {
-		if d := Day(on); d <= today {
+	note := func(a *Animal, r *growthReading) {
+		if d := Day(r.day); d <= today {
 			weighedOn[a] = max(d, weighedOn[a])
-			last = max(last, d)
+			if d >= last {
+				last, latest = d, r
+			}
 		}
 	}
 	for _, a := range pigs {
-		for _, r := range f.pigs[a.Number].readings {
-			note(a, r.day)
+		p := f.pigs[a.Number]
+		for i := range p.readings {
+			note(a, &p.readings[i])
 		}
 	}
-	for _, r := range f.means.readings {
+	for i := range f.means.readings {
+		r := &f.means.readings[i]
 		for _, j := range r.pigs {
-			if f.pigs[j].animal.Gone == nil {
-				note(f.pigs[j].animal, r.day)
+			if a := f.pigs[j].animal; slices.Contains(pigs, a) {
+				note(a, r)
 			}
 		}
 	}
@@ -83,8 +91,8 @@ func (h *Herd) WeighDue(today Day) (Due, error) {
 			due.Reasons = []Reason{{Code: ReasonWeighNear, On: end, Q: []Quantity{{float64(end - today), Days}}}}
 		}
 	}
-	if len(weighedOn) > 0 {
-		due.Reasons = append(due.Reasons, Reason{Code: ReasonLastWeighed, On: last, Q: []Quantity{{float64(today - last), Days}}})
+	if latest != nil {
+		due.Reasons = append(due.Reasons, latest.reason(today))
 	}
 	for _, a := range pigs {
 		if d, ok := weighedOn[a]; !ok || d < due.On {
