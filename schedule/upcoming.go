@@ -28,16 +28,17 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 		if len(v.pigs) == 0 && !r.idle {
 			continue
 		}
-		if r.between != nil {
-			for _, n := range r.between(v) {
-				if n.About != aboutCheck && n.Topic != "stock:eve" && !n.Latest.Before(now) && !v.told(n.token) || n.Grade == Danger && !n.Earliest.After(now) {
-					dated = append(dated, datedLine{n, n.when(n.Earliest)})
-				}
-			}
-		}
 		if r.visit != nil && at.visit.Before(horizon) {
 			for _, n := range r.visit(at) {
 				dated = append(dated, datedLine{n, n.when(at.visit)})
+			}
+		}
+		if r.between != nil {
+			for _, n := range r.between(v) {
+				open := !n.Latest.Before(now) && !v.told(n.token) || n.Grade == Danger && !n.Earliest.After(now)
+				if open && n.About != aboutCheck && n.Topic != "stock:eve" {
+					dated = append(dated, datedLine{n, n.when(n.Earliest)})
+				}
 			}
 		}
 	}
@@ -53,7 +54,11 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 	var out []Line
 	seen := map[string]bool{}
 	for _, d := range dated {
-		if key := topicKey(d.n); !seen[key] {
+		key := topicKey(d.n)
+		if d.n.About == aboutBook && d.n.On != 0 {
+			key = token(aboutBook, d.n.On) // the booked day, not each word on it
+		}
+		if !seen[key] {
 			seen[key] = true
 			out = append(out, d.n.Line)
 		}
