@@ -80,7 +80,6 @@ func TestPermissions(t *testing.T) {
 			dir := openFolder(t)
 			path := filepath.Join(dir, "herd.db")
 			closedFarm(t, path)
-			require.NoError(t, os.Remove(path+"-lock"))
 			require.NoError(t, os.Chmod(path, r.file))
 			require.NoError(t, os.Chmod(dir, r.folder))
 			out, _ := child(t, r.role, path).CombinedOutput()

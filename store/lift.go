@@ -21,7 +21,8 @@ type lift func(fields map[string]any) error
 
 // lifts holds, for each layout that is no longer current, the way to the next.
 // Records keep the layout in which they were written; they are lifted each time
-// they are read.
+// they are read. The views read them as they were written, so a lift that
+// renames or rescales a field comes with views that know both.
 var lifts = map[layout]lift{}
 
 // versions holds the current version of each kind.

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -180,21 +181,44 @@ func TestEndedContext(t *testing.T) {
 	write(t, s, func(tx *Tx) { require.NoError(t, tx.SetValue("tick", "2")) })
 }
 
-// closedFarm makes a file with a herd and some records, and closes it.
+// closedFarm puts a file at path that holds a herd with 200 records and is not
+// open. It is made once and then copied, since many tests want one.
 func closedFarm(t testing.TB, path string) farm {
 	t.Helper()
-	s, err := Open(t.Context(), path, Options{})
+	b, err := farmFile()
 	require.NoError(t, err)
-	var f farm
-	write(t, s, func(tx *Tx) {
-		f = newFarm(t, tx)
-		for _, e := range f.season(200) {
-			require.NoError(t, tx.Append(&e))
-		}
-	})
-	require.NoError(t, s.Close())
-	return f
+	require.NoError(t, os.WriteFile(path, b, 0o600))
+	return farm{1, 1, 1}
 }
+
+var farmFile = sync.OnceValues(func() (_ []byte, err error) {
+	dir, err := os.MkdirTemp("", "farm")
+	if err != nil {
+		return nil, err
+	}
+	defer func() { err = errors.Join(err, os.RemoveAll(dir)) }()
+	path := filepath.Join(dir, "herd.db")
+	s, err := Open(context.Background(), path, Options{})
+	if err != nil {
+		return nil, err
+	}
+	err = s.Write(context.Background(), func(tx *Tx) error {
+		f, err := makeFarm(tx)
+		if err != nil {
+			return err
+		}
+		for _, e := range f.season(200) {
+			if err := tx.Append(&e); err != nil {
+				return err
+			}
+		}
+		return nil
+	})
+	if err := errors.Join(err, s.Close()); err != nil {
+		return nil, err
+	}
+	return os.ReadFile(path)
+})
 
 // script runs SQL on a file that is not open.
 func script(t testing.TB, path, statements string) {

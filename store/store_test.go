@@ -43,20 +43,30 @@ type farm struct {
 	chat   ChatID
 }
 
-func newFarm(t testing.TB, tx *Tx) (f farm) {
+func newFarm(t testing.TB, tx *Tx) farm {
 	t.Helper()
-	var err error
-	f.herd, err = tx.CreateHerd("Long Acre", "America/Chicago", noon)
+	f, err := makeFarm(tx)
 	require.NoError(t, err)
-	f.person, err = tx.CreatePerson("Ann")
-	require.NoError(t, err)
-	require.NoError(t, tx.Join(f.herd, f.person, Owner))
+	return f
+}
+
+func makeFarm(tx *Tx) (f farm, err error) {
+	if f.herd, err = tx.CreateHerd("Long Acre", "America/Chicago", noon); err != nil {
+		return f, err
+	}
+	if f.person, err = tx.CreatePerson("Ann"); err != nil {
+		return f, err
+	}
+	if err = tx.Join(f.herd, f.person, Owner); err != nil {
+		return f, err
+	}
 	c, err := tx.ChatOf("telegram", "4711", false)
-	require.NoError(t, err)
+	if err != nil {
+		return f, err
+	}
 	f.chat = c.ID
 	c.Herd, c.Person = f.herd, f.person
-	require.NoError(t, tx.SaveChat(c))
-	return f
+	return f, tx.SaveChat(c)
 }
 
 func (f farm) envelope(fact model.Fact) Envelope {
