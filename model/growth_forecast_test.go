@@ -100,6 +100,7 @@ func (s *score) add(pig string, truth float64, i model.Interval) {
 	}
 }
 
+// mae is the mean absolute error, NaN of nothing.
 func (s *score) mae() float64 {
 	sum := 0.0
 	for _, e := range s.errs {
@@ -218,7 +219,7 @@ func (r row) report(t testing.TB) {
 }
 
 func head(t testing.TB, pigs int) {
-	t.Logf("%d pigs of one trial, each forecast from weeks 3, 5 and 7; mean absolute error, coverage of the 80 %% interval", pigs)
+	t.Logf("%d pigs, each forecast from weeks 3, 5 and 7; mean absolute error, coverage of the 80 %% interval", pigs)
 	t.Logf("%-34s 2 weeks ahead  | 4 weeks ahead [95 %% bootstrap]  | day of 90 kg", "")
 }
 
