@@ -36,7 +36,7 @@ func (f *waterFit) learn(h *Herd) error {
 	}
 	var s *waterState
 	noSize := map[string]bool{}
-	for _, w := range h.Waters {
+	for _, w := range seenFirst(h.Waters) {
 		var marked []int
 		for i, b := range h.Barrels {
 			if w.F.Barrel == "" || h.Barrel(w.F.Barrel) == b {
@@ -72,6 +72,19 @@ func (f *waterFit) learn(h *Herd) error {
 		f.noSize = append(f.noSize, sortedKeys(noSize))
 	}
 	return nil
+}
+
+// seenFirst puts a level that was looked at before a fill of the same moment:
+// "was empty, filled it" is one text.
+func seenFirst(waters []Dated[Water]) []Dated[Water] {
+	out := append([]Dated[Water](nil), waters...)
+	sort.SliceStable(out, func(i, j int) bool {
+		if !out[i].At.Equal(out[j].At) {
+			return out[i].At.Before(out[j].At)
+		}
+		return out[i].F.Seen && !out[j].F.Seen
+	})
+	return out
 }
 
 // until gives the state after the last fill or level told by the moment.

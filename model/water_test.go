@@ -173,6 +173,42 @@ func TestOneBarrelDryTooEarlyTeachesNothingOfTheHerd(t *testing.T) {
 	require.Equal(t, []string{"north"}, reasonWith(t, again.Reasons, WaterFavoured).Names)
 }
 
+func TestABarrelDryTooEarlyAgainAndAgainTeachesTheDraw(t *testing.T) {
+	d := newPenDiary(t, "America/Chicago").add("2026-05-02 09:00",
+		Arrive{Count: 4, WeightKg: Float(30)}, barrelSetting("north", 208, 2), Water{Full: true})
+	at := d.moment("2026-05-02 09:00")
+	before, err := d.herd().WaterLeft(at)
+	require.NoError(t, err)
+	var learned []float64
+	for range 4 {
+		at = at.AddDate(0, 0, 3) // a third of the days that were to be expected
+		d.add(at.Format("2006-01-02 15:04"), Water{Fraction: Float(0), Seen: true}, Water{Full: true})
+		w, err := d.herd().WaterLeft(at)
+		require.NoError(t, err)
+		learned = append(learned, w.Days)
+	}
+	require.InDelta(t, before.Days, learned[0], before.Days*0.15, "once may be a leak")
+	require.Less(t, learned[3], before.Days*0.6, "again and again is how they draw")
+	require.Greater(t, learned[3], 3*0.8)
+}
+
+func TestEmptyAndFilledInOneTextIsFilled(t *testing.T) {
+	d := fourPigs(t).add("2026-05-16 09:00", Water{Fraction: Float(0), Seen: true}, Water{Barrel: "north", Full: true})
+	w, err := d.herd().WaterLeft(d.moment("2026-05-16 09:00"))
+	require.NoError(t, err)
+	require.InDelta(t, 208, w.Barrels[0].Litres.Mid, 0.01)
+	require.Zero(t, w.Barrels[1].Litres.Mid)
+}
+
+func TestLitresForAllBarrelsAreSharedOutBySize(t *testing.T) {
+	d := newPenDiary(t, "America/Chicago").add("2026-05-02 09:00", Arrive{Count: 4, WeightKg: Float(30)},
+		barrelSetting("north", 200, 1), barrelSetting("south", 100, 1), Water{Litres: Float(90)})
+	w, err := d.herd().WaterLeft(d.moment("2026-05-02 09:00"))
+	require.NoError(t, err)
+	require.InDelta(t, 60, w.Barrels[0].Litres.Mid, 0.01)
+	require.InDelta(t, 30, w.Barrels[1].Litres.Mid, 0.01)
+}
+
 func TestAFillNobodyToldIsNoSmallerThirst(t *testing.T) {
 	d := fourPigs(t).add("2026-05-16 09:00", Water{Full: true})
 	before, err := d.herd().WaterLeft(d.moment("2026-05-16 09:00"))
