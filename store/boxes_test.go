@@ -44,6 +44,22 @@ func TestInbox(t *testing.T) {
 		got, err = tx.Receive(first)
 		require.NoError(t, err)
 		require.False(t, got, "a message that was handled is not taken again")
+
+		got, err = tx.Receive(Incoming{Key: "99/1", Chat: "99", Raw: []byte("a stranger's")})
+		require.NoError(t, err)
+		require.True(t, got)
+		in, _, err = tx.NextIncoming()
+		require.NoError(t, err)
+		require.NoError(t, tx.DropIncoming(in.ID))
+		require.ErrorIs(t, tx.DropIncoming(in.ID), ErrNotFound)
+		_, ok, err = tx.NextIncoming()
+		require.NoError(t, err)
+		require.False(t, ok)
+		_, err = tx.Receive(Incoming{Key: "99/2", Chat: "99"})
+		require.NoError(t, err)
+		next, _, err := tx.NextIncoming()
+		require.NoError(t, err)
+		require.Greater(t, next.ID, in.ID, "the number of a dropped message is not given again")
 	})
 }
 
@@ -77,6 +93,13 @@ func TestOutboxKeepsAMessageWhole(t *testing.T) {
 		back, _, err = tx.OutgoingByKey("reply 1")
 		require.NoError(t, err)
 		require.Equal(t, plain, back)
+		back, ok, err = tx.OutgoingByID(plain.ID)
+		require.NoError(t, err)
+		require.True(t, ok)
+		require.Equal(t, plain, back)
+		_, ok, err = tx.OutgoingByID(99)
+		require.NoError(t, err)
+		require.False(t, ok)
 
 		_, err = tx.Queue(&Outgoing{Chat: f.chat})
 		require.ErrorContains(t, err, "no key")
@@ -188,6 +211,20 @@ func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
 			found, err := tx.Sending()
 			require.NoError(t, err)
 			require.Equal(rt, sending, found)
+			for chat := range seen {
+				head, ok, err := tx.NextTo(chat)
+				require.NoError(t, err)
+				require.True(rt, ok)
+				for _, o := range all {
+					if o.Chat == chat && o.State == Pending {
+						require.Equal(rt, o, head)
+						break
+					}
+				}
+			}
+			_, ok, err = tx.NextTo(f.chat)
+			require.NoError(t, err)
+			require.False(rt, ok, "a chat for which nothing waits")
 			if len(want) > 1 {
 				got, err = tx.ToSend(now, 1)
 				require.NoError(t, err)

@@ -100,3 +100,21 @@ func TestCodesAreUsedOnce(t *testing.T) {
 		require.Equal(t, Grant{Role: Owner, Operator: true}, g)
 	})
 }
+
+func TestTextsThatCanOnlyBeACode(t *testing.T) {
+	for text, want := range map[string]bool{
+		"7K3QD-M4XNA": true, " 7k3qd-m4xna\n": true, "7k3qdm4xna": true, "ABCDE-FGHJK": true,
+		"": false, "7K3QD": false, "7K3QD-M4XN": false, "7K3QD-M4XNAA": false, "everything": false,
+		"Dot 38 girth": false, "2026-05-16": false, "5 bags corn": false, "half-empty": false, "7K3Q-DM4XNA": false,
+	} {
+		require.Equal(t, want, LooksLikeCode(text), text)
+	}
+	s := newStore(t)
+	write(t, s, func(tx *Tx) {
+		for range 50 {
+			code, err := tx.NewCode(0, Owner, true, noon, time.Hour)
+			require.NoError(t, err)
+			require.True(t, LooksLikeCode(code), code)
+		}
+	})
+}

@@ -95,7 +95,7 @@ CREATE TABLE code (
 ) STRICT;
 
 CREATE TABLE incoming (
-  id      INTEGER PRIMARY KEY,
+  id      INTEGER PRIMARY KEY AUTOINCREMENT, -- rows go, and no number comes twice
   key     TEXT NOT NULL UNIQUE,
   chat    TEXT NOT NULL,
   raw     BLOB NOT NULL,
