@@ -38,6 +38,8 @@ const (
 	leftOut     = 3.0           // and from which it is said to be left out
 	freshDays   = 3.0           // a first fill so soon after the pigs came found it empty
 	leftBefore  = 0.2           // of capacity, in a feeder first spoken of later
+	// leastCapacity is of the capacity first expected: no feeder holds less.
+	leastCapacity = 0.05
 )
 
 // feedFit is what the records say of the feeders: the joint belief after each
@@ -48,6 +50,7 @@ type feedFit struct {
 	feeders []*feederBelief
 	steps   []feedStep
 	odd     []oddSpan
+	fills   []FeedFill
 	err     error // weights missing, or a capacity
 }
 
@@ -69,9 +72,9 @@ type feedStep struct {
 
 // feedMark is the latest record of a feeder's level.
 type feedMark struct {
-	said    bool
-	at      time.Time
-	leveled bool // its level was seen, not only feed poured
+	said bool
+	at   time.Time
+	seen time.Time // when its level was last seen, not only feed poured; zero: never
 }
 
 // oddSpan is a span whose use was too strange to learn from in full.

@@ -67,7 +67,7 @@ func (o *outlook) lasts(edge float64) ([]float64, error) {
 		for k, i := range open {
 			after := o.margin(i, o.taken[i]+share[k]*(end-at)*use.kg, o.noise[i]+share[k]*share[k]*(end-at)*use.noise, extra, edge)
 			if after <= 0 {
-				if t := at + (end-at)*margin[i]/(margin[i]-after); dry < 0 || t < first {
+				if t := at + (end-at)*max(margin[i], 0)/(max(margin[i], 0)-min(after, -1e-12)); dry < 0 || t < first {
 					first, dry = t, k
 				}
 			}

@@ -1,6 +1,9 @@
 package model
 
-import "math"
+import (
+	"math"
+	"time"
+)
 
 // learn takes a record into the belief.
 func (f *feedFit) learn(g gaussian, marks []feedMark, e feedEvent, x float64) error {
@@ -22,24 +25,35 @@ func (f *feedFit) learn(g gaussian, marks []feedMark, e feedEvent, x float64) er
 		parts := f.roomShares(g, meant)
 		for k, i := range meant {
 			f.refilled(g, i, fact, parts[k], e)
-			marks[i] = feedMark{true, e.record.At, fact.Full || fact.Fraction != nil || fact.FromEmpty}
+			marks[i].note(e.record.At, fact.Full || fact.Fraction != nil || fact.FromEmpty)
 		}
 	case FeedLevel:
 		for k, share := range f.levelShares(g, meant) {
 			if err := f.levelSeen(g, meant[k], fact, share, x, e); err != nil {
 				return err
 			}
-			marks[meant[k]] = feedMark{true, e.record.At, true}
+			marks[meant[k]].note(e.record.At, true)
 		}
 	case Alarm: // pigs cannot get at feed, whatever hangs in the feeder
 		for _, i := range meant {
 			if marks[i].said {
 				g.forget(placeLevel(i), 0, emptySD*g.mean[placeCapacity(i)])
-				marks[i] = feedMark{true, e.record.At, true}
+				marks[i].note(e.record.At, true)
 			}
 		}
 	}
+	for _, i := range meant { // a story against all reason must not shrink it away
+		g.mean[placeCapacity(i)] = max(g.mean[placeCapacity(i)], leastCapacity*f.feeders[i].capacityKg)
+	}
 	return nil
+}
+
+// note takes down that a record spoke of the level.
+func (m *feedMark) note(at time.Time, seen bool) {
+	m.said, m.at = true, at
+	if seen {
+		m.seen = at
+	}
 }
 
 // begin believes something of the level before the first record of a feeder:
@@ -101,6 +115,9 @@ func (f *feedFit) refilled(g gaussian, i int, r Refill, part float64, e feedEven
 		return
 	}
 	kg := *r.FeedKg * part
+	if r.Full && !r.FromEmpty {
+		f.tookToFill(g, i, kg, e)
+	}
 	g.mean[level] += kg
 	g.widen(level, pourSD*kg*pourSD*kg)
 	if !r.Full {
@@ -137,7 +154,7 @@ func (f *feedFit) levelSeen(g gaussian, i int, l FeedLevel, share, x float64, e 
 		f.levelIs(g, i, f.weights(placeLevel(i), 1), kg, kgSeenSD*kg+emptySD*capacity, true, e)
 	case l.Days != nil:
 		use, err := f.use.on(Day(math.Floor(x)))
-		if err != nil {
+		if err != nil || use.kg == 0 { // where nothing eats, days say nothing
 			return err
 		}
 		there := f.withFeed(g, f.eating(x))

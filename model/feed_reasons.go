@@ -83,6 +83,21 @@ const (
 	ReasonNeedsBooking = "needs_booking"
 )
 
+// FeedReasonCodes lists the codes of the reasons above, for the catalogue of
+// sentences to be held against.
+func FeedReasonCodes() []string {
+	return []string{
+		ReasonFeedMark, ReasonFeedUnseen, ReasonFeedPigs, ReasonFeedAppetite, ReasonFeedTable,
+		ReasonFeedCapacity, ReasonFeedCapacityGuessed, ReasonFeedHeat, ReasonFeedCold, ReasonFeedSick,
+		ReasonFeedLeftOut, ReasonFeederNeverFilled, ReasonFeedBooked,
+		ReasonRationNeeds, ReasonRationHolds, ReasonRationUnknown, ReasonRationAdd, ReasonRationNoRemedy,
+		ReasonYieldDressing, ReasonYieldOwnDressing, ReasonYieldTakeHome, ReasonYieldOwnTakeHome,
+		ReasonCostPaid, ReasonCostReceived, ReasonCostFeedAhead, ReasonCostFeedUnpriced, ReasonCostOtherMoney,
+		ReasonCostDead, ReasonCostNoWeight,
+		ReasonNeedsGrowth, ReasonNeedsFeed, ReasonNeedsWater, ReasonNeedsSpace, ReasonNeedsBooking,
+	}
+}
+
 // oddFor is how many days a span left out is worth telling.
 const oddFor = 28
 
@@ -92,8 +107,8 @@ func (f *feedFit) reasons(g gaussian, marks []feedMark, o *outlook, at time.Time
 	var out []Reason
 	for _, i := range o.there {
 		name := []string{f.feeders[i].name}
-		if marks[i].leveled {
-			out = append(out, Reason{Code: ReasonFeedMark, Names: name, On: DayOf(marks[i].at)})
+		if seen := marks[i].seen; !seen.IsZero() {
+			out = append(out, Reason{Code: ReasonFeedMark, Names: name, On: DayOf(seen)})
 		} else {
 			out = append(out, Reason{Code: ReasonFeedUnseen, Names: name, On: DayOf(marks[i].at)})
 		}

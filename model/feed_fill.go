@@ -1,0 +1,47 @@
+package model
+
+import (
+	"math"
+	"time"
+)
+
+// FeedFill is what a feeder took until it was full, against what it was expected
+// to take.
+type FeedFill struct {
+	Record   string // its ID
+	Feeder   string
+	At       time.Time
+	TookKg   float64
+	Expected Interval // kg
+	// Strange says that it took so much or so little that the span before it
+	// teaches less of the herd: beyond 2 standard errors.
+	Strange bool
+}
+
+// FeedFills lists the fills to the brim whose amount was told and of which
+// something could be expected, in the order of time: none of a feeder's first
+// fill, none that found the feeder empty. It is empty where the herd's weights
+// or a capacity are unknown.
+func (h *Herd) FeedFills() []FeedFill {
+	if len(h.Refills) == 0 {
+		return nil
+	}
+	return append([]FeedFill(nil), h.feeding().fills...)
+}
+
+// tookToFill holds a pour that filled a feeder against the room that was
+// expected in it.
+func (f *feedFit) tookToFill(g gaussian, i int, kg float64, e feedEvent) {
+	if f.feeders[i].from >= e.x {
+		return
+	}
+	w := f.levelUnder(i, 1)
+	short, variance := g.along(w)
+	sd := math.Sqrt(variance + math.Pow(brimSD*g.mean[placeCapacity(i)], 2))
+	room := Estimate{-short, sd}.Interval()
+	f.fills = append(f.fills, FeedFill{
+		Record: e.record.ID, Feeder: f.feeders[i].name, At: e.record.At, TookKg: kg,
+		Expected: Interval{max(room.Low, 0), max(room.Mid, 0), room.High},
+		Strange:  math.Abs(kg+short) > strange*sd,
+	})
+}
