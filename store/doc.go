@@ -4,4 +4,12 @@
 //
 // One process writes at a time; readers are welcome beside it. Every write is
 // one transaction with synchronous=FULL: what was answered is on the disk.
+//
+// Beside herd.db lie herd.db-wal and herd.db-shm while it is in use, which
+// belong to it; herd.db-lock, which the writing process holds locked; and
+// herd.db.schema-N, a copy from before the schema was last changed. A view for
+// each kind of record (weighing, refill, water, ...) lets any SQLite tool read
+// the herd's data.
+//
+// The package reads no clock: moments come in as values.
 package store

@@ -5,11 +5,12 @@ import (
 	"database/sql"
 	"errors"
 	"fmt"
+	"slices"
 
 	"troughbell/model"
 )
 
-// ViewRows gives the rows of the view of a kind for one herd, in the order of
+// ViewRows gives what the view of a kind shows for one herd, in the order of
 // their moments, those taken back left out: plain numbers, days as 2026-05-16,
 // moments in RFC 3339, nothing for what was not said. The columns herd and
 // voided, which say nothing then, are left out. cols and vals are good until f
@@ -18,18 +19,20 @@ func (tx *Tx) ViewRows(kind model.Kind, herd HerdID, f func(cols []string, vals 
 	if tx.c == nil {
 		return errTxOver
 	}
-	name := ViewName(kind)
 	defer func() {
 		if err != nil {
-			err = fmt.Errorf("view %s: %w", name, err)
+			err = fmt.Errorf("view %s: %w", ViewName(kind), err)
 		}
 	}()
-	if versions[kind] == 0 {
+	facts := model.Facts()
+	i := slices.IndexFunc(facts, func(f model.Fact) bool { return f.Kind() == kind })
+	if i < 0 {
 		return errors.New("there is no such kind of record")
 	}
+	// Not the view itself: only a writer brings that up to date.
 	rows, err := tx.c.conn.QueryContext(context.Background(), fmt.Sprintf(
-		"SELECT v.* FROM %q AS v JOIN record AS r ON r.herd = v.herd AND r.id = v.id"+
-			" WHERE v.herd = ? AND v.voided IS NULL ORDER BY r.at, r.seq", name), int64(herd))
+		"WITH v AS (%s) SELECT v.* FROM v JOIN record AS r ON r.herd = v.herd AND r.id = v.id"+
+			" WHERE v.herd = ? AND v.voided IS NULL ORDER BY r.at, r.seq", viewSQL(facts[i])), int64(herd))
 	if err != nil {
 		return err
 	}

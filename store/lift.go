@@ -2,6 +2,7 @@ package store
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"maps"
 
@@ -34,9 +35,17 @@ var versions = func() map[model.Kind]int {
 	return v
 }()
 
+// errNewerRecord is in the chain of an error about a record that only a newer
+// version can read.
+var errNewerRecord = errors.New("it comes from a newer version")
+
 // decode reads a fact written in any layout up to the current one.
 func decode(kind model.Kind, version int, body []byte) (model.Fact, error) {
-	if current := versions[kind]; version != current && current != 0 {
+	current := versions[kind]
+	if current == 0 {
+		return nil, fmt.Errorf("kind %q: %w", kind, errNewerRecord)
+	}
+	if version != current {
 		lifted, err := liftBody(lifts, kind, version, current, body)
 		if err != nil {
 			return nil, err
@@ -48,7 +57,7 @@ func decode(kind model.Kind, version int, body []byte) (model.Fact, error) {
 
 func liftBody(by map[layout]lift, kind model.Kind, from, to int, body []byte) ([]byte, error) {
 	if from > to {
-		return nil, fmt.Errorf("a %s of version %d comes from a newer version; this one knows up to %d", kind, from, to)
+		return nil, fmt.Errorf("a %s of version %d, where %d is known: %w", kind, from, to, errNewerRecord)
 	}
 	fields := map[string]any{}
 	if err := json.Unmarshal(body, &fields); err != nil {

@@ -1,6 +1,7 @@
 package store
 
 import (
+	"path/filepath"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -64,4 +65,17 @@ func TestDecodeByVersion(t *testing.T) {
 	f, err = decode("fence", 0, []byte(`{"volts":4500}`))
 	require.NoError(t, err)
 	require.Equal(t, model.Fence{Kv: 4.5}, f)
+}
+
+func TestRecordOfANewerVersionIsTold(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "herd.db")
+	closedFarm(t, path)
+	script(t, path, "INSERT INTO record (herd, seq, id, kind, version, on_day, zone, at, at_east, said_at, body)"+
+		" VALUES (1, 201, 'r201', 'song', 1, '2026-05-16', 'UTC', 0, 0, 0, '{}')")
+	s := openStore(t, path, Options{})
+	err := s.Read(t.Context(), func(tx *Tx) error {
+		_, err := tx.Journal(1)
+		return err
+	})
+	requireProblem(t, err, Newer, path)
 }

@@ -72,10 +72,14 @@ func explain(path string, err error) error {
 	return err
 }
 
-// explainSQL is explain for errors that SQLite gave, and no others.
+// explainSQL is explain for errors that the content of the file or SQLite gave,
+// and no others.
 func explainSQL(path string, err error) error {
 	var known *Problem
 	var e *sqlite.Error
+	if errors.Is(err, errNewerRecord) {
+		return problem(Newer, err, "%s holds records of a newer version; use that version.", path)
+	}
 	if errors.As(err, &known) || !errors.As(err, &e) {
 		return err
 	}

@@ -46,12 +46,14 @@ func views() map[string]string {
 	out := map[string]string{}
 	for _, f := range model.Facts() {
 		name := ViewName(f.Kind())
-		out[name] = viewSQL(name, f)
+		out[name] = fmt.Sprintf("CREATE VIEW %q AS %s", name, viewSQL(f))
 	}
 	return out
 }
 
-func viewSQL(name string, f model.Fact) string {
+// viewSQL is the query that shows the records of the fact's kind.
+func viewSQL(f model.Fact) string {
+	name := ViewName(f.Kind())
 	taken := map[string]bool{}
 	var columns []string
 	add := func(column, expression string) {
@@ -65,8 +67,7 @@ func viewSQL(name string, f model.Fact) string {
 		add(c.name, c.sql)
 	}
 	eachField(reflect.TypeOf(f), "$", add)
-	return fmt.Sprintf("CREATE VIEW %q AS SELECT\n%s\nFROM record AS r WHERE r.kind = '%s'",
-		name, strings.Join(columns, ",\n"), f.Kind())
+	return fmt.Sprintf("SELECT\n%s\nFROM record AS r WHERE r.kind = '%s'", strings.Join(columns, ",\n"), f.Kind())
 }
 
 var (
