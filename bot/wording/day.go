@@ -86,9 +86,12 @@ func (v Voice) Edge(t time.Time) string {
 	return v.Day(d)
 }
 
-// Likely writes a computed moment to the nearest hour, beyond two days its day.
+// longAgo is how far back a computed moment is told by the hour.
+const longAgo = 12 * time.Hour
+
+// Likely writes a computed moment to the nearest hour, further off its day.
 func (v Voice) Likely(t time.Time) string {
-	if t.Sub(v.Now) <= hourly {
+	if ahead := t.Sub(v.Now); ahead <= hourly && ahead > -longAgo {
 		return v.Moment(t.Round(time.Hour))
 	}
 	return v.Day(model.DayOf(t))

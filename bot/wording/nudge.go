@@ -1,7 +1,9 @@
 package wording
 
 import (
+	"slices"
 	"strings"
+	"time"
 
 	"troughbell/schedule"
 )
@@ -32,21 +34,56 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 	return strings.Join(lines, "\n"), labels
 }
 
-// late ends the code of the sentence for a line whose day is past.
-const late = "_late"
-
 // danger is the one sign in use.
 const danger = "⚠"
 
 // Line says one thing that falls due.
 func (v Voice) Line(l schedule.Line) string {
-	a := With(l.Names, l.On, l.At, l.Q)
+	a := With(v.lineNames(l), l.On, l.At, l.Q)
 	a.Days = append(a.Days, l.Window.Low, l.Window.Mid, l.Window.High)
-	code := l.Code
-	if _, ok := lineSentences[code+late]; ok && l.On != 0 && l.On < v.today() {
-		code += late
+	return v.say(partLine, v.lineCode(l), a)
+}
+
+// Endings of the codes of sentences for special cases of a line.
+const (
+	late = "_late" // its day is past
+	soon = "_now"  // its moment is past, or within the hour
+	one  = "_one"  // it speaks of one thing only
+)
+
+// lineCode is the code of the line's sentence.
+func (v Voice) lineCode(l schedule.Line) string {
+	for _, special := range []struct {
+		ending string
+		holds  bool
+	}{
+		{late, l.On != 0 && l.On < v.today()},
+		{soon, !l.At.IsZero() && l.At.Sub(v.Now) < time.Hour},
+		{one, len(l.Names) == 1},
+	} {
+		if _, ok := lineSentences[l.Code+special.ending]; ok && special.holds {
+			return l.Code + special.ending
+		}
 	}
-	return v.say(partLine, code, a)
+	return l.Code
+}
+
+// lineNames are the names of a line as they are said: kinds of things in words,
+// ingredients with what is there of what is needed.
+func (v Voice) lineNames(l schedule.Line) []string {
+	names := slices.Clone(l.Names)
+	for i, name := range names {
+		switch l.Code {
+		case schedule.CodeKeepAsking, schedule.CodeCheckNotFilled, schedule.CodeCheckQuestion:
+			names[i] = About(name)
+		case schedule.CodeStockShort, schedule.CodeStockEve:
+			if len(l.Q) >= 2*len(names) {
+				have, _ := v.number(l.Q[2*i], styleFeed)
+				names[i] = name + " " + have + " of " + v.Quantity(l.Q[2*i+1], styleFeed)
+			}
+		}
+	}
+	return names
 }
 
 // allWell says in two lines that nothing is due and how long things last.

@@ -6,16 +6,20 @@ package wording
 var lineSentences = catalogue{
 	"all_well": "All is well on {on}: nothing to do beyond the look-over.",
 
-	"refill_visit":   "{on}: [mix {?q1|batch|batches}, ]pour {q0:feed}: {n*2:feed}. Lasts past {at:day}.",
-	"refill_brim":    "{on}: fill to the brim, {q0:feed}[, {?q1|batch|batches}]: {n*2:feed}. May not reach {at:day}: plan a fill between.",
-	"refill_midweek": "Feed in {n}: safe only to {at:edge}, likely to {on}. Pour {q0:feed}[, {?q1|batch|batches}].",
-	"refill_out":     "Feed in {n}: out since {at:likely} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
+	"refill_visit":       "{on}: [mix {?q1|batch|batches}, ]pour {q0:feed}: {n*2:feedbare}. Lasts past {at:day}.",
+	"refill_visit_one":   "{on}: [mix {?q1|batch|batches}, ]pour {q0:feed} into {n}. Lasts past {at:day}.",
+	"refill_brim":        "{on}: fill to the brim, {q0:feed}[, {?q1|batch|batches}]: {n*2:feedbare}. May not reach {at:day}: plan a fill between.",
+	"refill_brim_one":    "{on}: fill {n} to the brim, {q0:feed}[, {?q1|batch|batches}]. May not reach {at:day}: plan a fill between.",
+	"refill_midweek":     "Feed in {n}: safe only to {at:edge}, likely to {on}. Pour {q0:feed}[, {?q1|batch|batches}].",
+	"refill_midweek_now": "Feed in {n}: may be out already, likely lasts to {on}. Look, and pour {q0:feed}[, {?q1|batch|batches}].",
+	"refill_out":         "Feed in {n}: out since {at:likely} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
 
-	"water_visit":      "{on}: fill {n}[, {?q0}]; they draw {q1}. Then safe past {at:day}.",
-	"water_brim":       "{on}: fill {n}[, {?q0}]; full lasts only into {on}, not to {at:day}. Plan a fill between.",
-	"water_midweek":    "Water in {n}: safe only to {at:edge}, likely to {on}. {q0} left, they draw {q1}.",
-	"water_out":        "Water in {n}: out since {at:likely} as I calculate; nobody has looked. Look now. If long dry or any pig staggers: vet before water.",
-	"water_seen_empty": "Water: {n} seen empty {at}, no fill since. Fill now, a little at a time. If long dry or any pig staggers: vet before water.",
+	"water_visit":       "{on}: fill {n}[, {?q0}]; they draw {q1}. Then safe past {at:day}.",
+	"water_brim":        "Fill {n}[, {?q0}]: full is safe only into {on}. Plan a fill before the round on {at:day}.",
+	"water_midweek":     "Water in {n}: safe only to {at:edge}, likely to {on}.[ {?q0} left,] they draw {q1}.",
+	"water_midweek_now": "Water in {n}: may be out already, likely lasts to {on}. Look and fill; they draw {q1}.",
+	"water_out":         "Water in {n}: out since {at:likely} as I calculate; nobody has looked. Look now. If long dry or any pig staggers: vet before water.",
+	"water_seen_empty":  "Water: {n} seen empty {at}, no fill since. Fill now, a little at a time. If long dry or any pig staggers: vet before water.",
 
 	"wallow_visit": "Wallow: dry from {on}. Top up[, about {?q0}].",
 	"wallow_heat":  "Wallow: dry or nearly so, and {q0} on {on}. Fill it[, about {?q1}].",
@@ -37,7 +41,7 @@ var lineSentences = catalogue{
 	"book_eve": "Butcher {on}[, {at}][: {?q0|pig|pigs}]. Feed off 12 to 18 hours before slaughter, as the butcher says; water always. " +
 		"Load in the cool.",
 
-	"withdrawal_conflict": "NOT CLEAR for the butcher {on}: {n}, clear {at}. Move the day or hold them back.",
+	"withdrawal_conflict": "NOT CLEAR for the butcher {on}:[ {n},] clear {at}. Move the day or hold them back.",
 	"withdrawal_unknown":  "NOT CLEAR[: {n}]: withdrawal days unknown[; butcher {on}]. Read the label or ask the vet, then text the days.",
 
 	"heat_watch":     "Warm {on}: {q0}. Shade, water that runs[, humidity {q1}].",
@@ -54,7 +58,7 @@ var lineSentences = catalogue{
 	"stock_short": "Shed short for {on}: {n}. Buy before.",
 	"stock_eve":   "Shed short for tomorrow, {on}: {n}.",
 
-	"own_reminder": "{N}.",
+	"own_reminder": "Reminder: {n}.",
 
 	"capacity_feed":    "From {on} full feeders ({q0:feed}) hold less than the {q1:feed} between two visits. Add one or fill between.",
 	"capacity_nipples": "Drinkers: {q0} there, {q1} wanted. Add one before it gets hot.",
@@ -71,7 +75,7 @@ var lineSentences = catalogue{
 	"check_silence":     "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
 	"check_feed_level":  "How full is the feed[ in {n}]?",
 	"check_water_level": "How full is the water[: {n}]?",
-	"check_question":    "Still open from {at}: a question about the {n1}.",
+	"check_question":    "Still open from {at}: my question on the {n1}. Answer it, or text: cancel.",
 	"check_not_filled":  "No fill logged {on}[: {n}]. Done? Text it, as in: filled 150, full.",
 
 	"keep_asking": "{N}: passed over three times. Keep, monthly, or stop?",

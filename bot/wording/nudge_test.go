@@ -1,0 +1,177 @@
+package wording_test
+
+import (
+	"strings"
+	"testing"
+	"time"
+	"unicode/utf8"
+
+	"github.com/stretchr/testify/require"
+
+	"troughbell/bot/wording"
+	"troughbell/model"
+	"troughbell/schedule"
+)
+
+func at(d string, hour int) time.Time { return day(d).At(hour*60, chicago) }
+
+// lines has for every code of the schedule an example line with what it says.
+var lines = []struct {
+	line schedule.Line
+	want string
+}{
+	{
+		schedule.Line{Code: schedule.CodeRefillVisit, Names: []string{"north", "south"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.Kg(285 * lb), wording.N(3), wording.Kg(150 * lb), wording.Kg(135 * lb)}},
+		"Sat 11 Jul: mix 3 batches, pour 285 lb: north 150, south 135. Lasts past Sat 18 Jul.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeRefillVisit, Names: []string{"north"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.Kg(150 * lb), wording.N(0), wording.Kg(150 * lb)}},
+		"Sat 11 Jul: pour 150 lb into north. Lasts past Sat 18 Jul.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeRefillBrim, Names: []string{"north", "south"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.Kg(285 * lb), wording.N(1), wording.Kg(150 * lb), wording.Kg(135 * lb)}},
+		"Sat 11 Jul: fill to the brim, 285 lb, 1 batch: north 150, south 135. May not reach Sat 18 Jul: plan a fill between.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeRefillMidweek, Names: []string{"north"}, On: day("2026-07-16"), At: at("2026-07-15", 5), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(0)}},
+		"Feed in north: safe only to Tue 14 Jul, likely to Thu 16 Jul. Pour 90 lb.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeRefillMidweek, Names: []string{"north"}, On: day("2026-07-12"), At: at("2026-07-11", 11), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(1)}},
+		"Feed in north: may be out already, likely lasts to Sun 12 Jul. Look, and pour 90 lb, 1 batch.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeRefillOut, Grade: schedule.Danger, Names: []string{"north"}, At: at("2026-07-11", 8), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(0)}},
+		"⚠ Feed in north: out since today 8 am as I calculate; nobody has looked. Pour 90 lb, or text the level.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeWaterVisit, Names: []string{"blue", "white"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.L(300), wording.LD(50)}},
+		"Sat 11 Jul: fill blue and white, 79 gal; they draw 13 gal a day. Then safe past Sat 18 Jul.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeWaterBrim, Names: []string{"blue"}, On: day("2026-07-16"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.L(0), wording.LD(50)}},
+		"Fill blue: full is safe only into Thu 16 Jul. Plan a fill before the round on Sat 18 Jul.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeWaterMidweek, Names: []string{"blue"}, On: day("2026-07-16"), At: at("2026-07-12", 20), Q: []model.Quantity{wording.L(100), wording.LD(50)}},
+		"Water in blue: safe only to tomorrow 8 pm, likely to Thu 16 Jul. 26 gal left, they draw 13 gal a day.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeWaterMidweek, Names: []string{"blue"}, On: day("2026-07-11"), At: at("2026-07-11", 5), Q: []model.Quantity{wording.L(0), wording.LD(50)}},
+		"Water in blue: may be out already, likely lasts to Sat 11 Jul. Look and fill; they draw 13 gal a day.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeWaterOut, Grade: schedule.Danger, Names: []string{"blue"}, At: at("2026-07-10", 8), Q: []model.Quantity{wording.N(1)}},
+		"⚠ Water in blue: out since Fri 10 Jul as I calculate; nobody has looked. Look now. If long dry or any pig staggers: vet before water.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeWaterSeenEmpty, Grade: schedule.Danger, Names: []string{"blue"}, At: at("2026-07-11", 8), Q: []model.Quantity{wording.N(1)}},
+		"⚠ Water: blue seen empty today 8 am, no fill since. Fill now, a little at a time. If long dry or any pig staggers: vet before water.",
+	},
+	{schedule.Line{Code: schedule.CodeWallowVisit, On: day("2026-07-14"), Q: []model.Quantity{wording.L(435)}}, "Wallow: dry from Tue 14 Jul. Top up, about 115 gal."},
+	{schedule.Line{Code: schedule.CodeWallowVisit, On: day("2026-07-14")}, "Wallow: dry from Tue 14 Jul. Top up."},
+	{schedule.Line{Code: schedule.CodeWallowHeat, On: day("2026-07-14"), Q: []model.Quantity{celsius(35)}}, "Wallow: dry or nearly so, and 95 °F on Tue 14 Jul. Fill it."},
+	{schedule.Line{Code: schedule.CodeLevelStanding, Names: []string{"north"}, Q: []model.Quantity{wording.Days(12)}}, "Feed in north: nothing poured for 12 days. Knock and level it so that it does not bridge."},
+	{schedule.Line{Code: schedule.CodeLevelBridged, Names: []string{"north"}, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(90 * lb), wording.Kg(30 * lb)}}, "Feed in north: 90 lb seen Sat 11 Jul, 30 lb expected. Knock it: bridged or shut too far?"},
+	{schedule.Line{Code: schedule.CodeWormDue, On: day("2026-07-18")}, "Worming due Sat 18 Jul. Dung test first, or by the label; then text product and withdrawal days."},
+	{schedule.Line{Code: schedule.CodeWormDue, Names: []string{"Fern"}, On: day("2026-07-04")}, "Worming due since Sat 4 Jul: Fern. Dung test first, or by the label; then text product and withdrawal days."},
+	{schedule.Line{Code: schedule.CodeWormBlocked, On: day("2026-08-01")}, "No worming now: it may not be clear by the butcher, Sat 1 Aug. Ask the vet."},
+	{schedule.Line{Code: schedule.CodeMoveDue, Names: []string{"oak"}, On: day("2026-07-18")}, "Pen move due Sat 18 Jul: out of oak."},
+	{schedule.Line{Code: schedule.CodeWeighDue, On: day("2026-07-18")}, "Tape Sat 18 Jul: it would sharpen the butcher date."},
+	{schedule.Line{Code: schedule.CodeBookBy, On: day("2026-07-20"), Window: model.DayInterval{Low: day("2026-08-25"), Mid: day("2026-09-01"), High: day("2026-09-08")}}, "No butcher booked: call by Mon 20 Jul, ask for 25 Aug–8 Sep."},
+	{schedule.Line{Code: schedule.CodeBookBy, On: day("2026-07-01"), Window: model.DayInterval{Low: day("2026-08-25"), Mid: day("2026-09-01"), High: day("2026-09-08")}}, "No butcher booked: call now, ask for 25 Aug–8 Sep."},
+	{schedule.Line{Code: schedule.CodeBookAhead, On: day("2026-07-25"), Q: []model.Quantity{wording.Days(14), wording.N(0), wording.Kg(265 * lb)}}, "Butcher Sat 25 Jul, in 14 days, about 265 lb each then."},
+	{schedule.Line{Code: schedule.CodeBookEve, On: day("2026-07-12"), At: at("2026-07-12", 6), Q: []model.Quantity{wording.N(4)}}, "Butcher Sun 12 Jul, tomorrow 6 am: 4 pigs. Feed off 12 to 18 hours before slaughter, as the butcher says; water always. Load in the cool."},
+	{schedule.Line{Code: schedule.CodeWithdrawalConflict, Grade: schedule.Danger, Names: []string{"Fern"}, On: day("2026-07-12"), At: at("2026-07-13", 18)}, "⚠ NOT CLEAR for the butcher Sun 12 Jul: Fern, clear Mon 6 pm. Move the day or hold them back."},
+	{schedule.Line{Code: schedule.CodeWithdrawalConflict, On: day("2026-07-12"), At: at("2026-07-13", 18)}, "NOT CLEAR for the butcher Sun 12 Jul: clear Mon 6 pm. Move the day or hold them back."},
+	{schedule.Line{Code: schedule.CodeWithdrawalUnknown, Names: []string{"Fern"}, On: day("2026-07-25")}, "NOT CLEAR: Fern: withdrawal days unknown; butcher Sat 25 Jul. Read the label or ask the vet, then text the days."},
+	{schedule.Line{Code: schedule.CodeHeatWatch, On: day("2026-07-12"), Q: []model.Quantity{celsius(28)}}, "Warm Sun 12 Jul: 82 °F. Shade, water that runs."},
+	{schedule.Line{Code: schedule.CodeHeatAlert, On: day("2026-07-12"), Q: []model.Quantity{celsius(31)}}, "Hot Sun 12 Jul: 88 °F. Wet the wallow, check every nipple, move nothing by day."},
+	{schedule.Line{Code: schedule.CodeHeatDanger, Grade: schedule.Danger, On: day("2026-07-12"), Q: []model.Quantity{celsius(34)}}, "⚠ Dangerous heat Sun 12 Jul: 93 °F. Wallow, shade, cool water before noon. Panting with open mouth or down: call the vet."},
+	{schedule.Line{Code: schedule.CodeHeatEmergency, Grade: schedule.Danger, On: day("2026-07-12"), Q: []model.Quantity{celsius(37)}}, "⚠ Deadly heat Sun 12 Jul: 99 °F. Wallow, shade, cool water, look every hour. Panting with open mouth or down: call the vet."},
+	{schedule.Line{Code: schedule.CodeColdNight, On: day("2026-07-12"), Q: []model.Quantity{celsius(2), celsius(10), wording.Kg(50 * lb)}}, "Cold Sun 12 Jul: 36 °F, they bear 50 °F at 50 lb. Deep dry straw, windy side shut."},
+	{schedule.Line{Code: schedule.CodeColdFreeze, On: day("2026-07-12"), Q: []model.Quantity{celsius(-6)}}, "Hard freeze Sun 12 Jul: 21 °F. Drain hoses, check nipples in the morning; no water is no feed."},
+	{schedule.Line{Code: schedule.CodeRationShort, Names: []string{"soybean meal 48"}, On: day("2026-07-11"), Q: []model.Quantity{percent(0.74), percent(0.77), wording.Kg(176 * lb), wording.Kg(1.5 * lb)}}, "Mix: 0.74% lysine, needs 0.77% at 176 lb. A batch: soybean meal 48 +1.5 lb."},
+	{schedule.Line{Code: schedule.CodeRationRich, On: day("2026-07-11"), Q: []model.Quantity{percent(0.84), percent(0.67), wording.Kg(220 * lb)}}, "Mix: 0.84% lysine, 0.67% is enough at 220 lb."},
+	{schedule.Line{Code: schedule.CodeStockShort, Names: []string{"corn", "soybean meal 48"}, On: day("2026-07-18"), Q: []model.Quantity{wording.Kg(104 * lb), wording.Kg(148 * lb), wording.Kg(8 * lb), wording.Kg(46 * lb)}}, "Shed short for Sat 18 Jul: corn 105 of 150 lb and soybean meal 48 8 of 46 lb. Buy before."},
+	{schedule.Line{Code: schedule.CodeStockEve, Names: []string{"corn"}, On: day("2026-07-12"), Q: []model.Quantity{wording.Kg(104 * lb), wording.Kg(148 * lb)}}, "Shed short for tomorrow, Sun 12 Jul: corn 105 of 150 lb."},
+	{schedule.Line{Code: schedule.CodeOwnReminder, Names: []string{"check the wire"}, On: day("2026-07-11")}, "Reminder: check the wire."},
+	{schedule.Line{Code: schedule.CodeCapacityFeed, Names: []string{"north"}, On: day("2026-08-01"), Q: []model.Quantity{wording.Kg(300 * lb), wording.Kg(310 * lb)}}, "From Sat 1 Aug full feeders (300 lb) hold less than the 310 lb between two visits. Add one or fill between."},
+	{schedule.Line{Code: schedule.CodeCapacityNipples, Q: []model.Quantity{wording.N(1), wording.N(2)}}, "Drinkers: 1 there, 2 wanted. Add one before it gets hot."},
+	{schedule.Line{Code: schedule.CodeAlarmOut, Grade: schedule.Danger, At: at("2026-07-11", 8), Q: []model.Quantity{wording.N(2)}}, "⚠ Pigs out, reported today 8 am, not called in. Counted? Text: pigs in."},
+	{schedule.Line{Code: schedule.CodeAlarmDown, Grade: schedule.Danger, Names: []string{"Fern"}, At: at("2026-07-11", 8), Q: []model.Quantity{wording.N(2)}}, "⚠ Pig down: Fern, reported today 8 am. Vet called? Text how it is."},
+	{schedule.Line{Code: schedule.CodeAlarmNoWater, Grade: schedule.Danger, At: at("2026-07-11", 8), Q: []model.Quantity{wording.N(2)}}, "⚠ No water reported today 8 am, no fill since. If long dry or any pig staggers: vet before water."},
+	{schedule.Line{Code: schedule.CodeAlarmNoFeed, Grade: schedule.Danger, At: at("2026-07-11", 8), Q: []model.Quantity{wording.N(2)}}, "⚠ No feed reported today 8 am, no fill since."},
+	{schedule.Line{Code: schedule.CodeAlarmFence, Grade: schedule.Danger, At: at("2026-07-11", 8), Q: []model.Quantity{wording.N(2)}}, "⚠ Fence down reported today 8 am. Text the voltage when it is up: fence 6.2."},
+	{schedule.Line{Code: schedule.CodeAlarmFenceLow, On: day("2026-07-11"), Q: []model.Quantity{kv(2.5), kv(4)}}, "Fence 2.5 kV on Sat 11 Jul: under 4 kV pigs test it. Check ground rod and weeds, power off first."},
+	{schedule.Line{Code: schedule.CodeSeasonOver, On: day("2026-07-11"), Q: []model.Quantity{wording.N(7), wording.N(6)}}, "Season over Sat 11 Jul: 7 pigs, 6 to butcher or sold. All nudges stop. One thing for next year? Text: note ..."},
+	{schedule.Line{Code: schedule.CodeCheckSilence, On: day("2026-07-02"), Q: []model.Quantity{wording.Days(9)}}, "No word since Thu 2 Jul, 9 days: figures are guesses. Text one level, as in: half left."},
+	{schedule.Line{Code: schedule.CodeCheckFeedLevel, Names: []string{"north"}}, "How full is the feed in north?"},
+	{schedule.Line{Code: schedule.CodeCheckFeedLevel}, "How full is the feed?"},
+	{schedule.Line{Code: schedule.CodeCheckWaterLevel, Names: []string{"blue", "white"}}, "How full is the water: blue and white?"},
+	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "weigh", "which_animal"}, At: at("2026-07-11", 8)}, "Still open from today 8 am: my question on the weighing. Answer it, or text: cancel."},
+	{schedule.Line{Code: schedule.CodeCheckNotFilled, Names: []string{"refill", "water"}, On: day("2026-07-11")}, "No fill logged Sat 11 Jul: feed and water. Done? Text it, as in: filled 150, full."},
+	{schedule.Line{Code: schedule.CodeKeepAsking, Names: []string{"weigh"}}, "Weighing: passed over three times. Keep, monthly, or stop?"},
+	{schedule.Line{Code: schedule.CodeCatchUpDown, At: at("2026-07-10", 8), On: day("2026-07-11"), Q: []model.Quantity{{Value: 26, Unit: model.Ratio}}}, "I was off from Fri 10 Jul 8 am, 26 hours. Texts sent meanwhile may be lost: what is missing?"},
+	{schedule.Line{Code: schedule.CodeCatchUpAway, On: day("2026-07-11"), Q: []model.Quantity{wording.Days(10)}}, "Back from 10 days away. Text what was filled, and one level of feed and water."},
+	{schedule.Line{Code: schedule.CodeWellFeed, On: day("2026-07-19"), At: at("2026-07-22", 7), Q: []model.Quantity{wording.Days(8)}}, "Feed: safe to Sun 19 Jul."},
+	{schedule.Line{Code: schedule.CodeWellWater, On: day("2026-07-19"), At: at("2026-07-22", 7), Q: []model.Quantity{wording.Days(8)}}, "Water: safe to Sun 19 Jul."},
+	{schedule.Line{Code: schedule.CodeWellWeight, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(176 * lb), wording.Kg(161 * lb), wording.Kg(190 * lb), wording.N(4)}}, "4 pigs about 176 lb (161–190)."},
+	{schedule.Line{Code: schedule.CodeWellTarget, Window: model.DayInterval{Low: day("2026-08-25"), Mid: day("2026-09-01"), High: day("2026-09-08")}, Q: []model.Quantity{wording.Kg(265 * lb)}}, "265 lb 25 Aug–8 Sep."},
+}
+
+func celsius(c float64) model.Quantity { return model.Quantity{Value: c, Unit: model.Celsius} }
+func percent(p float64) model.Quantity { return model.Quantity{Value: p, Unit: model.Percent} }
+func kv(x float64) model.Quantity      { return model.Quantity{Value: x, Unit: model.Kilovolts} }
+
+func TestNudgeLines(t *testing.T) {
+	seen := map[string]bool{}
+	for _, row := range lines {
+		seen[row.line.Code] = true
+		text, _ := us(t).Nudge(schedule.Nudge{Grade: row.line.Grade, Lines: []schedule.Line{row.line}})
+		require.Equal(t, row.want, text)
+		verdict, _, _ := strings.Cut(text, ". ")
+		require.LessOrEqual(t, utf8.RuneCountInString(verdict), 110)
+		require.NotEmpty(t, metric(t).Line(row.line))
+	}
+	for _, code := range schedule.Codes {
+		require.True(t, seen[code], "no example of %s", code)
+	}
+}
+
+func TestNudgeAllWell(t *testing.T) {
+	var well []schedule.Line
+	for _, row := range lines {
+		if strings.HasPrefix(row.line.Code, "well_") {
+			well = append(well, row.line)
+		}
+	}
+	text, labels := us(t).Nudge(schedule.Nudge{Standing: true, Well: well, Buttons: []schedule.Button{schedule.ButtonDone}})
+	require.Equal(t, "All is well on Sat 11 Jul: nothing to do beyond the look-over.\n"+
+		"Feed: safe to Sun 19 Jul. Water: safe to Sun 19 Jul. 4 pigs about 176 lb (161–190). 265 lb 25 Aug–8 Sep.", text)
+	require.Equal(t, []string{"Done"}, labels)
+}
+
+// Six lines at most, and nothing is left unsaid.
+func TestNudgeHasSixLines(t *testing.T) {
+	n := schedule.Nudge{
+		Standing: true,
+		Buttons:  []schedule.Button{schedule.ButtonDone, schedule.ButtonTomorrow, schedule.ButtonNextChore, schedule.ButtonStop},
+	}
+	for _, row := range lines[:9] {
+		n.Lines = append(n.Lines, row.line)
+	}
+	text, labels := us(t).Nudge(n)
+	require.Equal(t, 5, strings.Count(text, "\n"))
+	for _, row := range lines[:9] {
+		require.Contains(t, text, row.want)
+	}
+	require.Equal(t, []string{"Done", "Tomorrow", "Next chore day", "Stop this"}, labels)
+}
+
+func TestNudgeButtonsDiffer(t *testing.T) {
+	_, labels := us(t).Nudge(schedule.Nudge{Buttons: []schedule.Button{
+		schedule.ButtonDone, schedule.ButtonTomorrow, schedule.ButtonNextChore, schedule.ButtonStop, schedule.ButtonKeep, schedule.ButtonMonthly,
+	}})
+	require.Equal(t, []string{"Done", "Tomorrow", "Next chore day", "Stop this", "Keep", "Monthly"}, labels)
+}
