@@ -54,14 +54,7 @@ func appendUntilKilled(path string) error {
 	if err != nil {
 		return err
 	}
-	var f farm
-	err = s.Read(context.Background(), func(tx *Tx) error {
-		f.herd, f.person, f.chat = 1, 1, 1
-		return nil
-	})
-	if err != nil {
-		return err
-	}
+	f := farm{1, 1, 1}
 	for {
 		e := f.envelope(model.Note{What: "it rained"})
 		err := s.Write(context.Background(), func(tx *Tx) error {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 
 	"modernc.org/sqlite"
@@ -95,8 +96,12 @@ func cannotOpen(err error) bool {
 }
 
 // inUse reports whether a write-ahead log with something in it stands beside
-// the file, without which the file is not the whole truth.
+// the file, without which the file is not the whole truth; also if that cannot
+// be told.
 func inUse(path string) bool {
 	info, err := os.Stat(path + "-wal")
-	return err == nil && info.Size() > 0
+	if err != nil {
+		return !errors.Is(err, fs.ErrNotExist)
+	}
+	return info.Size() > 0
 }

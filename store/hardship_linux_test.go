@@ -82,8 +82,9 @@ func TestPermissions(t *testing.T) {
 			closedFarm(t, path)
 			require.NoError(t, os.Chmod(path, r.file))
 			require.NoError(t, os.Chmod(dir, r.folder))
-			out, _ := child(t, r.role, path).CombinedOutput()
+			out, err := child(t, r.role, path).Output()
 			require.Contains(t, string(out), r.says)
+			require.Equal(t, strings.HasPrefix(string(out), "failed"), err != nil, "%v", err)
 			require.Equal(t, 1, strings.Count(string(out), "\n"), "one line: %s", out)
 		})
 	}
@@ -150,7 +151,7 @@ func TestFullDisk(t *testing.T) {
 		UidMappings: []syscall.SysProcIDMap{{ContainerID: 0, HostID: os.Getuid(), Size: 1}},
 		GidMappings: []syscall.SysProcIDMap{{ContainerID: 0, HostID: os.Getgid(), Size: 1}},
 	}
-	out, err := cmd.CombinedOutput()
+	out, err := cmd.Output()
 	if err != nil && len(out) == 0 || strings.HasPrefix(string(out), "no mount") {
 		t.Skipf("this machine lets a test mount no disk of its own: %v %s", err, out)
 	}
@@ -161,7 +162,7 @@ func TestFullDisk(t *testing.T) {
 
 func TestFileThatMayNotGrow(t *testing.T) {
 	dir := t.TempDir()
-	out, err := child(t, "with a small file limit", dir).CombinedOutput()
+	out, err := child(t, "with a small file limit", dir).Output()
 	require.NoError(t, err, "%s", out)
 	lines := strings.Split(string(out), "\n")
 	require.Contains(t, lines[0], filepath.Join(dir, "herd.db")+" cannot be read or written; check the disk")

@@ -3,6 +3,7 @@ package store
 import (
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -53,14 +54,16 @@ func (l *fileLock) sign() error {
 	return err
 }
 
+// holder names the process that signed the lock file; nothing if it cannot be
+// read, since a lock without a signature is as good.
 func holder(f *os.File) string {
 	var b [20]byte
 	n, err := f.ReadAt(b[:], 0)
-	if pid := strings.TrimSpace(string(b[:n])); n > 0 && pid != "" {
-		return " (process " + pid + ")"
+	pid := strings.TrimSpace(string(b[:n]))
+	if pid == "" || err != nil && !errors.Is(err, io.EOF) {
+		return ""
 	}
-	_ = err // a lock without a signature is as good
-	return ""
+	return " (process " + pid + ")"
 }
 
 func (l *fileLock) release() error { return l.file.Close() }
