@@ -25,8 +25,13 @@ func (h *Herd) Weights(on Day) ([]PigWeight, error) {
 	defer f.mu.Unlock()
 	told, ok := f.told[on]
 	if !ok {
+		known := map[*growthPig]PigWeight{}
 		for _, p := range pigs {
-			w := f.weight([]*growthPig{p}, on)
+			w, ok := known[p.like]
+			if !ok || p.animal.Name != "" { // its reasons name it
+				w = f.weight([]*growthPig{p}, on)
+				known[p.like] = w
+			}
 			w.Animal = p.animal
 			told = append(told, w)
 		}
@@ -171,9 +176,13 @@ func (f *growthFit) place(p *growthPig, day float64) float64 {
 
 // median is the mean of the pigs' median weights on a day.
 func (f *growthFit) median(pigs []*growthPig, on Day) float64 {
-	sum := 0.0
+	sum, known := 0.0, map[*growthPig]float64{}
 	for _, p := range pigs {
-		kg, _ := tableWeight(f.place(p, f.within(p, on)))
+		kg, ok := known[p.like]
+		if !ok {
+			kg, _ = tableWeight(f.place(p, f.within(p, on)))
+			known[p.like] = kg
+		}
 		sum += kg
 	}
 	return sum / float64(len(pigs))
@@ -184,11 +193,16 @@ func (f *growthFit) state(pigs []*growthPig, on Day) growthState {
 	s := growthState{days: make([]float64, len(pigs)), sds: make([]float64, len(pigs)), together: 1}
 	terms := make([]growthTerm, len(pigs))
 	sum := 0.0
+	seen := map[*growthPig]int{}
 	for i, p := range pigs {
 		day := f.within(p, on)
-		mean := f.place(p, day)
-		s.days[i], s.sds[i] = mean, math.Sqrt(f.variance(p, day))
-		_, gain := tableWeight(mean)
+		if j, ok := seen[p.like]; ok {
+			s.days[i], s.sds[i] = s.days[j], s.sds[j]
+		} else {
+			s.days[i], s.sds[i] = f.place(p, day), math.Sqrt(f.variance(p, day))
+			seen[p.like] = i
+		}
+		_, gain := tableWeight(s.days[i])
 		terms[i] = growthTerm{p, day, gain}
 		sum += gain * s.sds[i]
 	}

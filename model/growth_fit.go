@@ -51,6 +51,7 @@ type growthPig struct {
 	group    int
 	readings []growthReading
 	spells   []growthSpell
+	like     *growthPig // an earlier pig of which just the same is known, else itself
 
 	moments []growthMoment // of the readings
 	own     lower          // covariance of the pig's own path at them
@@ -85,9 +86,13 @@ func growthDesign(days float64) [growthColumns]float64 {
 	return [...]float64{0: days, sharedColumns: 1, sharedColumns + 1: days}
 }
 
-// growthRounds is how often the fit is linearised anew. The curve is nearly
-// straight within its errors, so it settles after three.
-const growthRounds = 5
+// growthRounds is how often the fit is linearised anew at most; it ends sooner
+// where no reading moves by more than growthSettled table days. The curve is
+// nearly straight within its errors, so clean readings settle after three.
+const (
+	growthRounds  = 6
+	growthSettled = 0.1
+)
 
 func (h *Herd) growth() *growthFit {
 	return h.figures.growth.get(func() *growthFit {
@@ -108,6 +113,7 @@ func (h *Herd) growth() *growthFit {
 		for i, g := range h.Groups {
 			f.startOf(i, g)
 		}
+		f.pairAlike()
 		f.solve()
 		return f
 	})
@@ -151,18 +157,20 @@ func (f *growthFit) kernel(p *growthPig, a, b growthMoment) float64 {
 
 // solve finds the posterior.
 func (f *growthFit) solve() {
-	for round := range growthRounds {
+	last := false
+	for round := 1; ; round++ {
 		f.startShared()
 		for _, p := range f.pigs {
 			f.solvePig(p)
 		}
 		f.solveMeans()
 		f.solveShared()
-		if round == growthRounds-1 {
+		if last {
 			return
 		}
-		f.judge(round == growthRounds-2)
-		f.relinearise()
+		moved := f.relinearise()
+		last = moved < growthSettled || round == growthRounds-1
+		f.judge(last)
 	}
 }
 
@@ -217,16 +225,31 @@ func (f *growthFit) solveShared() {
 	}
 }
 
-// relinearise moves each reading's place on the table to where the fit has it.
-func (f *growthFit) relinearise() {
+// relinearise moves each reading's place on the table to where the fit has it,
+// and tells the farthest move in table days.
+func (f *growthFit) relinearise() (moved float64) {
+	place := func(table *float64, p *growthPig, day float64) {
+		is := f.path(p, day)
+		moved = math.Max(moved, math.Abs(is-*table))
+		*table = is
+	}
 	for _, p := range f.pigs {
 		for i := range p.readings {
-			p.readings[i].table = f.path(p, p.readings[i].day)
+			place(&p.readings[i].table, p, p.readings[i].day)
 		}
 	}
 	for i, parts := range f.means.parts {
+		tables := map[*growthPig]float64{}
 		for k := range parts {
-			parts[k].table = f.path(f.pigs[parts[k].pig], f.means.readings[i].day)
+			p := f.pigs[parts[k].pig]
+			table, ok := tables[p.like]
+			if !ok {
+				table = parts[k].table
+				place(&table, p, f.means.readings[i].day)
+				tables[p.like] = table
+			}
+			parts[k].table = table
 		}
 	}
+	return moved
 }

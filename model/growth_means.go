@@ -1,5 +1,7 @@
 package model
 
+import "slices"
+
 // growthMeans is the block of the readings of several pigs together.
 type growthMeans struct {
 	readings []growthReading
@@ -17,6 +19,29 @@ type growthPart struct {
 	table float64
 	at    growthMoment
 	q     []float64
+}
+
+// pairAlike finds the pigs that cannot be told apart: of one batch, never
+// weighed by themselves nor sick, and in the same weighings of several.
+func (f *growthFit) pairAlike() {
+	in := make([][]int, len(f.pigs))
+	for i, r := range f.means.readings {
+		for _, j := range r.pigs {
+			in[j] = append(in[j], i)
+		}
+	}
+	for i, p := range f.pigs {
+		p.like = p
+		if len(p.readings) > 0 || len(p.spells) > 0 {
+			continue
+		}
+		for j, o := range f.pigs[:i] {
+			if o.group == p.group && len(o.readings) == 0 && len(o.spells) == 0 && slices.Equal(in[i], in[j]) {
+				p.like = o.like
+				break
+			}
+		}
+	}
 }
 
 // solveMeans solves the block of readings of several pigs together, each pig's

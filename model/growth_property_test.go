@@ -172,3 +172,40 @@ func TestAnExpectedWeighingNeverWidens(t *testing.T) {
 		require.LessOrEqual(t, math.Sqrt(is), math.Sqrt(was)*1.02)
 	})
 }
+
+// Whatever was written down, the figures are numbers and in order.
+func TestWildReadingsGiveFiniteFigures(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		records := drawSeason(t)
+		for i := range rapid.IntRange(1, 4).Draw(t, "wild") {
+			day := growthStart + Day(rapid.IntRange(-400, 400).Draw(t, "day"))
+			size := math.Pow(10, rapid.Float64Range(-3, 7).Draw(t, "size"))
+			fact := Weigh{Animals: []string{rapid.SampledFrom([]string{"pig0", "pig1", All}).Draw(t, "who")}, WeightKg: size, By: ByScale}
+			if rapid.Bool().Draw(t, "girth") {
+				fact = Weigh{Animals: fact.Animals, GirthCm: size, LengthCm: rapid.Float64Range(0, 200).Draw(t, "length")}
+			}
+			records = append(records, Record{ID: fmt.Sprint("wild", i), On: day, At: day.At(500, time.UTC), Fact: fact})
+		}
+		h := Fold(records)
+		for _, on := range []Day{growthStart, growthStart + 60, growthStart + 500} {
+			w, err := h.Weights(on)
+			if err != nil {
+				t.Skip("nothing known of weight")
+			}
+			for _, p := range w {
+				for _, v := range []float64{p.WeightKg.Low, p.WeightKg.Mid, p.WeightKg.High, p.GainKgD.Low, p.GainKgD.Mid, p.GainKgD.High} {
+					require.False(t, math.IsNaN(v) || math.IsInf(v, 0), "%+v", p)
+				}
+				require.Positive(t, p.WeightKg.Low)
+				require.LessOrEqual(t, p.WeightKg.Low, p.WeightKg.Mid)
+				require.LessOrEqual(t, p.WeightKg.Mid, p.WeightKg.High)
+			}
+		}
+		f, err := h.Target(110, growthStart+30)
+		require.NoError(t, err)
+		require.LessOrEqual(t, f.Herd.Days.Low, f.Herd.Days.Mid)
+		require.LessOrEqual(t, f.Herd.Days.Mid, f.Herd.Days.High)
+		_, err = h.WeighDue(growthStart + 30)
+		require.NoError(t, err)
+	})
+}

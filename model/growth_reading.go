@@ -64,12 +64,12 @@ func (f *growthFit) collect(h *Herd) {
 		if len(pigs) == 0 {
 			continue
 		}
-		mean := len(g.F.Animals) == 0 || g.F.Animals[0] == All
+		all := len(g.F.Animals) > 0 && g.F.Animals[0] == All
 		kg := *g.F.HangingKg / dressingFraction
-		if mean {
+		if all { // a total; else it is per animal
 			kg /= float64(len(pigs))
 		}
-		f.add(pigs, f.reading(pigs[0].Gone.On, kg, byHanging), mean)
+		f.add(pigs, f.reading(pigs[0].Gone.On, kg, byHanging), all || len(g.F.Animals) == 0)
 	}
 }
 

@@ -55,12 +55,17 @@ func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) {
 			t.Groups = append(t.Groups, f.target(own, targetKg, today))
 		}
 	}
+	known := map[*growthPig]TargetDay{}
+	if len(pigs) == 1 {
+		known[pigs[0].like] = t.Herd
+	}
 	for _, p := range pigs {
-		if len(pigs) == 1 {
-			t.Animals[p.animal] = t.Herd
-			continue
+		day, ok := known[p.like]
+		if !ok {
+			day = f.target([]*growthPig{p}, targetKg, today)
+			known[p.like] = day
 		}
-		t.Animals[p.animal] = f.target([]*growthPig{p}, targetKg, today)
+		t.Animals[p.animal] = day
 	}
 	return t, nil
 }

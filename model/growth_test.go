@@ -214,6 +214,15 @@ func TestTapeBiasIsLearnedFromHangingWeights(t *testing.T) {
 	require.Less(t, after, before-0.02)
 }
 
+func TestHangingWeightOfPigsWithoutNamesIsEach(t *testing.T) {
+	b := new(book).add(growthStart, Arrive{Count: 3, WeightKg: Float(20)})
+	b.add(growthStart+120, Gone{Count: 3, How: Butchered, HangingKg: Float(72)})
+	h := b.herd()
+	mean, err := h.MeanWeight(h.Animals, growthStart+120)
+	require.NoError(t, err)
+	require.InDelta(t, 100, mean.WeightKg.Mid, 6)
+}
+
 func TestHangingTotalIsTheMeanOfTheBatch(t *testing.T) {
 	b := new(book).add(growthStart, Arrive{Count: 3, WeightKg: Float(20)})
 	end := growthStart + 120
