@@ -49,6 +49,6 @@ type RefillPlan struct {
 	PourKg  float64
 	Batches float64 // rounded up to whole batches; 0 where no batch is known
 	Feeders []RefillFeeder
-	Needed  bool // something is to be poured before next
+	Needed  bool // something is to be poured before next; PourKg is 0 where nothing fits yet
 	Reasons []Reason
 }

@@ -162,6 +162,26 @@ func TestSickPigsTeachLess(t *testing.T) {
 	require.Less(t, well.SD, ill.SD)
 }
 
+func TestSickPigsAreNamedAsTheReason(t *testing.T) {
+	s := tellHerd(t).tell("2026-06-06 08:00", fourEaters(), feederKg("barrel", 130), Refill{FeedKg: Float(130), Full: true})
+	s.tell("2026-06-07 09:00", Sick{Animals: []string{"Dot"}})
+	s.tell("2026-06-09 09:00", Sick{Animals: []string{"Dot"}, Well: true})
+	told := func(at string) []Reason {
+		left, err := s.fit(60).left(s.moment(at))
+		require.NoError(t, err)
+		var out []Reason
+		for _, r := range left.Reasons {
+			if r.Code == ReasonFeedSick {
+				out = append(out, r)
+			}
+		}
+		return out
+	}
+	require.Empty(t, told("2026-06-06 12:00"))
+	require.Equal(t, []Reason{{Code: ReasonFeedSick, Names: []string{"Dot"}, On: DateDay(2026, 6, 8)}}, told("2026-06-12 12:00"))
+	require.Empty(t, told("2026-06-30 12:00"))
+}
+
 func TestFeedersShareTheHerd(t *testing.T) {
 	s := tellHerd(t).tell("2026-06-06 08:00", fourEaters(), feederKg("left", 100), feederKg("right", 100))
 	at := s.moment("2026-06-06 09:00")

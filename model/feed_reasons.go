@@ -27,7 +27,8 @@ const (
 	ReasonFeedHeat = "feed_heat"
 	// ReasonFeedCold: Q percent more feed for the cold, and the day's mean.
 	ReasonFeedCold = "feed_cold"
-	// ReasonFeedSick: Names pigs unwell: their feed is uncertain.
+	// ReasonFeedSick: Names pigs unwell in the last fortnight, On the last day of
+	// it: such days teach less.
 	ReasonFeedSick = "feed_sick"
 	// ReasonFeedLeftOut: Names feeder, On the day: a span too strange to learn from.
 	ReasonFeedLeftOut = "feed_span_left_out"
@@ -157,16 +158,30 @@ func (f *feedFit) appetiteReasons(appetite Estimate, at time.Time) []Reason {
 			out = append(out, Reason{Code: ReasonFeedCold, On: d, Q: []Quantity{{100 * (by - 1), Percent}, {f.h.Air(d).MeanC(), Celsius}}})
 		}
 	}
-	if sick := f.h.sickOn(d); len(sick) > 0 {
-		r := Reason{Code: ReasonFeedSick, On: d}
-		for _, a := range sick {
-			if a.Name != "" {
+	return append(out, f.sickReason(d)...)
+}
+
+// sickReason names the pigs whose sickness made the last fortnight's feed
+// uncertain, and the last such day.
+func (f *feedFit) sickReason(today Day) []Reason {
+	if len(f.h.Sicks) == 0 {
+		return nil
+	}
+	r := Reason{Code: ReasonFeedSick, On: -1}
+	named := map[string]bool{}
+	for d := today - sickEndsAfter + 1; d <= today; d++ {
+		for _, a := range f.h.sickOn(d) {
+			r.On = d
+			if a.Name != "" && !named[a.Name] {
+				named[a.Name] = true
 				r.Names = append(r.Names, a.Name)
 			}
 		}
-		out = append(out, r)
 	}
-	return out
+	if r.On < 0 {
+		return nil
+	}
+	return []Reason{r}
 }
 
 func (f *feedFit) bookedReason(today, until Day) []Reason {
