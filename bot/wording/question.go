@@ -9,9 +9,6 @@ import (
 	"troughbell/model"
 )
 
-// maxChoices is how many buttons a question has at most.
-const maxChoices = 4
-
 // Question says a Clarify, with the labels of its choices, each different from
 // the others. Where the question has no sentence of its own the choices stand
 // in it.

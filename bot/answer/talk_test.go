@@ -1,0 +1,55 @@
+package answer_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"troughbell/bot/answer"
+	"troughbell/bot/reading"
+)
+
+func TestWhy(t *testing.T) {
+	h := orchard(t).herd()
+	q := reading.Ask{Topic: "butcher_date"}
+	a := answer.To(h, now, reading.Ask{Topic: "why"}, &q)
+	require.Equal(t, "butcher_date", a.Data["of"])
+	lines := strings.Split(a.Text, "\n")
+	require.LessOrEqual(t, len(lines), 3)
+	require.Regexp(t, `^265 lb less \d+ lb today is \d+ lb; at about [\d.]+ lb a day that takes \d+ days\.$`, lines[0])
+	require.Equal(t, "Ask me something first, then: why?", answer.To(h, now, reading.Ask{Topic: "why"}, nil).Text)
+	lacking := reading.Ask{Topic: "heat"}
+	require.Nil(t, answer.To(h, now, reading.Ask{Topic: "why"}, &lacking).Data)
+	for topic := range keys {
+		q := reading.Ask{Topic: topic}
+		text := answer.To(hot(orchard(t)).herd(), now, reading.Ask{Topic: "why"}, &q).Text
+		require.NotEmpty(t, text)
+		require.LessOrEqual(t, strings.Count(text, "\n"), 2, topic)
+	}
+}
+
+func TestHistory(t *testing.T) {
+	h := orchard(t).herd()
+	a := ask(h, reading.Ask{Topic: "history", Animals: []string{"Sorrel"}})
+	require.Len(t, a.Data["records"], 4) // two tapes, the worming, the move
+	require.True(t, strings.HasPrefix(a.Text, "Sat 11 Jul: Sorrel girth 38 in."), a.Text)
+	require.LessOrEqual(t, strings.Count(ask(h, reading.Ask{Topic: "history"}).Text, "\n"), 5)
+}
+
+func TestSizes(t *testing.T) {
+	a := ask(orchard(t).herd(), reading.Ask{Topic: "sizes"})
+	require.Contains(t, a.Text, "Feeder north 300 lb; feeder south 250 lb; water barrel blue 55 gal, 2 nipples")
+	require.Equal(t, "Feeder north 300 lb.", ask(orchard(t).herd(), reading.Ask{Topic: "sizes", What: "north"}).Text)
+}
+
+func TestToday(t *testing.T) {
+	a := ask(orchard(t).herd(), reading.Ask{Topic: "today"})
+	items := through(t, a.Data)["due"].([]any)
+	require.NotEmpty(t, items)
+	for _, i := range items {
+		require.Contains(t, i, "about")
+		require.NotEmpty(t, i.(map[string]any)["text"])
+	}
+	require.LessOrEqual(t, strings.Count(a.Text, "\n"), 8)
+}

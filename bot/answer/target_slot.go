@@ -1,0 +1,41 @@
+package answer
+
+import (
+	"troughbell/bot/wording"
+	"troughbell/model"
+)
+
+// slotLine is about the appointment: not clear, booked, or what to ask for. It
+// puts not_before into data where a withdrawal still runs.
+func (a asked) slotLine(t model.TargetDay, data map[string]any) string {
+	clear := a.clearance(a.pigs)
+	if !clear.known {
+		data["not_before"] = nil
+		return a.say("target_not_clear", wording.Args{Names: a.v.NamesOf(clear.unknown)})
+	}
+	from := t.Days.Low
+	if clear.at.After(a.now) {
+		notBefore := model.DayOf(clear.at.In(a.now.Location())) + 1
+		data["not_before"] = notBefore.String()
+		from = max(from, notBefore)
+		if t.Days.Mid < notBefore {
+			return a.say("target_blocked", wording.Args{Days: []model.Day{notBefore}, Moments: moments(clear.at, a.now)})
+		}
+	}
+	if b, ok := a.h.NextBooking(a.today); ok {
+		return a.bookedLine(b, clear)
+	}
+	return a.say("target_ask", wording.Args{Days: []model.Day{from, max(from, t.Days.High)}})
+}
+
+func (a asked) bookedLine(b model.Booked, clear clearance) string {
+	args := wording.Args{Names: a.v.NamesOf(clear.treated), Days: []model.Day{b.Day}, Moments: moments(clear.at, a.now)}
+	if clear.at.After(a.loadMoment(b)) {
+		return a.say("booked_not_clear", args)
+	}
+	w, err := a.h.MeanWeight(a.pigs, b.Day)
+	if err == nil {
+		args.Q = span(w.WeightKg)
+	}
+	return a.say("booked_weight", args)
+}
