@@ -97,11 +97,19 @@ func (d *herdDraw) on(day Day) (dayDraw, error) {
 		feed += drawnLD(kg, a.Sex, 0) / coolRatioLKg
 	}
 	out := dayDraw{
-		litres: feed * waterPerFeed(t),
+		litres: feed * expectedWaterPerFeed(t, sd),
 		airSD:  feed * (waterPerFeed(t+sd) - waterPerFeed(t-sd)) / 2,
 	}
 	d.days[day] = out
 	return out, nil
+}
+
+// expectedWaterPerFeed is the mean of waterPerFeed where the warmth is known with
+// a standard error only, by the three-point rule for a normal distribution: a
+// hot day takes more than a cool one saves.
+func expectedWaterPerFeed(daytimeC, sd float64) float64 {
+	side := sd * math.Sqrt(3)
+	return (waterPerFeed(daytimeC-side) + 4*waterPerFeed(daytimeC) + waterPerFeed(daytimeC+side)) / 6
 }
 
 func (d *herdDraw) kg(a *Animal, day Day) (float64, error) {

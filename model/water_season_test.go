@@ -49,7 +49,7 @@ func (s *inventedSeason) live(h *Herd, from time.Time, days int) float64 {
 		require.NoError(s.t, err)
 		mild := h.Air(day).DaytimeC()
 		warm := h.normalMeanC(day) + dailyRangeC/math.Pi + s.air[day]
-		rate := plain.litres * waterPerFeed(warm) / waterPerFeed(mild) * s.factor
+		rate := plain.litres * waterPerFeed(warm) / expectedWaterPerFeed(mild, guessedAirSDC) * s.factor
 		step := rate * max(0.2, 1+waterDaySD*s.draws.normal()*math.Sqrt(steps)) / steps
 		dead := deadShare * s.cap
 		parts := [2]float64{s.share, 1 - s.share}

@@ -29,7 +29,7 @@ func (d DayAir) DaytimeC() float64 { return d.MeanC() + (d.HighC-d.LowC)/math.Pi
 
 // dailyRangeC is taken between low and high where only one is told: common
 // practice for open country in the temperate zones, no source.
-const dailyRangeC = 12.0
+const dailyRangeC = 10.0
 
 // carryOver is how much of a day's departure from the normal is left a day
 // later; reachDays is how far it is followed. Common practice, no source.

@@ -16,8 +16,8 @@ func TestAirOfADay(t *testing.T) {
 		guessed   bool
 	}{
 		{"high and low", []Fact{Weather{HighC: Float(30), LowC: Float(17)}}, 30, 17, true, false},
-		{"only the high", []Fact{Weather{HighC: Float(30)}}, 30, 18, true, false},
-		{"only the low", []Fact{Weather{LowC: Float(17)}}, 29, 17, false, false},
+		{"only the high", []Fact{Weather{HighC: Float(30)}}, 30, 20, true, false},
+		{"only the low", []Fact{Weather{LowC: Float(17)}}, 27, 17, false, false},
 		{"low above the high", []Fact{Weather{HighC: Float(15), LowC: Float(17)}}, 15, 15, true, false},
 		{"felt stands over forecast", []Fact{Weather{HighC: Float(35), Forecast: true}, Weather{HighC: Float(28), LowC: Float(15)}}, 28, 15, true, false},
 	} {
