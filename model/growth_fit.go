@@ -40,6 +40,7 @@ type growthGroup struct {
 	day     float64 // from which their path counts
 	mean    float64 // of the start on the table
 	sd      float64
+	doubt   float64 // of sd, from 1: how much wider it is taken
 	known   bool    // something says where they stand
 	guessed bool    // the weight said on arrival, or the age, does
 	weanKg  float64 // weight on arrival where it tells fresh weaners, else 0
@@ -103,7 +104,7 @@ func (h *Herd) growth() *growthFit {
 		groupOf := map[*Group]int{}
 		for i, g := range h.Groups {
 			groupOf[g] = i
-			f.groups = append(f.groups, &growthGroup{day: float64(g.Arrived)})
+			f.groups = append(f.groups, &growthGroup{day: float64(g.Arrived), doubt: 1})
 		}
 		for _, a := range h.Animals {
 			f.pigs = append(f.pigs, &growthPig{animal: a, group: groupOf[a.Group]})
@@ -187,7 +188,7 @@ func (f *growthFit) startShared() {
 	set(biasEye, 0, readingErrors[ByEye].bias)
 	set(biasHanging, 0, readingErrors[byHanging].bias)
 	for k, g := range f.groups {
-		set(sharedColumns+2*k, g.mean, g.sd)
+		set(sharedColumns+2*k, g.mean, g.sd*g.doubt)
 		set(sharedColumns+2*k+1, 0, groupSpeedSD)
 	}
 }

@@ -34,6 +34,7 @@ const (
 	openStartSD    = 60.0
 	ageStartSD     = 0.12 // of the age, in table days; common practice, no source
 	ageStartFloor  = 4.0
+	startTail      = 2.0  // degrees of freedom: an arrival weight may be far off
 	guessedStartSD = 0.10 // of the weight said on arrival; common practice, no source
 
 	// Pigs fresh from the sow stand still for a while: the table overshoots them

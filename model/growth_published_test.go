@@ -3,6 +3,7 @@ package model
 import (
 	"encoding/csv"
 	"errors"
+	"math"
 	"os"
 	"strconv"
 	"strings"
@@ -51,10 +52,26 @@ var growthSums = map[string]func(in map[string]float64) (float64, error){
 	},
 	"table_days": func(in map[string]float64) (float64, error) { return TableDays(in["from_kg"], in["to_kg"]), nil },
 	"table_gain": func(in map[string]float64) (float64, error) { return TableGain(in["at_kg"]), nil },
+	// A pen that came at 25 kg.
+	"pen_sd_kg": func(in map[string]float64) (float64, error) {
+		return penSpread(TableDays(25, in["mean_kg"])) * TableGain(in["mean_kg"]), nil
+	},
+	"gain_cv_pct": func(in map[string]float64) (float64, error) {
+		strayed := math.Pow(penSpread(in["days"]), 2) - math.Pow(penSpread(0), 2)
+		return 100 * math.Sqrt(strayed) / in["days"], nil
+	},
 	"table_kg_at_age": func(in map[string]float64) (float64, error) {
 		kg, _ := tableWeight(in["age_d"])
 		return kg, nil
 	},
+}
+
+// penSpread is the SD in table days of never weighed pigs of a batch about their
+// mean, so many days after they came.
+func penSpread(days float64) float64 {
+	f := &growthFit{groups: []*growthGroup{{}}}
+	p := &growthPig{}
+	return math.Sqrt(f.kernel(p, f.moment(p, days), f.moment(p, days)))
 }
 
 func TestGrowthAgreesWithPublishedFigures(t *testing.T) {

@@ -10,6 +10,7 @@ func (f *growthFit) judge(last bool) {
 		f.judgePig(p)
 	}
 	f.judgeMeans()
+	f.judgeStarts()
 	for _, s := range f.scatter {
 		s.settle(last)
 	}
@@ -171,5 +172,29 @@ func (f *growthFit) judgeMeans() {
 		} else {
 			r.wrong = odds[i] / (1 + odds[i])
 		}
+	}
+}
+
+// judgeStarts widens what was said of a group on arrival where weighings
+// contradict it: the tail of Student's t on startTail degrees of freedom.
+func (f *growthFit) judgeStarts() {
+	e := make([]float64, len(f.theta))
+	for k, g := range f.groups {
+		if !g.guessed {
+			continue
+		}
+		clear(e)
+		i := sharedColumns + 2*k
+		e[i] = 1
+		f.info.forward(e)
+		said := 1 / (g.sd * g.sd * g.doubt * g.doubt)
+		known := 1 / dot(e, e)
+		if known-said < 1e-9 {
+			continue // nothing else is known of the start
+		}
+		others := 1 / (known - said)
+		off := g.mean - others*(f.theta[i]*known-g.mean*said)
+		surprise := off * off / (g.sd*g.sd + others)
+		g.doubt = math.Sqrt(math.Max(1, (startTail+surprise)/(startTail+1)))
 	}
 }

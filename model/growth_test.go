@@ -91,6 +91,19 @@ func TestArrivalWeightIsAGuess(t *testing.T) {
 	require.InDelta(t, TableGain(later.WeightKg.Mid), later.GainKgD.Mid, 0.05)
 }
 
+func TestAWrongArrivalWeightIsGivenUp(t *testing.T) {
+	b := new(book).arrive(growthStart, 18, "Ada", "Ben", "Cob")
+	for w := 2; w <= 6; w += 2 {
+		for _, name := range []string{"Ada", "Ben", "Cob"} {
+			b.scale(growthStart+Day(7*w), name, tableKg(40, 7*float64(w)))
+		}
+	}
+	h := b.herd()
+	mean, err := h.MeanWeight(h.Animals, growthStart+70)
+	require.NoError(t, err)
+	require.InDelta(t, tableKg(40, 70), mean.WeightKg.Mid, 4, "18 was said and 40 was true: that is no sign of fast growth")
+}
+
 func TestAgeAloneGivesAWeight(t *testing.T) {
 	h := new(book).add(growthStart, Arrive{Count: 2, Born: func() *Day { d := growthStart - 56; return &d }()}).herd()
 	w, err := h.Weights(growthStart)
