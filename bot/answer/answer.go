@@ -70,14 +70,31 @@ func To(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
 	}
 	a.v = wording.Voice{Herd: a.h, Now: now}
 	a.pigs, a.named = a.whichPigs()
-	if q.Topic != "plan" && len(q.Animals) > 0 && len(a.pigs) == 0 {
+	if len(q.Animals) > 0 && len(a.pigs) == 0 && q.Topic != "history" { // pigs that are gone have a history
 		return a.noSuchPig()
 	}
 	answer, ok := topics[q.Topic]
 	if !ok {
 		return Answer{Text: a.v.Help("")}
 	}
-	return answer(a)
+	out := answer(a)
+	if out.Data != nil {
+		out.Text = a.assumed() + out.Text
+	}
+	return out
+}
+
+// assumed says which other number of pigs an answer assumes; other assumptions
+// show in its figures.
+func (a asked) assumed() string {
+	if a.Assume == nil || a.Assume.CountDelta == 0 {
+		return ""
+	}
+	code, n := "with_more", a.Assume.CountDelta
+	if n < 0 {
+		code, n = "with_fewer", -n
+	}
+	return a.say(code, wording.Args{Q: []model.Quantity{wording.N(n)}}) + " "
 }
 
 // why says the reasons of the question before.

@@ -36,6 +36,7 @@ func TestFeedLeft(t *testing.T) {
 
 	more := ask(h, reading.Ask{Topic: "feed_left", Assume: &model.Assumption{CountDelta: 2}})
 	require.Greater(t, more.Data["use_kg_d"], a.Data["use_kg_d"])
+	require.Contains(t, more.Text, "With 2 pigs more: Feed ")
 
 	on := day("2026-07-14")
 	require.Contains(t, ask(h, reading.Ask{Topic: "feed_left", On: &on}).Text, "Feed lasts past Tue 14 Jul")

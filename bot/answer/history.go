@@ -43,7 +43,7 @@ func history(a asked) Answer {
 	}
 	data := map[string]any{"records": items}
 	if len(lines) == 0 {
-		return Answer{Data: data, Text: a.say("no_past", wording.Args{Names: a.subject()})}
+		return Answer{Data: data, Text: a.say("no_past", wording.Args{Names: a.Animals})}
 	}
 	return Answer{Data: data, Text: strings.Join(lines, "\n")}
 }
@@ -60,7 +60,7 @@ func (a asked) records() []past {
 		}
 	}
 	for _, t := range h.Treatments {
-		if a.speaksOf(t.Animals) {
+		if a.covers(t.Pigs) {
 			add(t.Record)
 		}
 	}
@@ -75,7 +75,7 @@ func (a asked) records() []past {
 		}
 	}
 	for _, m := range h.Moves {
-		if f, ok := m.Fact.(model.Move); ok && a.speaksOf(f.Animals) {
+		if a.covers(m.Pigs) {
 			add(m.Record)
 		}
 	}
@@ -108,14 +108,27 @@ func (a asked) past(r model.Record) past {
 	return past{at: r.At, on: r.On, said: a.v.Echo(reading.Entry{Act: reading.Fact{Fact: r.Fact}})}
 }
 
+// covers reports whether a record of just these pigs, known by then, belongs in
+// the history.
+func (a asked) covers(pigs []*model.Animal) bool {
+	if !a.named {
+		return true
+	}
+	names := make([]string, len(pigs))
+	for i, p := range pigs {
+		names[i] = p.Name
+	}
+	return len(names) > 0 && a.speaksOf(names)
+}
+
 // speaksOf reports whether a record of these pigs belongs in the history.
 func (a asked) speaksOf(animals []string) bool {
 	if !a.named || len(animals) == 0 || len(animals) == 1 && animals[0] == model.All {
 		return true
 	}
 	for _, n := range animals {
-		for _, p := range a.pigs {
-			if strings.EqualFold(n, p.Name) {
+		for _, asked := range a.Animals {
+			if strings.EqualFold(n, asked) {
 				return true
 			}
 		}

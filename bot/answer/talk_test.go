@@ -8,6 +8,7 @@ import (
 
 	"troughbell/bot/answer"
 	"troughbell/bot/reading"
+	"troughbell/model"
 )
 
 func TestWhy(t *testing.T) {
@@ -35,6 +36,17 @@ func TestHistory(t *testing.T) {
 	require.Len(t, a.Data["records"], 4) // two tapes, the worming, the move
 	require.True(t, strings.HasPrefix(a.Text, "Sat 11 Jul: Sorrel girth 38 in."), a.Text)
 	require.LessOrEqual(t, strings.Count(ask(h, reading.Ask{Topic: "history"}).Text, "\n"), 5)
+}
+
+// A pig that is gone still has a history.
+func TestHistoryOfTheGone(t *testing.T) {
+	h := orchard(t).add("2026-07-05", 600, model.Gone{Animals: []string{"Sorrel"}, How: model.Butchered, HangingKg: model.Float(180 * lb)}).herd()
+	a := ask(h, reading.Ask{Topic: "history", Animals: []string{"Sorrel"}})
+	require.Contains(t, a.Text, "Sun 5 Jul: Sorrel hung 180 lb.")
+	require.Equal(t, "Nothing on file for Nobody.", func() string {
+		h := (&journal{t: t}).herd()
+		return ask(h, reading.Ask{Topic: "history", Animals: []string{"Nobody"}}).Text
+	}())
 }
 
 func TestSizes(t *testing.T) {

@@ -7,6 +7,8 @@ var answerSentences = catalogue{
 	"why_plain":   "That is as it was recorded; nothing was computed.",
 	"no_such_pig": "I know no pig called {n}.",
 	"pig_gone":    "{N}: not in the herd any more.",
+	"with_more":   "With {q0|pig|pigs} more:",
+	"with_fewer":  "With {q0|pig|pigs} fewer:",
 	"others":      "the others",
 	"the_pig":     "the pig",
 

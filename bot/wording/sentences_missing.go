@@ -39,5 +39,5 @@ var missingSentences = catalogue{
 	"treatment":          "No treatment is on file.",
 	"count":              "How many pigs? Text: plan 4 pigs from may 2.",
 	"out_of_range":       "{N} {q0:exact} is outside what I can compute ({q1~q2}).",
-	"other":              "I cannot say yet: I lack the {n}.",
+	"other":              "I cannot say yet: the {n} is not known.",
 }
