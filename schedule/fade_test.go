@@ -54,3 +54,23 @@ func TestIgnoredTopicsFade(t *testing.T) {
 		})
 	}
 }
+
+func TestAnIgnoredEveningWaitsForTheChoreDay(t *testing.T) {
+	l := newHerd(t, "America/Chicago").add("2026-05-04 09:00",
+		model.Recipe{Ingredients: map[string]float64{"corn": 30, "soybean meal 48": 10}},
+		model.Stock{Ingredient: "soybean meal 48", FeedKg: model.Float(5)})
+	for _, day := range []string{"05-11", "05-18", "05-25"} {
+		l.add("2026-"+day+" 12:00", model.Note{What: "all good"})
+	}
+	f := calm()
+	f.pour = 35
+	var evenings []string
+	for _, s := range l.walk("2026-05-04 08:00", "2026-05-31 12:00", with(f)) {
+		if !s.Standing {
+			evenings = append(evenings, s.String())
+		}
+	}
+	require.Equal(t, []string{
+		"Fri 2026-05-08 19:00 off-day routine stock_eve", "Fri 2026-05-15 19:00 off-day routine stock_eve",
+	}, evenings)
+}

@@ -76,7 +76,7 @@ func (f fake) WaterLeft(at time.Time) (model.WaterLeft, error) {
 	latest(f.h.Waters, func(at time.Time) { last = at })
 	last = f.since(last)
 	edge := last.Add(days(f.waterDays))
-	if n := len(f.h.Waters); n > 0 && f.h.Waters[n-1].F.Seen { // empty
+	if n := len(f.h.Waters); n > 0 && f.h.Waters[n-1].F.Seen && f.h.Waters[n-1].F.Barrel != "tote" { // empty
 		edge = last
 		f.waterDays = 0
 	}

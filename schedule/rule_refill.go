@@ -119,6 +119,9 @@ func (v *view) tellAgain(n need, period, first time.Time, times int) []need {
 			at = told.Add(day)
 			continue
 		}
+		if !n.breaks && !v.fact.IsZero() {
+			at = later(at, v.fact.Add(lateReply)) // whoever has just logged something is on the spot
+		}
 		n.Earliest, n.Latest = v.afterVisit(at), at.Add(2*day)
 		n.Q = append(n.Q[:len(n.Q):len(n.Q)], model.Quantity{Value: float64(i), Unit: model.Count})
 		return []need{n}

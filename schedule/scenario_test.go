@@ -165,6 +165,80 @@ func TestScenarios(t *testing.T) {
 		}, nil, []string{"Sat 2026-05-09 07:00 standing routine ration_short", empty[1]}},
 		{"the feeder will be too small in two weeks", func(f *fake) { f.useKgD = 40 }, nil, []string{
 			"Sat 2026-05-09 07:00 standing routine capacity_feed", empty[1]}},
+		{"the wallow has no use on cool days", func(f *fake) { f.wallowDays = 6 }, func(l *log) {
+			l.weather("2026-05-08 12:00", "2026-05-09", 11, 6)
+		}, []string{empty[0], "Sat 2026-05-16 07:00 standing routine wallow_visit"}},
+		{"a dry wallow on a hot day", func(f *fake) {
+			f.wallowDays, f.heat = 2, map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatAlert}
+		}, func(l *log) {
+			l.weather("2026-05-06 12:00", "2026-05-07", 33, 20)
+			l.add("2026-05-08 18:00", model.WallowFill{})
+			l.add("2026-05-14 18:00", model.WallowFill{})
+		}, []string{"Wed 2026-05-06 19:00 off-day welfare heat_alert", "Thu 2026-05-07 07:00 off-day welfare wallow_heat",
+			"Sat 2026-05-09 07:00 standing routine wallow_visit", "Sat 2026-05-16 07:00 standing routine wallow_visit"}},
+		{"a wallow with water in it on a hot day", func(f *fake) {
+			f.wallowDays, f.heat = 8, map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatAlert}
+		}, func(l *log) {
+			l.weather("2026-05-06 12:00", "2026-05-07", 33, 20)
+			l.add("2026-05-08 18:00", model.WallowFill{})
+		}, []string{"Wed 2026-05-06 19:00 off-day welfare heat_alert", empty[0], "Sat 2026-05-16 07:00 standing routine wallow_visit"}},
+		{"one of two barrels seen empty is no emergency", nil, func(l *log) {
+			l.add("2026-05-05 12:00", model.Setting{Key: model.SetBarrel, Thing: &model.Thing{Name: "tote", CapacityL: model.Float(500)}})
+			l.add("2026-05-06 12:00", model.Water{Barrel: "tote", Fraction: model.Float(0), Seen: true})
+			l.add("2026-05-06 18:00", model.Water{Full: true})
+		}, empty},
+		{"both seen empty, one after the other", nil, func(l *log) {
+			l.add("2026-05-05 12:00", model.Setting{Key: model.SetBarrel, Thing: &model.Thing{Name: "tote", CapacityL: model.Float(500)}})
+			l.add("2026-05-06 12:00", model.Water{Barrel: "tote", Fraction: model.Float(0), Seen: true})
+			l.add("2026-05-06 13:00", model.Water{Barrel: "barrel", Fraction: model.Float(0), Seen: true})
+			l.add("2026-05-06 18:00", model.Water{Full: true})
+		}, []string{"Wed 2026-05-06 15:00 off-day danger water_seen_empty", empty[0], empty[1]}},
+		{"a mute does not silence a danger", nil, func(l *log) {
+			l.add("2026-05-05 12:00", model.Setting{Key: model.SetMute, Text: aboutWater})
+			l.add("2026-05-06 12:00", model.Water{Fraction: model.Float(0), Seen: true})
+			l.add("2026-05-06 18:00", model.Water{Full: true})
+		}, []string{"Wed 2026-05-06 14:00 off-day danger water_seen_empty", empty[0], empty[1]}},
+		{"a danger can be put off for two hours only", nil, func(l *log) {
+			l.add("2026-05-06 12:00", model.Alarm{What: model.AlarmOut})
+			l.add("2026-05-06 14:30", model.Snooze{Topics: []string{"alarm:out"}, Until: l.time("2026-05-08 07:00")})
+			l.add("2026-05-06 16:45", model.Alarm{What: model.AlarmOut, Over: true})
+		}, []string{"Wed 2026-05-06 14:00 off-day danger alarm_out", "Wed 2026-05-06 16:30 off-day danger alarm_out", empty[0], empty[1]}},
+		{"a snooze ends at the cautious edge", func(f *fake) { f.waterDays = 3 }, func(l *log) { // 7 May 8:00
+			l.add("2026-05-06 20:00", model.Snooze{Topics: []string{"water:between"}, Until: l.time("2026-05-08 07:00")})
+			l.add("2026-05-07 09:00", model.Water{Full: true})
+			l.add("2026-05-09 09:00", model.Water{Full: true})
+			l.add("2026-05-11 09:00", model.Water{Full: true})
+			l.add("2026-05-13 09:00", model.Water{Full: true})
+			l.add("2026-05-15 09:00", model.Water{Full: true})
+		}, []string{"Wed 2026-05-06 19:00 off-day welfare water_midweek", "Thu 2026-05-07 08:00 off-day welfare water_midweek",
+			"Sat 2026-05-09 07:00 standing routine water_brim",
+			"Sat 2026-05-16 07:00 standing routine water_brim"}},
+		{"a level that will not last is not repeated right after the reply", func(f *fake) { f.waterDays = 0.4 }, func(l *log) {
+			l.add("2026-05-04 10:00", model.Water{Fraction: model.Float(0.1)})
+			l.add("2026-05-04 13:00", model.Gone{Animals: []string{model.All}, How: model.Sold})
+		}, []string{"Mon 2026-05-04 09:00 off-day welfare water_midweek", "Mon 2026-05-04 11:00 off-day welfare water_midweek",
+			"Mon 2026-05-04 19:00 off-day routine season_over"}},
+		{"feed ends on the chore day itself and nothing is logged", func(f *fake) { f.feedDays = 5.25 }, func(l *log) { // 9 May 14:00
+			l.add("2026-05-09 21:00", model.Refill{Full: true})
+			l.add("2026-05-14 21:00", model.Refill{Full: true})
+		}, []string{"Sat 2026-05-09 07:00 standing routine refill_brim", "Sat 2026-05-09 19:00 off-day welfare refill_midweek",
+			"Thu 2026-05-14 19:00 off-day welfare refill_midweek", "Sat 2026-05-16 07:00 standing routine refill_brim"}},
+		{"set up on a chore day after its hour", nil, func(l *log) {
+			l.add("2026-05-16 06:00", model.Setting{Key: model.SetHour, List: []string{"05:30"}})
+		}, empty[:1]},
+		{"back from away with water short: one line", func(f *fake) { f.waterDays = 9 }, func(l *log) { // 13 May 8:00
+			l.add("2026-05-06 09:00", model.AwayFrom{From: d("2026-05-08"), To: d("2026-05-12")})
+			l.add("2026-05-13 07:30", model.Water{Full: true})
+		}, []string{"Tue 2026-05-12 19:00 off-day welfare catch_up_away,water_midweek", "Sat 2026-05-16 07:00 standing routine water_brim"}},
+		{"too few drinkers is said once", nil, func(l *log) {
+			l.add("2026-05-05 12:00", model.Setting{Key: model.SetBarrel, Thing: &model.Thing{Name: "barrel", Nipples: model.Int(1)}})
+		}, []string{"Sat 2026-05-09 07:00 standing routine capacity_nipples", empty[1]}},
+		{"a ration much too rich", func(f *fake) {
+			f.ration = model.Ration{OK: true, SIDLysinePct: 1.1, NeededSIDLysinePct: 0.8, Change: map[string]float64{"soybean meal 48": -4}}
+		}, nil, []string{"Sat 2026-05-09 07:00 standing routine ration_rich", empty[1]}},
+		{"a ration that is right", func(f *fake) {
+			f.ration = model.Ration{OK: true, SIDLysinePct: 0.9, NeededSIDLysinePct: 0.8}
+		}, nil, empty},
 		{"feed that stands is knocked", nil, func(l *log) {
 			l.add("2026-05-05 09:00", model.Refill{FeedKg: model.Float(200)})
 		}, []string{empty[0], "Sat 2026-05-16 07:00 standing routine level_standing"}},
@@ -183,5 +257,56 @@ func TestScenarios(t *testing.T) {
 			l.add("2026-05-11 12:00", model.Note{What: "all good"})
 			require.Equal(t, tt.want, texts(l.walk("2026-05-04 08:00", "2026-05-17 00:00", with(f))))
 		})
+	}
+}
+
+func TestSixLinesAtMostAndNothingAskedForIsLost(t *testing.T) {
+	f := calm()
+	f.feedDays, f.waterDays, f.wallowDays = 6, 6, 4
+	f.worm, f.move, f.weigh, f.book = d("2026-05-10"), d("2026-05-10"), d("2026-05-10"), d("2026-05-01")
+	l := newHerd(t, "America/Chicago")
+	for range 8 {
+		l.add("2026-05-05 12:00", model.Remind{Day: d("2026-05-09"), What: "something"})
+	}
+	now := l.time("2026-05-09 07:00")
+	l.walkSpan(l.time("2026-05-04 08:00"), now.Add(-minutes(1)), with(f))
+	h := l.herd(now)
+	due, _ := decide(h, with(f)(h), now)
+	require.Len(t, due, 2)
+	require.True(t, due[0].Standing)
+	require.False(t, due[1].Standing)
+	require.Equal(t, []string{aboutRefill, aboutWater, aboutOwn}, due[0].About())
+	require.Len(t, due[0].Lines, mostLines)
+	require.Len(t, due[1].Lines, 4)
+	l.tell(now, due)
+	h = l.herd(now)
+	again, _ := decide(h, with(f)(h), now.Add(minutes(1)))
+	require.Empty(t, again)
+}
+
+func TestSeasonCountsItsOwnPigs(t *testing.T) {
+	l := newHerd(t, "America/Chicago").
+		add("2026-08-01 09:00", model.Gone{Animals: []string{model.All}, How: model.Butchered}).
+		add("2027-05-01 09:00", model.Arrive{Count: 2, Animals: []string{"Fig", "Plum"}, WeightKg: model.Float(25)}).
+		add("2027-06-01 09:00", model.Gone{Animals: []string{"Fig"}, How: model.Died}).
+		add("2027-08-01 09:00", model.Gone{Animals: []string{"Plum"}, How: model.Butchered})
+	now := l.time("2027-08-01 19:00")
+	h := l.herd(now)
+	due, _ := decide(h, with(calm())(h), now)
+	require.Len(t, due, 1)
+	require.Equal(t, []string{aboutSeason}, due[0].About())
+	require.Equal(t, []model.Quantity{{Value: 2, Unit: model.Count}, {Value: 1, Unit: model.Count}}, due[0].Lines[0].Q)
+}
+
+func TestLateLooksSayOnlyWhatIsStillOfUse(t *testing.T) {
+	f := calm()
+	f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatAlert}
+	l := newHerd(t, "America/Chicago")
+	l.weather("2026-05-07 03:00", "2026-05-07", 33, 20)
+	for at, want := range map[string]int{"2026-05-07 16:30": 1, "2026-05-07 17:30": 0} {
+		now := l.time(at)
+		h := l.herd(now)
+		due, _ := decide(h, with(f)(h), now)
+		require.Len(t, due, want, at)
 	}
 }

@@ -31,6 +31,12 @@ func TestStockShort(t *testing.T) {
 			model.Setting{Key: model.SetSize, Thing: &model.Thing{Name: "bag", FeedKg: model.Float(25)}},
 			model.Stock{Ingredient: "soybean meal 48", Count: model.Float(2)}}, []string{
 			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine "}},
+		{"counted anew", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 500), count("soybean meal 48", 12)}, []string{
+			"Sat 2026-05-09 07:00 standing routine stock_short",
+			"Fri 2026-05-15 19:00 off-day routine stock_eve",
+			"Sat 2026-05-16 07:00 standing routine stock_short"}},
+		{"mixed and then poured is not taken twice", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 60), model.Mixed{Batches: model.Float(2)}, model.Refill{FeedKg: model.Float(80)}}, []string{
+			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine level_standing"}},
 		{"used up by mixing", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 30), model.Mixed{Batches: model.Float(2)}}, []string{
 			"Sat 2026-05-09 07:00 standing routine stock_short",
 			"Fri 2026-05-15 19:00 off-day routine stock_eve",
