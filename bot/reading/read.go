@@ -1,8 +1,548 @@
 package reading
 
+import (
+	"sort"
+	"strings"
+
+	"troughbell/model"
+)
+
 // Read reads one text. It never panics and never guesses: what is in doubt
 // comes back as a Clarify, what is not understood in Left. There is always at
 // least one entry.
 func Read(c Context, text string) Reading {
-	panic("reading")
+	r := newReader(c, text)
+	defer r.done()
+	return r.run()
+}
+
+func (r *reader) run() Reading {
+	if strings.TrimSpace(r.text) == "" {
+		return r.just(None{Reason: NoneEmpty})
+	}
+	r.tokenize()
+	r.build()
+	if len(r.items) == 0 {
+		return r.just(None{Reason: NoneChatter})
+	}
+	if got, ok := r.answer(); ok {
+		return got
+	}
+	if got, ok := r.correction(); ok {
+		return got
+	}
+	r.readItems()
+	return r.settle()
+}
+
+func (r *reader) just(act Act) Reading {
+	e := Entry{Act: act, On: r.today, To: len(r.text)}
+	return Reading{Entries: []Entry{e}}
+}
+
+// readItems finds the spans and fills them.
+func (r *reader) readItems() {
+	r.settleContainers()
+	r.leadingClock()
+	r.forceFrames()
+	r.leanings()
+	spans := r.cut()
+	for n := range spans {
+		s := spans[n]
+		if s.i >= s.j {
+			continue
+		}
+		if factual[s.frame] {
+			if why := r.mood(s); why != "" {
+				if !r.knowsMore(why, s) {
+					r.useAll(s)
+					r.none(why, s)
+					continue
+				}
+			}
+		}
+		before := len(r.out)
+		r.fill(s)
+		r.noteUnits(s.i, s.j)
+		if len(r.out) > before {
+			r.keepDay(s)
+		}
+	}
+}
+
+// knowsMore lets an emergency stand whatever the mood: alarms are never asked
+// about.
+func (r *reader) knowsMore(why string, s span) bool {
+	return s.frame == fAlarm && why != NoneForeign && why != NoneHearsay && why != NonePlan && why != NoneFuture
+}
+
+func (r *reader) fill(s span) {
+	switch s.frame {
+	case fWeigh:
+		r.fillWeigh(s)
+	case fFeed:
+		r.fillFeed(s)
+	case fWater:
+		r.fillWater(s)
+	case fWallow:
+		r.fillWallow(s)
+	case fStock:
+		r.fillStock(s)
+	case fMixed:
+		r.fillMixed(s)
+	case fRecipe:
+		r.fillRecipe(s)
+	case fSpend:
+		r.fillSpend(s)
+	case fDrug:
+		r.fillDrug(s)
+	case fMove:
+		r.fillMove(s)
+	case fSick:
+		r.fillSick(s)
+	case fAlarm:
+		r.fillAlarm(s)
+	case fFence:
+		r.fillFence(s)
+	case fWeather:
+		r.fillWeather(s)
+	case fArrive:
+		r.fillArrive(s)
+	case fGone:
+		r.fillGone(s)
+	case fBooked:
+		r.fillBooked(s)
+	case fAway:
+		r.fillAway(s)
+	case fNote:
+		r.fillNote(s)
+	case fRemind:
+		r.fillRemind(s)
+	case fAsk:
+		r.fillAsk(s)
+	case fDone:
+		r.fillDone(s)
+	case fSnooze:
+		r.fillSnooze(s)
+	case fUndo:
+		r.fillUndo(s)
+	case fHelp:
+		r.fillHelp(s)
+	case fDo:
+		r.fillDo(s)
+	case fTarget:
+		r.fillTarget(s)
+	case fChore:
+		r.fillChore(s)
+	case fQuiet:
+		r.fillQuiet(s)
+	case fZone:
+		r.fillZone(s)
+	case fUnits:
+		r.fillUnits(s)
+	case fHerd:
+		r.fillHerd(s)
+	case fCurrency:
+		r.fillCurrency(s)
+	case fSetFeeder:
+		r.fillSetFeeder(s)
+	case fSetBarrel:
+		r.fillSetBarrel(s)
+	case fSetPen:
+		r.fillSetPen(s)
+	case fSetWallow:
+		r.fillSetWallow(s)
+	case fSize:
+		r.fillSize(s)
+	case fMute:
+		r.fillMute(s)
+	default:
+		r.idleSpan(s)
+	}
+}
+
+// idleSpan leaves the words of a span to be quoted back.
+func (r *reader) idleSpan(s span) {
+	for k := s.i; k < s.j; k++ {
+		r.items[k].used = false
+	}
+}
+
+// leadingClock reads "810" at the head of a text as ten past eight, where a
+// record follows it.
+func (r *reader) leadingClock() {
+	if len(r.items) < 2 {
+		return
+	}
+	it := &r.items[0]
+	if it.kind != itNum || it.v != float64(int(it.v)) || len(it.s) < 3 || len(it.s) > 4 || it.ord || it.soft {
+		return
+	}
+	h, m := int(it.v)/100, int(it.v)%100
+	if h > 23 || m > 59 {
+		return
+	}
+	next := &r.items[1]
+	if next.gap > gapComma || !(next.isAny(setOf(sFill, sPour, sWatered, sWorm, sTreat, sMove, sHose, sMixed, sGave)) || it.s[0] == '0' || next.pig >= 0 && len(it.s) == 4) || next.is(sFull) && !next.is(sFill) {
+		return
+	}
+	if len(it.s) == 3 && len(r.items) < 3 {
+		return
+	}
+	it.kind, it.clock = itClock, h*60+m
+	it.ampm = it.s[0] == '0' || h > 12
+}
+
+// forceFrames settles what needs no weighing up: questions, notes and
+// reminders take all that follows.
+func (r *reader) forceFrames() {
+	r.force = r.force[:0]
+	for range r.items {
+		r.force = append(r.force, 0)
+	}
+	for k := 0; k < len(r.items); k++ {
+		it := &r.items[k]
+		if r.force[k] != 0 {
+			continue
+		}
+		switch {
+		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k)) && !r.isQuestion(k):
+			end := r.sentenceEnd(k)
+			r.forceRange(k, end, fRemind)
+		case it.is(sNote) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)) && it.pig < 0 && !r.noteFormal(k):
+			r.forceRange(k, r.lineEnd(k), fNote)
+		case r.questionStart(k):
+			end := r.sentenceEnd(k)
+			r.forceRange(k, end, fAsk)
+		}
+	}
+}
+
+// noteFormal says that "note that" is but a formal way to begin a report.
+func (r *reader) noteFormal(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-2; n-- {
+		if r.items[n].s == "kindly" || r.items[n].s == "please" {
+			return true
+		}
+	}
+	return r.items[k].s == "note that" && k+1 < len(r.items) && (r.items[k+1].s == "the" || r.items[k+1].pig >= 0)
+}
+
+func (r *reader) forceRange(i, j int, f frame) {
+	for k := i; k < j; k++ {
+		r.force[k] = uint8(f)
+	}
+}
+
+// sentenceEnd is the item that begins the next sentence.
+func (r *reader) sentenceEnd(k int) int {
+	n := k + 1
+	for n < len(r.items) && r.items[n].gap < gapStop {
+		n++
+	}
+	return n
+}
+
+func (r *reader) lineEnd(k int) int {
+	n := k + 1
+	for n < len(r.items) && !strings.Contains(r.text[r.items[n-1].to:r.items[n].from], "\n") {
+		n++
+	}
+	return n
+}
+
+func (r *reader) fillersBefore(k int) bool {
+	for n := k - 1; n >= 0; n-- {
+		if !r.items[n].isAny(setOf(sFiller, sThanks, sYes)) {
+			return false
+		}
+		if r.items[n+1].gap >= gapStop {
+			break
+		}
+	}
+	return true
+}
+
+func (r *reader) isQuestion(k int) bool { return r.items[k].quest && r.questionStart(k) }
+
+// questionStart says that a question begins at item k.
+func (r *reader) questionStart(k int) bool {
+	it := &r.items[k]
+	clause := k == 0 || it.gap >= gapComma || r.fillersBefore(k) || it.gap == gapAnd && it.is(sAskSure)
+	switch {
+	case it.pig >= 0 || it.feeder >= 0 || it.barrel >= 0:
+		return it.quest && clause && it.gap >= gapStop && !r.measured(k) || it.quest && k == 0 && !r.measured(k)
+	case it.is(sWhatIf) && clause && (it.s == "what if" || it.quest && it.s != "with" || it.s == "how about if" || it.s == "suppose" || it.s == "say we" || it.s == "say i"):
+		return true
+	case it.is(sAskSure) && clause && !r.relative(k):
+		return true
+	case it.is(sAskSure) && strings.Contains(it.s, " ") && !r.relative(k) && r.strongAsk(it.s):
+		return true
+	case it.is(sAsk) && clause && it.quest:
+		return true
+	case it.is(sAsk) && k == 0 && r.inverted(k):
+		return true
+	case it.quest && k == r.sentenceStart(k) && !r.measured(k):
+		return true
+	}
+	return false
+}
+
+// strongAsk are phrases that ask wherever they stand.
+func (r *reader) strongAsk(s string) bool {
+	switch firstWord(s) {
+	case "how", "when", "what":
+		return s != "what was" && s != "what is" && s != "what are" && s != "how are" && s != "what about" && s != "how about" && s != "when was" && s != "what did"
+	}
+	return s == "will it last" || s == "do i need" || s == "is it time" || s == "any idea" || s == "tell me when" || s == "tell me how" || s == "tell me what" || s == "want to know" || s == "need to know" || s == "i would like to know" || s == "i'd like to know"
+}
+
+// relative says that a question's word is no question here: "what was left in
+// the open bag plus one", "the pig which coughs".
+func (r *reader) relative(k int) bool {
+	it := &r.items[k]
+	if it.quest {
+		return false
+	}
+	switch it.s {
+	case "what was", "which", "who", "where", "what is", "whats", "how", "what", "where is":
+		for n := k + 1; n < r.sentenceEnd(k); n++ {
+			if x := &r.items[n]; x.number() && !x.soft && x.kind != itClock && !r.askedNumber(n) {
+				return true
+			}
+		}
+		return it.s == "who" && k > 0 || it.s == "which" && k > 0 && it.gap < gapStop
+	}
+	return false
+}
+
+func (r *reader) askedNumber(n int) bool {
+	it := &r.items[n]
+	return it.v >= 100 || it.qty(mass) || n+1 < len(r.items) && (r.items[n+1].is(sPigs) || r.items[n+1].is(sMore))
+}
+
+// inverted says that the first words are in a question's order: "is it", "do
+// the", "will they".
+func (r *reader) inverted(k int) bool {
+	if k+1 >= len(r.items) {
+		return false
+	}
+	n := &r.items[k+1]
+	switch r.items[k].s {
+	case "show", "list", "tell", "give", "explain", "calculate", "estimate", "forecast", "predict", "compute":
+		return !r.measured(k)
+	case "is", "are", "do", "does", "will", "can", "should", "am", "shall", "would", "could", "did":
+		return n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "my" || n.s == "there" || n.feeder >= 0
+	}
+	return false
+}
+
+// measured says that the sentence of item k states amounts, as a fact does.
+func (r *reader) measured(k int) bool {
+	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
+		if it := &r.items[n]; (it.kind == itNum && !it.soft || it.kind == itDim || it.kind == itQty && it.unit.dim() != days) && !r.has(span{0, r.sentenceStart(k), r.sentenceEnd(k)}, sTopic) {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) sentenceStart(k int) int {
+	for k > 0 && r.items[k].gap < gapStop {
+		k--
+	}
+	return k
+}
+
+// leanings are what the herd's state makes likelier from the start: a herd not
+// set up yet is being set up.
+func (r *reader) leanings() {
+	h := r.c.Herd
+	if len(h.Animals) == 0 {
+		r.bias[fArrive] += 0.9
+		r.bias[fWeigh] -= 2.5
+		r.bias[fGone] -= 1
+		r.bias[fSick] -= 0.5
+		r.bias[fMove] -= 0.5
+	} else {
+		r.bias[fArrive] -= 0.9
+	}
+	if len(h.Feeders) == 0 {
+		r.bias[fSetFeeder] += 1
+		r.bias[fFeed] -= 0.7
+	} else {
+		r.bias[fSetFeeder] -= 0.9
+	}
+	if len(h.Barrels) == 0 {
+		r.bias[fSetBarrel] += 1
+		r.bias[fWater] -= 0.5
+	} else {
+		r.bias[fSetBarrel] -= 0.9
+	}
+	if len(h.Pens) == 0 {
+		r.bias[fSetPen] += 0.5
+	}
+	if len(r.items) < 6 {
+		r.bias[fUnits] += 0.5
+	}
+	if r.c.LastNudge == nil {
+		r.bias[fSnooze] -= 0.4
+	}
+	r.bias[fSize] -= 0.2
+}
+
+// settle puts the entries in the order of the text, judges their days, and
+// gathers what was not understood.
+func (r *reader) settle() Reading {
+	for k := range r.out {
+		r.out[k] = r.judgeDay(r.out[k])
+	}
+	r.out = r.merged(r.out)
+	sort.SliceStable(r.out, func(a, b int) bool { return r.out[a].From < r.out[b].From })
+	if !r.answered {
+		r.leftOver()
+	}
+	if len(r.out) == 0 {
+		reason := NoneChatter
+		if len(r.left) > 0 {
+			reason = NoneUnknown
+		}
+		for k := range r.items {
+			if r.items[k].is(sThanks) {
+				reason = NoneChatter
+			}
+		}
+		if reason == NoneUnknown && r.chatter() {
+			reason = NoneChatter
+		}
+		got := r.just(None{Reason: reason})
+		got.Left = r.left
+		return got
+	}
+	return Reading{Entries: r.out, Left: r.left, Answers: r.answered}
+}
+
+// chatter says that no word of the trade stands in the text.
+func (r *reader) chatter() bool {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.kind != itWord || it.isAny(tradeSenses) {
+			return false
+		}
+	}
+	return true
+}
+
+var tradeSenses = setOf(sGirth, sLength, sTape, sWeigh, sFeed, sFeeder, sFill, sWater, sWatered, sBarrel, sWallow, sHose, sWorm, sTreat, sMove, sPen, sFence, sSick, sOut, sDown, sMixed, sRecipe, sIngredient, sButcher, sTarget, sChore)
+
+// judgeDay refuses facts of a day that has not come, or from before the pigs
+// came.
+func (r *reader) judgeDay(e Entry) Entry {
+	f, ok := e.Act.(Fact)
+	if !ok {
+		return e
+	}
+	switch f.Fact.(type) {
+	case model.Setting, model.Booked, model.AwayFrom, model.Remind, model.Note, model.Recipe:
+		return e
+	}
+	if e.On > r.today {
+		e.Act = None{Reason: NoneFuture}
+		e.On, e.Minute, e.Dated = r.today, nil, false
+		return e
+	}
+	if _, arrives := f.Fact.(model.Arrive); arrives {
+		return e
+	}
+	switch f.Fact.(type) {
+	case model.Stock, model.Spend:
+		return e
+	}
+	if first, ok := r.firstArrival(); ok && e.On < first {
+		e.Act = None{Reason: NoneBefore}
+		e.On, e.Minute, e.Dated = r.today, nil, false
+	}
+	return e
+}
+
+func (r *reader) firstArrival() (model.Day, bool) {
+	h := r.c.Herd
+	if len(h.Groups) == 0 {
+		return 0, false
+	}
+	first := h.Groups[0].Arrived
+	for _, g := range h.Groups {
+		first = min(first, g.Arrived)
+	}
+	return first, true
+}
+
+// merged drops refusals that repeat themselves or stand beside facts, and
+// chatter beside anything.
+func (r *reader) merged(es []Entry) []Entry {
+	facts := 0
+	for _, e := range es {
+		if _, none := e.Act.(None); !none {
+			facts++
+		}
+	}
+	out := es[:0]
+	seen := map[string]bool{}
+	for _, e := range es {
+		if n, none := e.Act.(None); none {
+			if facts > 0 && n.Reason != NoneFuture && n.Reason != NoneBefore && n.Reason != NoneUnit || seen[n.Reason] || facts == 0 && len(seen) > 0 {
+				continue
+			}
+			seen[n.Reason] = true
+		}
+		out = append(out, e)
+	}
+	return out
+}
+
+// leftOver gathers the runs of words that nothing was made of.
+func (r *reader) leftOver() {
+	flush := func(i, j int) {
+		for i < j && r.items[i].isAny(leaveOut) && r.items[i].kind == itWord {
+			i++
+		}
+		for j > i && r.items[j-1].isAny(leaveOut) && r.items[j-1].kind == itWord {
+			j--
+		}
+		if i < j && r.worthQuoting(i, j) {
+			r.left = append(r.left, r.quote(i, j))
+		}
+	}
+	from := -1
+	for k := range r.items {
+		it := &r.items[k]
+		open := !it.used && it.kind != itDay && it.kind != itClock
+		if open && from < 0 {
+			from = k
+		}
+		if from >= 0 && (!open || it.gap >= gapStop && k > from) {
+			flush(from, k)
+			from = -1
+			if open {
+				from = k
+			}
+		}
+	}
+	if from >= 0 {
+		flush(from, len(r.items))
+	}
+}
+
+var leaveOut = setOf(sFiller, sAnd, sThanks, sAbout, sIs, sYes)
+
+// worthQuoting says that words hold a number, a name, an unknown word or a word
+// of the trade.
+func (r *reader) worthQuoting(i, j int) bool {
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.number() && !it.soft || it.kind == itDim || it.kind == itName || it.kind == itThing || !it.known && len(it.s) > 1 || it.isAny(tradeSenses) {
+			return true
+		}
+	}
+	return j-i > 2
 }

@@ -1,0 +1,319 @@
+package reading
+
+import (
+	"troughbell/model"
+)
+
+// selection is the pigs that a stretch of text speaks of.
+type selection struct {
+	pigs  []int16
+	all   bool // the whole herd, or pigs without names
+	any   bool // pigs were spoken of at all
+	near  bool // by a near-miss spelling or an initial
+	count int  // how many, where only a number was said
+	lost  bool // spoken of, but not to be told which
+}
+
+// names are the selection as a fact's Animals.
+func (s selection) names(r *reader) []string {
+	if s.all || len(s.pigs) == 0 {
+		return []string{model.All}
+	}
+	out := make([]string, 0, len(s.pigs))
+	for _, p := range s.pigs {
+		if n := r.pigs[p].Name; n != "" {
+			out = append(out, n)
+		}
+	}
+	if len(out) == 0 {
+		return []string{model.All}
+	}
+	return out
+}
+
+var whoWords = setOf(sAll, sBoth, sRest, sBarrow, sGilt, sBoar, sSow, sYoung, sOld, sPigs)
+
+// selectPigs gathers the pigs that items[i:j] speak of, in the order said.
+func (r *reader) selectPigs(i, j int) selection {
+	var s selection
+	not := false
+	add := func(p int16) {
+		if not {
+			s.drop(p)
+			return
+		}
+		for _, q := range s.pigs {
+			if q == p {
+				return
+			}
+		}
+		s.pigs = append(s.pigs, p)
+	}
+	everyone := func() {
+		for p := range r.alive {
+			s.pigs = append(s.pigs, int16(p))
+		}
+	}
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		next := &item{}
+		if k+1 < j {
+			next = &r.items[k+1]
+		}
+		switch {
+		case it.pig >= 0:
+			s.any = true
+			s.near = s.near || it.near
+			if s.all {
+				if not {
+					s.all = false
+					everyone()
+				} else {
+					s.all = false // "all: dot and moss"
+				}
+			}
+			add(it.pig)
+			it.used = true
+		case it.group >= 0:
+			s.any, s.all = true, false
+			r.addGroup(r.c.Herd.Groups[it.group], add)
+			it.used = true
+		case it.is(sBut) && (s.all || len(s.pigs) > 0) && r.namesPig(k+1, j):
+			not = true
+			if s.all {
+				s.all = false
+				everyone()
+			}
+			it.used = true
+		case it.is(sAll) && !it.is(sPigs) || it.is(sAll) && it.is(sPigs):
+			it.used = true
+			s.any = true
+			if len(s.pigs) == 0 && !r.narrows(k+1, j) {
+				s.all = true
+			}
+		case it.is(sBoth):
+			if r.thingBeside(k, j) {
+				continue
+			}
+			it.used = true
+			s.any = true
+			switch {
+			case r.narrows(k+1, j):
+			case r.alive == 2:
+				s.all = true
+			case len(r.subject) == 2 && len(s.pigs) == 0:
+				s.pigs = append(s.pigs, r.subject...)
+			case len(s.pigs) == 0:
+				s.lost = true
+			}
+		case it.is(sRest):
+			it.used = true
+			s.any = true
+			for p := range r.alive {
+				if !r.spoken[int16(p)] {
+					add(int16(p))
+				}
+			}
+			s.all = len(r.spoken) == 0 && len(s.pigs) == r.alive
+		case it.is(sYoung) || it.is(sOld) && it.s != "old":
+			if g := r.ageGroup(it.is(sYoung)); g != nil && !next.is(sFeeder) && !next.is(sBarrel) {
+				it.used = true
+				s.any, s.all = true, false
+				r.addGroup(g, add)
+			} else if !r.thingBeside(k, j) && len(s.pigs) == 0 && !s.all {
+				s.any, s.lost = true, true
+			}
+		case it.isAny(setOf(sBarrow, sGilt, sBoar, sSow)):
+			it.used = true
+			s.any = true
+			was := len(s.pigs)
+			r.addSex(it, add)
+			if len(s.pigs) == was && !not && !s.all {
+				s.lost = r.alive > 0
+			} else {
+				s.all = false
+			}
+		case it.is(sPigs):
+			it.used = true
+			if len(s.pigs) == 0 && !s.any {
+				s.any = true
+				s.all = true
+			}
+			if k > i && r.items[k-1].kind == itNum {
+				s.count = int(r.items[k-1].v)
+			}
+		case it.is(sPronoun) && !s.any && (len(r.subject) > 0 || r.subjAll):
+			one := it.s == "she" || it.s == "he" || it.s == "it" || it.s == "her" || it.s == "him" || it.s == "his" || it.s == "she's" || it.s == "he's"
+			if it.s == "it" || it.s == "its" || it.s == "it's" {
+				continue
+			}
+			if one && len(r.subject) == 1 || !one {
+				s.any = true
+				s.pigs = append(s.pigs, r.subject...)
+				s.all = r.subjAll
+			}
+		}
+	}
+	if len(s.pigs) > 0 {
+		s.lost = false
+	}
+	if !s.all && len(s.pigs) > 0 && r.unnamed(s.pigs) {
+		s.all = true
+	}
+	if !s.all && len(s.pigs) == r.alive && r.alive > 1 && !r.eachNamed(i, j) {
+		s.all = true
+	}
+	return s
+}
+
+func (s *selection) drop(p int16) {
+	for k, q := range s.pigs {
+		if q == p {
+			s.pigs = append(s.pigs[:k:k], s.pigs[k+1:]...)
+			return
+		}
+	}
+}
+
+func (r *reader) unnamed(pigs []int16) bool {
+	for _, p := range pigs {
+		if r.pigs[p].Name != "" {
+			return false
+		}
+	}
+	return true
+}
+
+// eachNamed says that pigs were called by their names, one by one.
+func (r *reader) eachNamed(i, j int) bool {
+	for k := i; k < j; k++ {
+		if r.items[k].pig >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// namesPig says that a pig or a group of pigs follows.
+func (r *reader) namesPig(i, j int) bool {
+	for k := i; k < j && k < i+4; k++ {
+		it := &r.items[k]
+		if it.pig >= 0 || it.group >= 0 || it.isAny(setOf(sBarrow, sGilt, sBoar, sSow, sYoung, sOld)) {
+			return true
+		}
+	}
+	return false
+}
+
+// narrows says that a word for "all" is narrowed by the next words to a sex, a
+// group or things: "all the gilts", "all three barrels".
+func (r *reader) narrows(i, j int) bool {
+	for k := i; k < j && k < i+3; k++ {
+		it := &r.items[k]
+		if it.isAny(setOf(sBarrow, sGilt, sBoar, sSow)) || it.group >= 0 || it.is(sYoung) && r.ageGroup(true) != nil || it.is(sOld) && it.s != "old" && r.ageGroup(false) != nil {
+			return true
+		}
+		if it.gap > gapNone && k > i {
+			return false
+		}
+	}
+	return false
+}
+
+// thingBeside says that a word for "both" or "all" speaks of feeders, barrels or
+// pens.
+func (r *reader) thingBeside(k, j int) bool {
+	for n := k + 1; n < j && n < k+3; n++ {
+		it := &r.items[n]
+		if it.isAny(setOf(sFeeder, sBarrel, sWater, sPen)) || it.feeder >= 0 || it.barrel >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) addGroup(g *model.Group, add func(int16)) {
+	for p := range r.alive {
+		if r.pigs[p].Group == g {
+			add(int16(p))
+		}
+	}
+}
+
+func (r *reader) addSex(it *item, add func(int16)) {
+	for p := range r.alive {
+		switch sex := r.pigs[p].Sex; {
+		case it.is(sBarrow) && (sex == model.Barrow || sex == model.Boar && (it.s == "boys" || it.s == "males")),
+			it.is(sGilt) && (sex == model.Gilt || sex == model.Sow && (it.s == "girls" || it.s == "females")),
+			it.is(sBoar) && sex == model.Boar, it.is(sSow) && sex == model.Sow:
+			add(int16(p))
+		}
+	}
+}
+
+// ageGroup is the youngest or the oldest of several groups of living pigs; nil
+// where all are of one age.
+func (r *reader) ageGroup(youngest bool) *model.Group {
+	var best *model.Group
+	groups := 0
+	age := func(g *model.Group) model.Day {
+		if g.Born != nil {
+			return *g.Born
+		}
+		return g.Arrived
+	}
+	for _, g := range r.c.Herd.Groups {
+		lives := false
+		for p := range r.alive {
+			if r.pigs[p].Group == g {
+				lives = true
+				break
+			}
+		}
+		if !lives {
+			continue
+		}
+		groups++
+		if best == nil || youngest && age(g) > age(best) || !youngest && age(g) < age(best) {
+			best = g
+		}
+	}
+	if groups < 2 {
+		return nil
+	}
+	return best
+}
+
+// remember keeps the pigs spoken of, for "she" and for a fact without a
+// subject.
+func (r *reader) remember(s selection) {
+	if !s.any {
+		return
+	}
+	r.subject = append(r.subject[:0], s.pigs...)
+	r.subjAll = s.all
+	for _, p := range s.pigs {
+		r.spoken[p] = true
+	}
+}
+
+// whichPig asks which pig is meant: draft takes the names of each choice.
+func (r *reader) whichPig(about string, s span, draft Entry, with func(names []string) Act) {
+	c := Clarify{About: about, Code: "which_animal", Want: "animals", Draft: []Entry{draft}}
+	for p := range r.alive {
+		if len(c.Choices) == 4 {
+			break
+		}
+		if n := r.pigs[p].Name; n != "" {
+			e := draft
+			e.Act = with([]string{n})
+			c.Choices = append(c.Choices, Choice{Label: n, Entries: []Entry{e}})
+		}
+	}
+	if len(c.Choices) == 0 || about == "sick" && r.alive > len(c.Choices) && len(c.Choices) < 4 {
+		e := draft
+		e.Act = with([]string{model.All})
+		c.Choices = append(c.Choices, Choice{Code: "all_pigs", Entries: []Entry{e}})
+	}
+	r.clarify(c, s)
+}

@@ -1,0 +1,244 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// fillSick reads a pig seen unwell, or well again.
+func (r *reader) fillSick(s span) {
+	well := false
+	first, last := -1, -1
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.is(sSick) || it.is(sWell) {
+			well = well || it.is(sWell) && !it.is(sSick)
+			if first < 0 {
+				first = k
+			}
+			last = k
+			it.used = true
+		}
+	}
+	sel := r.selectPigs(s.i, s.j)
+	if !sel.any && len(r.subject) > 0 {
+		sel = selection{pigs: append([]int16(nil), r.subject...), any: true}
+	}
+	if !sel.any && r.alive == 1 {
+		sel = selection{pigs: []int16{0}, any: true}
+	}
+	note := r.sickNote(s, first, last)
+	act := func(n []string) Act { return Fact{model.Sick{Animals: n, Note: note, Well: well}} }
+	if !sel.any || sel.lost {
+		if r.quoteHas(s, "one", "1", "someone", "somebody") && !r.anyNamed() || !r.anyNamed() {
+			r.emit(act([]string{model.All}), s)
+			return
+		}
+		if !r.strongSick(s) {
+			r.idleSpan(s)
+			return
+		}
+		r.whichPig("sick", s, r.draft(act(nil), s), act)
+		return
+	}
+	r.remember(sel)
+	r.emit(act(sel.names(r)), s)
+}
+
+// strongSick says that a word of the span is a sign of illness and little else,
+// so that asking which pig is worth it.
+func (r *reader) strongSick(s span) bool {
+	return r.quoteHas(s, "limping", "lame", "cough", "coughing", "scours", "scouring", "diarrhea", "off feed", "limp", "panting", "fever", "sick", "not eating", "the runs")
+}
+
+// sickNote is the person's own words on what was seen, without the names.
+func (r *reader) sickNote(s span, first, last int) string {
+	if first < 0 {
+		return ""
+	}
+	from, to := first, last+1
+	for to < s.j && r.items[to].gap < gapStop && r.items[to].pig < 0 && r.items[to].kind != itDay && r.items[to].kind != itClock {
+		to++
+	}
+	for from > s.i && r.items[from].gap < gapComma {
+		p := &r.items[from-1]
+		if p.pig >= 0 || p.group >= 0 || p.isAny(whoWords) || p.is(sPronoun) || p.kind == itDay || p.kind == itClock || p.s == "is" || p.s == "has" || p.s == "was" || p.s == "a" || p.s == "are" || p.s == "got" || p.s == "have" {
+			break
+		}
+		from--
+	}
+	for k := from; k < to; k++ {
+		r.items[k].used = true
+	}
+	return strings.Trim(r.quote(from, to), " ,;.-")
+}
+
+// fillAlarm reads emergencies. They are recorded at once and never asked about
+// where the words are clear.
+func (r *reader) fillAlarm(s span) {
+	sel := r.selectPigs(s.i, s.j)
+	var names []string
+	if sel.any && !sel.all && len(sel.pigs) > 0 {
+		names = sel.names(r)
+	}
+	a := model.Alarm{Animals: names}
+	switch {
+	case r.has(s, sNoWater):
+		a.What, a.Animals = model.AlarmNoWater, nil
+	case r.has(s, sNoFeed):
+		a.What, a.Animals = model.AlarmNoFeed, nil
+	case r.has(s, sBackIn) && !r.has(s, sOut):
+		a.What, a.Over = model.AlarmOut, true
+	case r.has(s, sDown) && (sel.any || len(r.subject) > 0):
+		a.What = model.AlarmDown
+		if !sel.any && len(r.subject) > 0 {
+			a.Animals = selection{pigs: r.subject}.names(r)
+		}
+	case r.has(s, sFence) && !sel.any:
+		a.What = model.AlarmFence
+	case r.has(s, sOut):
+		a.What = model.AlarmOut
+	case r.has(s, sDown):
+		a.What = model.AlarmDown
+	default:
+		r.idleSpan(s)
+		return
+	}
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].isAny(setOf(sOut, sDown, sNoWater, sNoFeed, sBackIn, sFence)) {
+			r.items[k].used = true
+		}
+	}
+	r.remember(sel)
+	r.emit(Fact{a}, s)
+}
+
+// fillFence reads a voltage, or a dead fence.
+func (r *reader) fillFence(s span) {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		kv := -1.0
+		switch {
+		case it.qty(voltage):
+			kv = it.si()
+			if it.unit == unitV && it.v <= 20 {
+				kv = it.v // "5.8 v" on a fence is kilovolts
+			}
+		case it.kind == itNum && !it.soft && !it.ord:
+			kv = it.v
+			if kv >= 500 {
+				kv /= 1000
+			}
+		default:
+			continue
+		}
+		it.used = true
+		if kv > 15 {
+			c := Clarify{About: "fence", Code: "implausible_fence", Q: []model.Quantity{{Value: kv, Unit: model.Kilovolts}}, Want: "kv", Draft: []Entry{r.draft(Fact{model.Fence{}}, s)}}
+			if v := kv / 10; v <= 12 {
+				c.Choices = append(c.Choices, Choice{Code: "meant", Q: []model.Quantity{{Value: v, Unit: model.Kilovolts}}, Entries: []Entry{r.draft(Fact{model.Fence{Kv: v}}, s)}})
+			}
+			r.clarify(c, s)
+			return
+		}
+		r.markFence(s)
+		r.emit(Fact{model.Fence{Kv: kv}}, s)
+		return
+	}
+	if r.has(s, sDead) || r.has(s, sDown) || r.has(s, sOut) {
+		r.markFence(s)
+		r.emit(Fact{model.Alarm{What: model.AlarmFence}}, s)
+		return
+	}
+	r.idleSpan(s)
+}
+
+func (r *reader) markFence(s span) {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].isAny(setOf(sFence, sDead)) {
+			r.items[k].used = true
+		}
+	}
+}
+
+// fillWeather reads a day's high and low and its humidity.
+func (r *reader) fillWeather(s span) {
+	w := model.Weather{}
+	scale := unitF
+	if r.units == model.Metric {
+		scale = unitC
+	}
+	celsius := func(v float64, u unitID, minus bool) float64 {
+		if minus {
+			v = -v
+		}
+		if u != unitF && u != unitC {
+			u = scale
+		}
+		return u.si(v)
+	}
+	for k := s.i; k < s.j; k++ { // a stated scale holds for the whole span
+		if it := &r.items[k]; it.unit == unitF || it.unit == unitC {
+			scale = it.unit
+		}
+	}
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		prev, next := &item{}, &item{}
+		if k > s.i {
+			prev = &r.items[k-1]
+		}
+		if k+1 < s.j {
+			next = &r.items[k+1]
+		}
+		prev2 := &item{}
+		if k > s.i+1 {
+			prev2 = &r.items[k-2]
+		}
+		switch {
+		case it.kind == itQty && it.unit == unitPct, it.kind == itNum && (prev.is(sHumid) || prev2.is(sHumid) && prev.is(sFiller) || next.is(sHumid)):
+			w.RhPct = model.Float(it.v)
+		case it.kind == itSlash || it.kind == itDay && it.day.form == daySlash && w.HighC == nil && r.noDegrees(s):
+			w.HighC, w.LowC = model.Float(celsius(it.v, it.unit, false)), model.Float(celsius(it.v2, it.unit, false))
+			if *w.LowC > *w.HighC {
+				w.HighC, w.LowC = w.LowC, w.HighC
+			}
+		case it.kind == itNum && !it.soft && !it.ord, it.qty(temperature):
+			v := celsius(it.v, it.unit, it.minus)
+			low := prev.is(sLow) || prev2.is(sLow) && (prev.is(sFiller) || prev.is(sIs)) || next.is(sLow) && !next.is(sLeft) && next.gap == gapNone && !(k+2 < s.j && r.items[k+2].kind == itNum)
+			high := prev.is(sHigh) || next.is(sHigh) && next.gap == gapNone && !(k+2 < s.j && r.items[k+2].kind == itNum)
+			switch {
+			case low && !high && w.LowC == nil:
+				w.LowC = model.Float(v)
+			case w.HighC == nil:
+				w.HighC = model.Float(v)
+			case w.LowC == nil:
+				w.LowC = model.Float(v)
+				if *w.LowC > *w.HighC && !r.has(s, sHigh) {
+					w.HighC, w.LowC = w.LowC, w.HighC
+				}
+			}
+		case it.isAny(setOf(sWeather, sHigh, sLow, sHumid, sHere)):
+			it.used = true
+			continue
+		default:
+			continue
+		}
+		it.used = true
+	}
+	if w.HighC == nil && w.LowC == nil && w.RhPct == nil || w.Check() != nil {
+		r.idleSpan(s)
+		return
+	}
+	r.emit(Fact{w}, s)
+}
+
+func (r *reader) noDegrees(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].qty(temperature) || r.items[k].kind == itNum || r.items[k].kind == itSlash {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,334 @@
+package reading
+
+import (
+	"strings"
+	"time"
+
+	"troughbell/model"
+)
+
+func weekdayOf(a int) time.Weekday { return time.Weekday(a) }
+
+// fillRemind reads a reminder of the person's own. "... and next saturday to
+// check the wire" makes a second one.
+func (r *reader) fillRemind(s span) {
+	cut := s.j
+	for k := s.i + 2; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind == itDay && it.gap == gapAnd && r.dayBetween(s.i, k) {
+			cut = k
+			break
+		}
+	}
+	r.oneReminder(span{s.frame, s.i, cut})
+	if cut < s.j {
+		r.fillRemind(span{s.frame, cut, s.j})
+	}
+}
+
+func (r *reader) dayBetween(i, j int) bool {
+	for k := i; k < j; k++ {
+		if r.items[k].kind == itDay {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) oneReminder(s span) {
+	m := model.Remind{}
+	day, part, dated := r.today, partNone, false
+	var clockAt int = -1
+	from, to := s.i, s.j
+	var used []int
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.kind == itDay && !dated:
+			if d, ok := it.day.on(r.today, lookForward, r.dayFirst); ok {
+				day, part, dated = d, it.day.part, true
+				if it.day.form == dayWeekday && it.day.mod == 0 && it.day.a == int(r.today.Weekday()) && r.laterToday(s, part) {
+					day = r.today
+				}
+				used = append(used, k)
+			}
+		case it.kind == itClock && clockAt < 0:
+			clockAt = k
+			used = append(used, k)
+		case it.is(sRemind):
+			used = append(used, k)
+		case it.kind == itNum && r.clockLike(k, s) && clockAt < 0 && !it.soft:
+			clockAt = k
+			used = append(used, k)
+		case it.kind == itQty && it.unit == unitHour && k > s.i && r.items[k-1].s == "in", it.kind == itQty && it.unit == unitMinute && k > s.i && r.items[k-1].s == "in":
+			at := r.c.Now.Add(time.Duration(it.si() * float64(time.Hour)))
+			day, dated = model.DayOf(at), true
+			m.Minute = model.Int(model.MinuteOf(at))
+			used = append(used, k, k-1)
+		}
+	}
+	for _, k := range used {
+		r.items[k].used = true
+	}
+	if clockAt >= 0 {
+		it := &r.items[clockAt]
+		c, said := it.clock, it.ampm
+		if it.kind == itNum {
+			c, said = int(it.v)*60%1440, it.v > 12
+		}
+		m.Minute = model.Int(settleClock(c, said, part, false, r.nowMin, lookForward))
+		if !dated && *m.Minute <= r.nowMin {
+			if !said && *m.Minute+720 > r.nowMin && *m.Minute < 720 {
+				*m.Minute += 720
+			} else {
+				day = r.today + 1
+			}
+		}
+	} else if part == partEvening && m.Minute == nil {
+		m.Minute = model.Int(18 * 60)
+	} else if part == partMorning && m.Minute == nil {
+		m.Minute = model.Int(7 * 60)
+	}
+	m.Day = day
+	// The words are what is left once the asking and the time are taken away.
+	for from < to && r.trimmed(from) {
+		from++
+	}
+	for to > from && r.trimmed(to-1) {
+		to--
+	}
+	m.What = r.wordsWithout(from, to)
+	if m.What == "" {
+		r.clarify(Clarify{About: "remind", Code: "remind_what", Want: "what", Draft: []Entry{r.draft(Fact{m}, s)}}, s)
+		return
+	}
+	for k := s.i; k < s.j; k++ {
+		r.items[k].used = true
+	}
+	if !dated && clockAt < 0 && m.Minute == nil {
+		next := r.c.Herd.NextChore(r.c.Now)
+		m.Day = model.DayOf(next)
+	}
+	r.emitOn(Fact{m}, s, r.today, nil, false)
+}
+
+// laterToday says that the clock of the span is still to come today.
+func (r *reader) laterToday(s span, part int8) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itClock {
+			return settleClock(it.clock, it.ampm, part, false, r.nowMin, lookForward) > r.nowMin
+		}
+	}
+	return false
+}
+
+func (r *reader) trimmed(k int) bool {
+	it := &r.items[k]
+	if it.used && (it.kind == itDay || it.kind == itClock || it.is(sRemind) || it.kind == itNum || it.unit == unitHour || it.unit == unitMinute) {
+		return true
+	}
+	switch it.s {
+	case "to", "that", "on", "at", "about", "in", "please", "by", "for", "me", "@", "us", "in the morning", "and", "then", "also":
+		return true
+	}
+	return false
+}
+
+// wordsWithout is the text of items[i:j] without the days and times in it.
+func (r *reader) wordsWithout(i, j int) string {
+	var parts []string
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.used && (it.kind == itDay || it.kind == itClock) || it.used && it.is(sRemind) && it.kind == itWord {
+			continue
+		}
+		n := k
+		for n+1 < j && !(r.items[n+1].used && (r.items[n+1].kind == itDay || r.items[n+1].kind == itClock || r.items[n+1].is(sRemind))) {
+			n++
+		}
+		parts = append(parts, strings.TrimSpace(r.text[it.from:r.items[n].to]))
+		k = n
+	}
+	out := strings.Join(parts, " ")
+	out = strings.Trim(out, " ,.;:-")
+	for _, p := range []string{"to ", "on ", "at "} {
+		out = strings.TrimPrefix(out, p)
+	}
+	for _, p := range []string{" on", " at", " to", " in"} {
+		out = strings.TrimSuffix(out, p)
+	}
+	return out
+}
+
+// fillNote keeps words as they stand.
+func (r *reader) fillNote(s span) {
+	from := s.i
+	for k := s.i; k < s.j && (r.items[k].is(sNote) || r.items[k].is(sFiller) && !r.items[k].is(sNot)) && k < s.i+5; k++ {
+		if r.items[k].is(sNote) {
+			from = k + 1
+		}
+	}
+	if from > s.i && r.items[from-1].s == "next year" || from >= s.j {
+		from = s.i // "next year two barrels": all of it is the note
+		if r.items[from].s == "note" || r.items[from].s == "note:" {
+			from++
+		}
+	}
+	for k := s.i; k < s.j; k++ {
+		r.items[k].used = true
+	}
+	what := strings.Trim(r.quote(from, s.j), " ,.;:-")
+	if what == "" {
+		r.clarify(Clarify{About: "note", Code: "note_what", Want: "what", Draft: []Entry{r.draft(Fact{model.Note{}}, s)}}, s)
+		return
+	}
+	r.emit(Fact{model.Note{What: what}}, s)
+}
+
+// aboutWords name the topics of nudges, for "done", "snooze" and "mute".
+var aboutWords = []struct{ about, words string }{
+	{"refill", "feed, feeder, hopper, refill, filling, fill, feeding, hoppers, feeders, refills, grain"},
+	{"water", "water, barrel, barrels, watering, tank, tanks, waters"},
+	{"wallow", "wallow, mud, wallows"},
+	{"worm", "worm, worming, wormer, deworming, wormings, wormed"},
+	{"move", "move, moving, pen, pens, rotation, moves, moved"},
+	{"weigh", "weigh, weighing, tape, taping, weights, girth, weigh in, weighed, taped, weighings"},
+	{"book", "butcher, booking, book, slot, bookings, slaughter"},
+	{"heat", "heat, hot, hot weather"},
+	{"cold", "cold, frost, freeze"},
+	{"ration", "ration, mix, recipe, mixing"},
+	{"stock", "stock, shed, buying, shopping, supplies"},
+	{"withdrawal", "withdrawal"},
+	{"own", "reminder, reminders"},
+}
+
+func (r *reader) aboutIn(s span) []string {
+	var out []string
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		for _, a := range aboutWords {
+			for _, w := range split(a.words) {
+				if it.s == w {
+					out = append(out, a.about)
+					it.used = true
+				}
+			}
+		}
+	}
+	return out
+}
+
+// fillDone reads "done", with what was done where it is named.
+func (r *reader) fillDone(s span) {
+	r.useAll(s)
+	r.emit(Done{About: r.aboutIn(s)}, s)
+}
+
+// fillSnooze reads a wish to hear of something later, or no more.
+func (r *reader) fillSnooze(s span) {
+	z := Snooze{About: r.aboutIn(s)}
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.is(sStop):
+			z.Stop = true
+		case it.s == "next chore day" || it.s == "on chore day":
+			z.NextChore = true
+		case it.qty(hours):
+			z.Hours = int(it.si() + 0.5)
+		case it.qty(days):
+			d := r.today + model.Day(it.si())
+			z.Until = &d
+		case it.kind == itDay:
+			if d, ok := it.day.on(r.today, lookForward, r.dayFirst); ok && d > r.today {
+				z.Until = &d
+			}
+		case it.is(sSnooze) && strings.Contains(it.s, "tomorrow"), it.s == "tmrw":
+			d := r.today + 1
+			z.Until = &d
+		case it.s == "next week":
+			d := r.today + 7
+			z.Until = &d
+		}
+	}
+	if z.Hours == 0 && z.Until == nil && !z.NextChore && !z.Stop {
+		z.Hours = 2
+	}
+	r.useAll(s)
+	r.emit(z, s)
+}
+
+func (r *reader) useAll(s span) {
+	for k := s.i; k < s.j; k++ {
+		r.items[k].used = true
+	}
+}
+
+// undoWords are what an undo can name, by the intent.
+var undoWords = []struct{ of, words string }{
+	{"weigh", "weight, weighing, weigh, girth, tape, measurement"},
+	{"refill", "refill, fill, feed, pour, feeding, filling, hopper, feeder"},
+	{"water", "water, barrel, watering"},
+	{"wallow", "wallow"}, {"worm", "worming, worm, wormer, wormed"}, {"treat", "treatment, shot, injection, dose"},
+	{"move", "move"}, {"sick", "sick, limping"}, {"fence", "fence"}, {"weather", "weather, temperature"},
+	{"spend", "spend, spending, expense, cost"}, {"stock", "stock, purchase"}, {"gone", "death, sale"}, {"booked", "booking, butcher, appointment"},
+	{"away", "away, vacation"}, {"note", "note"}, {"remind", "reminder"}, {"mixed", "mix, batch"}, {"arrive", "arrival"}, {"recipe", "recipe"},
+}
+
+func (r *reader) fillUndo(s span) {
+	u := Undo{}
+	for k := s.i; k < s.j && u.Of == ""; k++ {
+		for _, w := range undoWords {
+			for _, x := range split(w.words) {
+				if r.items[k].s == x && !(r.items[k].is(sUndo) && len(r.items[k].s) > 12) {
+					u.Of = w.of
+				}
+			}
+		}
+	}
+	r.useAll(s)
+	r.emit(u, s)
+}
+
+func (r *reader) fillHelp(s span) {
+	h := Help{}
+	if a := r.aboutIn(s); len(a) > 0 {
+		h.About = a[0]
+	}
+	r.useAll(s)
+	r.emit(h, s)
+}
+
+// wishes maps words to what is to be done.
+var wishes = []struct{ what, words string }{
+	{"export", "export, export my data, csv, download, download my data, dump, my data"},
+	{"invite", "invite, invite someone, invite my wife, invite code, add user, add a user"},
+	{"privacy", "privacy, who sees this, what do you store"},
+	{"forget me", "forget me, delete my data, delete everything"},
+	{"start", "start, /start, begin, setup, set up, set-up, restart"},
+	{"skip", "skip, skip this, skip it, pass"},
+	{"cancel", "cancel"},
+	{"backup", "backup, restore"},
+	{"settings", "settings, language"},
+	{"picture", "picture, chart, graph, plot"},
+	{"sitter", "sitter, sitter sheet"},
+}
+
+func (r *reader) fillDo(s span) {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if !it.is(sDo) {
+			continue
+		}
+		for _, w := range wishes {
+			for _, x := range split(w.words) {
+				if it.s == x {
+					r.useAll(s)
+					r.emit(Do{What: w.what, Arg: strings.TrimSpace(r.quote(k+1, s.j))}, s)
+					return
+				}
+			}
+		}
+	}
+	r.idleSpan(s)
+}

@@ -1,0 +1,183 @@
+package reading
+
+import (
+	"troughbell/model"
+)
+
+// fillWater reads fills and levels of water barrels.
+func (r *reader) fillWater(s span) {
+	ps := r.portions(s, false)
+	for n, p := range ps {
+		c := r.contentsOf(p.i, p.j, false)
+		bare := c.amount == nil && !c.full && !c.empty && c.fraction == nil
+		if len(ps) > 1 && bare && n+1 < len(ps) {
+			c.full = r.has(s, sFull) || r.has(s, sFill) || r.has(s, sWatered)
+			if !c.full {
+				continue
+			}
+		}
+		r.waterEntries(span{s.frame, p.i, p.j}, p.things, c, s)
+	}
+}
+
+func (r *reader) waterEntries(s span, t things, c contents, whole span) {
+	h := r.c.Herd
+	if c.wrong && c.amount == nil && r.eitherIn(s) {
+		r.feedEntries(s, things{}, r.contentsOf(s.i, s.j, true), whole)
+		return
+	}
+	w := model.Water{Full: c.full}
+	switch {
+	case c.amount != nil:
+		w.Litres = c.amount
+		w.Seen = c.left && !c.filled
+		if c.fraction != nil && c.filled && !c.full {
+			w.Fraction = c.fraction
+		}
+	case c.fraction != nil && !c.full:
+		w.Fraction = c.fraction
+		w.Seen = !c.filled
+		if *w.Fraction >= 1 {
+			w.Full, w.Fraction = true, nil
+		}
+	case c.empty && !c.filled && !c.full:
+		w.Fraction, w.Seen = model.Float(0), true
+	case c.full:
+		w.Seen = c.left && r.quoteHas(s, "still")
+	case c.filled || r.has(whole, sWatered):
+		w.Full = true
+	default:
+		w.Full = r.doneWithWater(s, t)
+		if !w.Full {
+			r.clarifyWater(whole, t)
+			return
+		}
+	}
+	var names []string
+	switch {
+	case len(t.at) > 0:
+		for _, k := range t.at {
+			names = append(names, h.Barrels[k].Name)
+		}
+	case len(h.Barrels) == 1:
+		names = []string{h.Barrels[0].Name}
+	case t.one && len(h.Barrels) > 1 && !r.eitherIn(s):
+		r.whichBarrel(whole, w)
+		return
+	case w.Litres != nil && len(h.Barrels) > 1 && !t.every:
+		r.whichBarrel(whole, w)
+		return
+	default:
+		names = []string{""}
+	}
+	if r.eitherIn(s) && len(t.at) == 0 && c.amount == nil && !r.has(s, sWater) && !r.has(s, sWatered) {
+		act, ok := r.feedFact("", c, 1)
+		if ok {
+			r.feedOrWater(whole, act, c)
+			return
+		}
+	}
+	for _, n := range names {
+		one := w
+		one.Barrel = n
+		if b := h.Barrel(n); n != "" && b != nil && b.CapacityL != nil && one.Litres != nil && *one.Litres > *b.CapacityL*pourSlack {
+			r.waterTooMuch(whole, one, b)
+			continue
+		}
+		r.emit(Fact{one}, s)
+	}
+	r.useThings(false, t.at)
+}
+
+// doneWithWater says that a mention of barrels without a verb means that they
+// were filled: "blue today", "water", "both tanks".
+func (r *reader) doneWithWater(s span, t things) bool {
+	if r.has(s, sDone) || r.has(s, sThanks) || r.quoteHas(s, "ok", "okay", "good", "done", "fine", "gr8") {
+		return true
+	}
+	return (t.every || len(t.at) > 0) && s.j-s.i <= 4 || r.has(s, sWater) && s.j-s.i <= 2
+}
+
+func (r *reader) clarifyWater(s span, t things) {
+	full := model.Water{Full: true}
+	dry := model.Water{Fraction: model.Float(0), Seen: true}
+	if len(t.at) == 1 {
+		full.Barrel = r.c.Herd.Barrels[t.at[0]].Name
+		dry.Barrel = full.Barrel
+	}
+	e := r.draft(Fact{full}, s)
+	r.clarify(Clarify{About: "water", Code: "which_kind", Draft: []Entry{e}, Want: "water", Choices: []Choice{
+		{Code: "full", Entries: []Entry{e}},
+		{Code: "empty", Entries: []Entry{r.draft(Fact{dry}, s)}},
+		{Code: "nothing"},
+	}}, s)
+}
+
+// whichBarrel asks which of several barrels is meant.
+func (r *reader) whichBarrel(s span, w model.Water) {
+	c := Clarify{About: "water", Code: "which_barrel", Want: "barrel", Draft: []Entry{r.draft(Fact{w}, s)}}
+	for _, b := range r.c.Herd.Barrels {
+		one := w
+		one.Barrel = b.Name
+		c.Choices = append(c.Choices, Choice{Label: b.Name, Entries: []Entry{r.draft(Fact{one}, s)}})
+	}
+	if len(c.Choices) < 4 && w.Litres == nil {
+		c.Choices = append(c.Choices, Choice{Code: "all", Entries: []Entry{r.draft(Fact{w}, s)}})
+	}
+	r.clarify(c, s)
+}
+
+// waterTooMuch asks about water that cannot have gone in.
+func (r *reader) waterTooMuch(s span, w model.Water, b *model.Barrel) {
+	c := Clarify{About: "water", Code: "implausible_pour", Names: []string{b.Name}, Want: "litres", Draft: []Entry{r.draft(Fact{w}, s)},
+		Q: []model.Quantity{{Value: *w.Litres, Unit: model.Litres}, {Value: *b.CapacityL, Unit: model.Litres}}}
+	add := func(code string, v model.Water) {
+		ch := Choice{Code: code, Entries: []Entry{r.draft(Fact{v}, s)}}
+		if v.Litres != nil {
+			ch.Q = []model.Quantity{{Value: *v.Litres, Unit: model.Litres}}
+		}
+		c.Choices = append(c.Choices, ch)
+	}
+	if l := *w.Litres / 10; l <= *b.CapacityL && l > *b.CapacityL*0.03 {
+		v := w
+		v.Litres = &l
+		add("meant", v)
+	}
+	add("just_full", model.Water{Barrel: w.Barrel, Full: true})
+	add("as_said", w)
+	r.clarify(c, s)
+}
+
+// fillWallow reads water run into the wallow, or the wallow seen dry.
+func (r *reader) fillWallow(s span) {
+	w := model.WallowFill{}
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.qty(volume):
+			w.Litres = model.Float(it.si())
+		case it.qty(hours):
+			w.Minutes = model.Float(it.si() * 60)
+		case it.kind == itNum && !it.soft && !it.ord && w.Minutes == nil && w.Litres == nil:
+			w.Minutes = model.Float(it.v) // "hosed 30": minutes of hose
+		case it.kind == itFrac && k+1 < s.j && r.items[k+1].unit == unitHour, it.kind == itFrac && r.quoteHas(s, "hour"):
+			w.Minutes = model.Float(it.v * 60)
+		case it.is(sEmpty):
+			w.Dry = true
+		default:
+			continue
+		}
+		it.used = true
+	}
+	filled := w.Litres != nil || w.Minutes != nil || r.has(s, sHose) || r.has(s, sFill) || r.has(s, sPour) || r.has(s, sFull)
+	if filled {
+		w.Dry = false
+	} else if !w.Dry && !r.has(s, sDone) && s.j-s.i > 3 {
+		r.idleSpan(s)
+		return
+	}
+	if w.Litres != nil {
+		w.Minutes = nil
+	}
+	r.emit(Fact{w}, s)
+}

@@ -1,0 +1,46 @@
+package reading
+
+import (
+	"errors"
+
+	"troughbell/model"
+)
+
+// judge says what readings and amounts the herd's own state allows. It is a
+// seam: tests put their own in place.
+type judge interface {
+	// weight is what a reading of the pig on the day would show, in kilograms.
+	weight(a *model.Animal, on model.Day, by string) (model.Estimate, error)
+	// girth and tape turn tape readings into kilograms.
+	girth(cm float64) (model.Estimate, error)
+	tape(girthCm, lengthCm float64) (model.Estimate, error)
+	// room is what fits into a feeder at most, in kilograms, 0 if not known.
+	room(f *model.Feeder) float64
+}
+
+type herdJudge struct{ h *model.Herd }
+
+func (j herdJudge) weight(a *model.Animal, on model.Day, by string) (model.Estimate, error) {
+	if a == nil {
+		return model.Estimate{}, errors.New("no pig")
+	}
+	return j.h.ExpectReading(a, on, by)
+}
+
+func (j herdJudge) girth(cm float64) (model.Estimate, error) { return model.WeightFromGirth(cm) }
+
+func (j herdJudge) tape(g, l float64) (model.Estimate, error) { return model.WeightFromTape(g, l) }
+
+// densestFeed is the heaviest that a litre of feed weighs, in kilograms: shelled
+// corn, 721 kg to the cubic metre (published test weight of 56 lb a bushel).
+const densestFeed = 0.75
+
+func (j herdJudge) room(f *model.Feeder) float64 {
+	switch {
+	case f.CapacityKg != nil:
+		return *f.CapacityKg
+	case f.CapacityL != nil:
+		return *f.CapacityL * densestFeed
+	}
+	return 0
+}

@@ -1,0 +1,121 @@
+package reading
+
+// factual are the frames whose spans record something that was seen or done,
+// so that a plan or hearsay in them records nothing.
+var factual = map[frame]bool{
+	fWeigh: true, fFeed: true, fWater: true, fWallow: true, fStock: true, fMixed: true, fDrug: true, fMove: true,
+	fSick: true, fAlarm: true, fFence: true, fWeather: true, fArrive: true, fGone: true, fSpend: true,
+}
+
+// mood says why a factual span records nothing, or "" if it does: it is denied,
+// planned, supposed, hearsay, or about other animals.
+func (r *reader) mood(s span) string {
+	start := s.i
+	for start > 0 && r.items[start].gap < gapStop && r.idleAt(start-1) {
+		start--
+	}
+	ours, number := false, false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		ours = ours || it.pig >= 0 && !it.near || it.feeder >= 0 || it.barrel >= 0
+		number = number || it.number() && !it.soft
+	}
+	for k := start; k < s.j; k++ {
+		it := &r.items[k]
+		if k >= s.i && it.gap >= gapStop && k > s.i && s.frame != fArrive {
+			// A later sentence of the span speaks for itself.
+			ours = true
+		}
+		switch {
+		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
+			return NoneForeign
+		case it.is(sHearsay) && s.frame != fArrive && s.frame != fSpend && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
+			return NoneHearsay
+		case it.is(sIf) && !it.is(sFiller) || it.s == "if":
+			return NonePlan
+		case it.is(sPlan) && it.pig < 0 && !it.isAny(setOf(sWell, sTook, sFull)) && !(s.frame == fSick && it.s == "won't") && !r.doneAfter(k, s) && !it.is(sSick):
+			return NonePlan
+		case it.is(sNot) && !it.isAny(setOf(sSick, sDown, sNoWater, sNoFeed, sBut, sDied)) && k >= start && s.frame != fAlarm && !r.mildNot(k, s, number):
+			return NoneNegation
+		case it.s == "no" && s.frame != fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sWorm, sFeed, sWater, sFill, sTreat, sMove, sWallow, sSick)) && r.items[k+1].gap == gapNone:
+			return NoneNegation
+		case it.kind == itDay && k >= s.i && it.day.form == dayOffset && it.day.a > 0:
+			return NoneFuture
+		case it.kind == itDay && k >= s.i && it.day.mod > 0:
+			return NoneFuture
+		}
+	}
+	return ""
+}
+
+// vetGave says that somebody not of the household did what is told, which is a
+// fact all the same: the vet, a sitter.
+func (r *reader) vetGave(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].is(sGave) && (r.items[k].s == "vet" || r.items[k].s == "vet gave") {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *reader) fromVet(k int) bool {
+	for n := k - 2; n <= k; n++ {
+		if n >= 0 && (r.items[n].s == "vet" || r.items[n].s == "label" || r.items[n].s == "tag" || r.items[n].s == "scale" || r.items[n].s == "tape") {
+			return true
+		}
+	}
+	return false
+}
+
+// doneAfter says that a word of planning is followed by one of what was done:
+// "needed to fill it, took 150".
+func (r *reader) doneAfter(k int, s span) bool {
+	for n := k + 1; n < s.j; n++ {
+		if r.items[n].is(sTook) && r.items[n].s != "to fill" && r.items[n].s != "to top" {
+			return true
+		}
+	}
+	return false
+}
+
+// mildNot says that a "not" does not deny the fact: "not quite full, maybe
+// 3/4", "not 38 but 37", "full not empty".
+func (r *reader) mildNot(k int, s span, number bool) bool {
+	it := &r.items[k]
+	if it.used {
+		return true
+	}
+	next := &item{}
+	if k+1 < len(r.items) {
+		next = &r.items[k+1]
+	}
+	switch next.s {
+	case "quite", "bad", "sure", "much", "too", "long", "even", "only", "exactly", "fully", "completely", "all":
+		return number
+	}
+	if next.is(sFull) || next.is(sAbout) {
+		return number
+	}
+	if k < s.i { // it stands in words before the fact
+		return it.gap < gapStop && r.items[s.i].gap >= gapComma
+	}
+	// Behind a finished clause: "hazel 170, did not get clover"
+	if number && k > s.i && it.gap >= gapComma {
+		for n := s.i; n < k; n++ {
+			if r.items[n].number() && !r.items[n].soft {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (r *reader) idleAt(k int) bool {
+	for _, sp := range r.spans {
+		if k >= sp.i && k < sp.j {
+			return sp.frame == fIdle
+		}
+	}
+	return false
+}

@@ -1,0 +1,253 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// herdName is one way in which the text may speak of a thing of the herd.
+type herdName struct {
+	words  []string
+	pig    int16
+	feeder int8
+	barrel int8
+	pen    int8
+	group  int8
+	part   bool // a part of a longer name, such as "north" of "north hopper"
+	number bool // the number at the end of a name: only behind its kind's word
+}
+
+// genericThing are the words in things' names that say what kind they are.
+var genericThing = map[string]sense{
+	"feeder": sFeeder, "hopper": sFeeder, "trough": sFeeder, "bin": sFeeder, "barrel": sBarrel, "drum": sBarrel, "tank": sBarrel,
+	"tote": sBarrel, "tub": sBarrel, "cube": sBarrel, "ibc": sBarrel, "pen": sPen, "paddock": sPen, "lot": sPen, "pasture": sPen, "field": sPen, "run": sPen, "cistern": sBarrel,
+	"water": sWater, "feed": sFeed, "yard": sPen, "plot": sPen, "waterer": sBarrel, "keg": sBarrel,
+}
+
+// herdNames lists what the herd's own things may be called. Parts of names that
+// several things share are left out.
+func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
+	if h == nil {
+		return nil
+	}
+	out := make([]herdName, 0, len(pigs)+4*(len(h.Feeders)+len(h.Barrels)+len(h.Pens)))
+	none := herdName{pig: -1, feeder: -1, barrel: -1, pen: -1, group: -1}
+	for i, a := range pigs {
+		if a.Name != "" {
+			n := none
+			n.pig = int16(i)
+			n.words = nameWords(a.Name)
+			out = append(out, n)
+		}
+	}
+	for i, g := range h.Groups {
+		if g.Name != "" && i < 100 {
+			n := none
+			n.group = int8(i)
+			n.words = nameWords(g.Name)
+			out = append(out, n)
+		}
+	}
+	var kinds [3][]string
+	for _, f := range h.Feeders {
+		kinds[0] = append(kinds[0], f.Name)
+	}
+	for _, b := range h.Barrels {
+		kinds[1] = append(kinds[1], b.Name)
+	}
+	for _, p := range h.Pens {
+		kinds[2] = append(kinds[2], p.Name)
+	}
+	for k, names := range kinds {
+		for i, name := range names {
+			if i > 100 {
+				break
+			}
+			n := none
+			switch k {
+			case 0:
+				n.feeder = int8(i)
+			case 1:
+				n.barrel = int8(i)
+			case 2:
+				n.pen = int8(i)
+			}
+			n.words = nameWords(name)
+			if len(n.words) == 0 || len(n.words) == 1 && genericThing[n.words[0]] != 0 {
+				continue // "barrel": the generic word finds it
+			}
+			out = append(out, n)
+			out = append(out, parts(n, names, i)...)
+		}
+	}
+	return out
+}
+
+func nameWords(name string) []string {
+	var own []string
+	for _, t := range scan(nil, name, false) {
+		if t.kind == tokWord || t.kind == tokNum {
+			own = append(own, strings.TrimSuffix(t.s, "'s"))
+		}
+	}
+	return own
+}
+
+// parts gives what of a thing's name singles it out among its kind.
+func parts(n herdName, names []string, i int) []herdName {
+	var rest []string
+	for _, w := range n.words {
+		if genericThing[w] == 0 && w != "the" && w != "old" {
+			rest = append(rest, w)
+		}
+	}
+	if len(rest) == 0 || len(rest) == len(n.words) {
+		return nil
+	}
+	for j, other := range names {
+		if j == i {
+			continue
+		}
+		var o []string
+		for _, w := range nameWords(other) {
+			if genericThing[w] == 0 && w != "the" && w != "old" {
+				o = append(o, w)
+			}
+		}
+		if strings.EqualFold(strings.Join(o, " "), strings.Join(rest, " ")) {
+			return nil
+		}
+	}
+	p := n
+	p.words, p.part = rest, true
+	p.number = len(rest) == 1 && rest[0] != "" && isDigit(rest[0][0])
+	return []herdName{p}
+}
+
+// nameAt finds the longest of the herd's names at token i. Several things of
+// different kinds may have one name; they come back together.
+func (r *reader) nameAt(i int) (herdName, int) {
+	best := herdName{pig: -1, feeder: -1, barrel: -1, pen: -1, group: -1}
+	n := 0
+	for k := range r.names {
+		h := &r.names[k]
+		if h.number && !r.afterKind(i, h) {
+			continue
+		}
+		m := matchName(h.words, r.toks[i:])
+		if m == 0 || m < n {
+			continue
+		}
+		if m > n {
+			best, n = *h, m
+			continue
+		}
+		if h.pig >= 0 && best.pig < 0 {
+			best.pig = h.pig
+		}
+		if h.feeder >= 0 && best.feeder < 0 {
+			best.feeder = h.feeder
+		}
+		if h.barrel >= 0 && best.barrel < 0 {
+			best.barrel = h.barrel
+		}
+		if h.pen >= 0 && best.pen < 0 {
+			best.pen = h.pen
+		}
+		if h.group >= 0 && best.group < 0 {
+			best.group = h.group
+		}
+	}
+	return best, n
+}
+
+// afterKind says that the number at token i follows the word of the kind of
+// thing that it would be the number of, such as "barrels 1 and 2".
+func (r *reader) afterKind(i int, h *herdName) bool {
+	for j := i - 1; j >= 0 && i-j < 6; j-- {
+		t := &r.toks[j]
+		if t.s == "#" || t.s == "and" || t.s == "&" || t.s == "," || t.s == "no" || t.s == "number" || t.kind == tokNum && t.v < 20 {
+			continue
+		}
+		m := r.lex.of[t.s]
+		if m == nil {
+			return false
+		}
+		switch {
+		case h.feeder >= 0:
+			return m.sense.has(sFeeder) || m.sense.has(sBarrel)
+		case h.barrel >= 0:
+			return m.sense.has(sBarrel) || m.sense.has(sWater) || m.sense.has(sWatered)
+		case h.pen >= 0:
+			return m.sense.has(sPen) || m.sense.has(sMove) && t.s != "put"
+		}
+		return false
+	}
+	return false
+}
+
+// matchName gives the number of tokens that the name's words take, 0 if they
+// do not stand there.
+func matchName(words []string, toks []token) int {
+	k := 0
+	for _, w := range words {
+		if k < len(toks) && k > 0 && toks[k].s == "#" {
+			k++
+		}
+		if k >= len(toks) {
+			return 0
+		}
+		s := toks[k].s
+		if s != w && !(toks[k].kind == tokWord && len(s) > len(w) && s[:len(w)] == w && (s[len(w):] == "'s" || s[len(w):] == "s" && len(w) > 2)) {
+			return 0
+		}
+		k++
+	}
+	return k
+}
+
+// nearName finds the one living pig or thing whose one-word name is a slip away
+// from the word.
+func (r *reader) nearName(s string) (herdName, bool) {
+	var found herdName
+	hits := 0
+	for k := range r.names {
+		h := &r.names[k]
+		if len(h.words) != 1 || h.number || len(h.words[0]) < 3 || len(s) < 3 {
+			continue
+		}
+		w := h.words[0]
+		limit := 1
+		if len(w) >= 7 {
+			limit = 2
+		}
+		if len(w) == 3 && !(len(s) == 4 && s[:3] == w) && !swapped(s, w) && !(len(s) == 4 && s[0] == w[0] && s[3] == w[2]) {
+			continue
+		}
+		if w[0] != s[0] && (len(w) < 5 || s[1] != w[0]) {
+			continue
+		}
+		if distance(s, w) <= limit {
+			if hits > 0 && found.pig == h.pig && found.feeder == h.feeder && found.barrel == h.barrel && found.pen == h.pen {
+				continue
+			}
+			found = *h
+			hits++
+		}
+	}
+	return found, hits == 1
+}
+
+// initial finds the one pig whose name begins with the letter.
+func (r *reader) initial(letter byte) (int16, bool) {
+	found, hits := int16(-1), 0
+	for k := range r.names {
+		h := &r.names[k]
+		if h.pig >= 0 && len(h.words) > 0 && h.words[0] != "" && h.words[0][0] == letter {
+			found = h.pig
+			hits++
+		}
+	}
+	return found, hits == 1
+}

@@ -1,0 +1,322 @@
+package reading
+
+import (
+	"strings"
+	"sync"
+	"time"
+
+	"troughbell/model"
+)
+
+// reader reads one text. Its slices are kept from text to text.
+type reader struct {
+	c        Context
+	text     string
+	lex      *lexicon
+	pigs     []*model.Animal // the living first, then those gone
+	alive    int             // how many of pigs live
+	names    []herdName
+	today    model.Day
+	nowMin   int
+	units    string // model.US or model.Metric
+	dayFirst bool
+	sexTable bool // "m" and "f" behind names are sexes
+
+	toks  []token
+	items []item
+	force []uint8
+	bias  [numFrames]float32
+
+	feats         []feature
+	idle, foreign float32
+	beam, next    []hypothesis
+	trail         []hypothesis
+	spans         []span
+
+	out  []Entry
+	left []string
+
+	day      carriedDay
+	carry    [numDimensions]unitID // the unit last used, by dimension
+	subject  []int16               // the pigs last spoken of
+	subjAll  bool
+	spoken   map[int16]bool // pigs that have an entry in this text
+	judge    judge
+	setUp    setUpState
+	answered bool
+}
+
+type carriedDay struct {
+	day    model.Day
+	minute *int
+	dated  bool
+	ok     bool
+}
+
+var readers = sync.Pool{New: func() any { return &reader{spoken: map[int16]bool{}} }}
+
+func newReader(c Context, text string) *reader {
+	r := readers.Get().(*reader)
+	if c.Herd == nil {
+		c.Herd = model.Fold(nil)
+	}
+	r.c, r.text, r.lex = c, text, words()
+	r.today, r.nowMin = model.DayOf(c.Now), model.MinuteOf(c.Now)
+	r.pigs = append(r.pigs[:0], c.Herd.Alive(r.today)...)
+	r.alive = len(r.pigs)
+	for _, a := range c.Herd.Animals {
+		if a.Gone != nil && a.Gone.On <= r.today {
+			r.pigs = append(r.pigs, a)
+		}
+	}
+	r.names = herdNames(c.Herd, r.pigs)
+	r.items, r.force = r.items[:0], r.force[:0]
+	r.bias = [numFrames]float32{}
+	r.out, r.left = nil, nil
+	r.day = carriedDay{}
+	r.carry = [numDimensions]unitID{}
+	r.subject, r.subjAll = r.subject[:0], false
+	clear(r.spoken)
+	r.judge = herdJudge{c.Herd}
+	r.setUp = setUpState{}
+	r.answered = false
+	return r
+}
+
+// done gives the reader's slices back for the next text.
+func (r *reader) done() {
+	r.c, r.text, r.names, r.out, r.left, r.judge = Context{}, "", nil, nil, nil, nil
+	clear(r.pigs)
+	clear(r.toks)
+	clear(r.items)
+	r.setUp = setUpState{}
+	readers.Put(r)
+}
+
+// tokenize scans the text and settles whose units and whose order of dates it
+// is in.
+func (r *reader) tokenize() {
+	h := r.c.Herd
+	r.units = h.Units
+	metric := h.Units == model.Metric
+	r.toks = scan(r.toks, r.text, metric)
+	us, si := r.unitsSeen()
+	switch {
+	case h.Units == "" && (si > us || us == 0 && zoneIsMetric(h.Zone)):
+		r.units = model.Metric
+	case h.Units == "":
+		r.units = model.US
+	}
+	r.dayFirst = r.units == model.Metric && us == 0 || si > 0 && us == 0
+	if r.units == model.Metric && !metric || r.dayFirst != metric {
+		r.toks = scan(r.toks, r.text, r.dayFirst)
+	}
+	for i := range r.toks {
+		if s := r.toks[i].s; (s == "m" || s == "f") && i > 0 && r.toks[i-1].kind == tokWord {
+			r.sexTable = true
+		}
+	}
+}
+
+func zoneIsMetric(zone string) bool {
+	return zone != "" && zone != "UTC" && !strings.HasPrefix(zone, "America/") && !strings.HasPrefix(zone, "US/") && zone != "Pacific/Honolulu" && zone != "Local"
+}
+
+// unitsSeen counts the words for units of either kind in the text.
+func (r *reader) unitsSeen() (us, si int) {
+	for i := range r.toks {
+		t := &r.toks[i]
+		if t.s == "#" && i > 0 && r.toks[i-1].kind == tokNum && !t.spaced {
+			us++
+		}
+		if t.kind != tokWord {
+			continue
+		}
+		m := r.lex.of[t.s]
+		if m == nil {
+			continue
+		}
+		if m.sense.has(sMetric) {
+			si++
+		}
+		if m.unit == 0 || i == 0 || r.toks[i-1].kind != tokNum && r.toks[i-1].kind != tokSlash && r.lex.of[r.toks[i-1].s] == nil {
+			continue
+		}
+		switch m.unit.dim() {
+		case mass, length, volume, area, temperature:
+			switch {
+			case m.unit == unitDegree, t.s == "in" && t.spaced, t.s == "m", t.s == "f" && t.spaced, t.s == "c" && t.spaced, m.unit.name() == "tonne", m.unit.name() == "short ton":
+			case m.unit.metric():
+				si++
+			default:
+				us++
+			}
+		}
+	}
+	return us, si
+}
+
+// massUnit is the unit of a bare weight.
+func (r *reader) massUnit() unitID {
+	if u := r.carry[mass]; u != 0 {
+		return u
+	}
+	if r.units == model.Metric {
+		return unitKg
+	}
+	return unitLb
+}
+
+// lengthUnit is the unit of a bare girth or length of a pig.
+func (r *reader) lengthUnit() unitID {
+	if u := r.carry[length]; u == unitIn || u == unitCm {
+		return u
+	}
+	if r.units == model.Metric {
+		return unitCm
+	}
+	return unitIn
+}
+
+func (r *reader) volumeUnit() unitID {
+	if u := r.carry[volume]; u != 0 {
+		return u
+	}
+	if r.units == model.Metric {
+		return unitL
+	}
+	return unitGal
+}
+
+// noteUnits lets the units of a span hold for the bare numbers after it.
+func (r *reader) noteUnits(i, j int) {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.kind == itQty || it.kind == itDim && it.unit != 0 {
+			r.carry[it.unit.dim()] = it.unit
+		}
+	}
+}
+
+// emit records what a fact frame found.
+func (r *reader) emit(act Act, s span) *Entry {
+	on, minute, dated := r.when(s, lookBack)
+	return r.emitOn(act, s, on, minute, dated)
+}
+
+func (r *reader) emitOn(act Act, s span, on model.Day, minute *int, dated bool) *Entry {
+	e := Entry{Act: act, On: on, Minute: minute, Dated: dated}
+	e.From, e.To = r.bytes(s)
+	r.out = append(r.out, e)
+	return &r.out[len(r.out)-1]
+}
+
+// bytes is the place of a span in the text.
+func (r *reader) bytes(s span) (from, to int) {
+	if s.i >= s.j || len(r.items) == 0 {
+		return 0, len(r.text)
+	}
+	return r.items[s.i].from, r.items[s.j-1].to
+}
+
+// draft makes an entry that is not recorded yet.
+func (r *reader) draft(act Act, s span) Entry {
+	on, minute, dated := r.when(s, lookBack)
+	e := Entry{Act: act, On: on, Minute: minute, Dated: dated}
+	e.From, e.To = r.bytes(s)
+	return e
+}
+
+func (r *reader) clarify(c Clarify, s span) {
+	if len(c.Choices) > 4 {
+		c.Choices = c.Choices[:4]
+	}
+	r.emit(c, s)
+}
+
+func (r *reader) none(reason string, s span) { r.emit(None{Reason: reason}, s) }
+
+// when is the day and the time of day that a span's facts belong to. Without
+// any of its own the day said before in the text still holds.
+func (r *reader) when(s span, l look) (model.Day, *int, bool) {
+	day, dated, part := r.today, false, partNone
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itDay || it.day.every {
+			continue
+		}
+		if d, ok := it.day.on(r.today, l, r.dayFirst); ok {
+			day, dated, part = d, true, it.day.part
+			it.used = true
+			break
+		}
+	}
+	var minute *int
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind == itClock {
+			minute = model.Int(settleClock(it.clock, it.ampm, part, day == r.today, r.nowMin, l))
+			it.used = true
+			break
+		}
+	}
+	if !dated && r.day.ok && l == lookBack {
+		day, dated = r.day.day, r.day.dated
+		if minute == nil && r.day.minute != nil {
+			minute = r.day.minute
+		}
+	}
+	return day, minute, dated
+}
+
+// keepDay lets the day and time of a span hold for what follows.
+func (r *reader) keepDay(s span) {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itDay && !it.day.every || it.kind == itClock {
+			day, minute, dated := r.when(s, lookBack)
+			r.day = carriedDay{day, minute, dated, true}
+			return
+		}
+	}
+}
+
+// has reports whether an item of the span has the sense.
+func (r *reader) has(s span, x sense) bool { return r.find(s, x) >= 0 }
+
+func (r *reader) find(s span, x sense) int {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].is(x) {
+			return k
+		}
+	}
+	return -1
+}
+
+// firstQty finds the first amount of a dimension, -1 if none.
+func (r *reader) firstQty(s span, d dimension) int {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].qty(d) {
+			return k
+		}
+	}
+	return -1
+}
+
+// firstNum finds the first bare number, -1 if none.
+func (r *reader) firstNum(s span) int {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itNum && !it.soft && !it.used {
+			return k
+		}
+	}
+	return -1
+}
+
+// words of the span, as they stand in the text.
+func (r *reader) quote(i, j int) string {
+	if i >= j {
+		return ""
+	}
+	return strings.TrimSpace(r.text[r.items[i].from:r.items[j-1].to])
+}
+
+func (r *reader) loc() *time.Location { return r.c.Now.Location() }

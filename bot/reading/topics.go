@@ -1,0 +1,64 @@
+package reading
+
+// topicVote is what a word says for a topic of questions.
+type topicVote struct {
+	topic  string
+	weight float32
+}
+
+// topicWords says which words speak for which topic, and how strongly.
+var topicWords = []struct {
+	topic  string
+	weight float32
+	words  string
+}{
+	{"butcher_date", 3, "butcher date, butcher day, kill date, slaughter date, till butcher, to butcher, until butcher, before butcher, butcher time, ready, finish, finished, done growing, be ready, market, be done, booked for, days to, days till, days until, big enough, hit target, reach target, reach the target, butcher weight, market weight, to slaughter, until slaughter, till slaughter, at target, hits target, make weight, reach weight, reach market weight, book the butcher, finishing date, before they go, ready to go, go to the butcher, send them, hits, hit, reaches, reach, reached, make it to, gets to, get to, until they hit, till they hit, to finish, long till freezer, to the freezer, weeks till, weeks until, ship, go to market, schlachten, schlachtreif, long to, away from, fertig, till kill, till slaughter weight, ready by, slaughtering, countdown"},
+	{"butcher_date", 1.6, "butcher, slaughter, processor, kill, harvest, days left, butcherin, butchering, bucher, slaughtered, butchered"},
+	{"weight", 2.2, "weigh, weight, weights, weighing, heavy, how heavy, how big, weighs, what do they weigh, average weight, avg weight, mean weight, size of the pigs, current weight, estimated weight, wiegt, wiegen, gewicht, wt, how large, weigh now, weighed, biggest, heaviest, lightest, smallest, wiegh, weights today, poundage"},
+	{"growth", 3, "growing, growth, gain, gaining, rate of gain, average daily gain, adg, growth rate, gained, gains, how fast, on track, growing well, weight gain, daily gain, per day gaining, catching up, put on, putting on, behind, slowest, thriving, growing right, doing growth wise, pounds a day, pounds per day, grow, fastest, on schedule, zunahme, kg a day, kilos a day, lb a day, lbs a day, wachsen, growin"},
+	{"feed_left", 3, "feed left, left in the feeder, left in feeder, left in the hopper, feed last, last till, last until, food left, in the feeder, run out of feed, run out, runs out, days of feed, feeder last, feeder empty, hopper last, feed level, grain left, feed remaining, will it last, enough feed till, last to, feeder run, hopper run, feed run out, make it to saturday, make it till, make it until, left in the barrel, in the hopper, in the hoppers, hopper empty, go empty, run dry, lasts, how long will the feed, does the feed, next refill, refill, need filling, fill the feeder, when do i fill, when to fill, need to fill, fill up, hoppers last, feeders last, left in, futter reicht, reicht, empties, be empty, how full, last the week, hold out, last through, feed situation, need feeding, due a fill"},
+	{"feed_left", 1.2, "last, feeder, hopper, left, feed, hoppers, feeders, filled, food, remaining, empty, chow, grain, long, futter, enough"},
+	{"feed_need", 3.2, "feed needed, need to buy, should i buy, do i need to buy, to buy, to mix, how much feed do i need, feed do i need, feed do we need, feed until, feed till, feed to finish, need to finish, feed for, batches do i need, batches to mix, need to mix, batches do we need, should i mix, how many batches, how much to mix, need to get them to, how many bags, feed will they need, feed will they eat, will they eat, eat until, eat till, feed to buy, need from now, total feed, much more feed, more feed, feed do they need, feed to get, feed required, bags do i need, needed until, needed till, feed to the end, feed through, to order, should i order, feed will i need, need until, need till, much feed will, eat between, how many more bags, bags will, batches to, feed use until, tons of feed, eat from now, still need to, they gonna eat, eat before, must i buy, must i mix, should we buy, should we mix, to purchase, feed between now, feed to reach, bags to, pour, to pour, should i pour, brauche, bags until"},
+	{"feed_need", 1.3, "buy, batches, batch, mix, needed, need, order, eat, eating, bags, required"},
+	{"water_left", 3.2, "water, water left, barrels last, barrel last, water last, water run out, out of water, drinking water, days of water, barrel empty, fill the barrels, fill water, barrels run, tank last, water level, barrels, barrel, tanks, enough water, drink, drinking, water barrels, thirsty, wasser, drinkers, drinker, drum, drums, water hold, waters"},
+	{"ration_check", 3.2, "ration, mix right, mix ok, mix okay, protein, lysine, recipe, is the mix, enough protein, mix good, feed right, enough lysine, mix still right, mix right for, ration right, ration ok, right mix, good mix, ration check, balanced, mix fine, mix strong enough, what should i mix now, protein enough, right feed, feed ok, feed good enough, soy enough, enough soy, mineral enough, right ration, mix good enough, change the mix, change the ration, mix need, mixing right, blend, mix balanced, mischung, formula, crude protein, energy, step down, mix suit, mix suitable, nutrition, rations, mix adequate"},
+	{"cost", 3.4, "cost, costs, cost me, spent, spending, price, per pound, per lb, money, expense, expenses, how much have i spent, paid, cost so far, break even, budget, cost per, per kilo, expensive, costing, kosten, kostet, dollars, worth, bill, profit, per kg, totals so far, in the hole, set me back, bucks, invest, invested, outlay, expenditure, running me"},
+	{"worming", 3.2, "worm, worming, wormed, deworm, wormer, worm them, dewormed, deworming, next worming, worms, entwurmen, due for worming, worm again, wormin, worm treatment, drench"},
+	{"move", 3.2, "move, move them, move pens, moved, rotate, next pen, pen move, change pens, new pen, time to move, next paddock, move the pigs, moving, rotation, switch pens, pen, paddock, pens, pasture, graze, umstallen, which pen, ground bare, move em, shift them"},
+	{"wallow", 3.4, "wallow, mud, mud hole, wallow dry, fill the wallow, hose, suhle, wallow need, mudhole, top up the wallow"},
+	{"heat", 3.2, "heat, hot, too hot, heat stress, thi, temperature, heat index, heat risk, how hot, danger heat, heat danger, weather, hitze, heiss, warm, heat wave, safe for them, heatwave, humidity, cooling, shade, overheating, sweltering, heat bad"},
+	{"yield", 3.4, "yield, hanging weight, meat, how much meat, take home, packaged, carcass, dressing, hanging, freezer space, pounds of meat, meat will, how much pork, pork, bacon, hang, cuts, freezer, retail, dress out, carcase, hung, fleisch, bring home, meat per pig, hanging weights, dressed, hams, chops, cutting yield, in the freezer, sausage, dressing percentage"},
+	{"plan", 3.4, "plan, planning, if i get, if i got, to start, raise pigs, what do i need, need for pigs, starting out, getting pigs, if i buy, what would i need, want to raise, thinking of getting, get pigs, raise, newcomer, what will i need, first pigs, need to raise, do i need for, plan for, before i get pigs, get started, how much space, shelter, how many nipples, need for, plan a batch, set up for, what do we need, do you need for, would i need, weaners, buy piglets, to keep, space do, next batch"},
+	{"today", 3.2, "due, what's due, whats due, to do, todo, chores, what needs doing, this week, on the list, list for, what should i do, what do i do, coming up, upcoming, next chore, do today, needs doing, anything to do, agenda, what's saturday, what is saturday, to do list, what's next, whats next, what now, anything due, schedule, on saturday, do on, tasks, jobs, what's on, whats on, need doing, do saturday, do this, needs done, need to do, what's happening, status, summary, overview, what's up for, on the docket, rundown, ansteht, zu tun, what else, plan for today, round, what's coming, next job, morning list, work is there, chore list, should i be doing, be doing, on sunday, for saturday, for sunday, waiting for me, left to do, still to do, outstanding, bring"},
+	{"withdrawal", 3.4, "withdrawal, clear, withdrawal clear, be clear, clear of, cleared, withdrawal over, drug free, safe to eat, safe to butcher, withdrawal up, withhold, clear yet, wd, when clear, clear to, wartezeit, medication, shot wear off, clears, off withdrawal, under withdrawal, in withdrawal, withdrawal end, meds, withdrawal date, still on, waiting period, treated, wear off, be eaten, allowed to slaughter, may be slaughtered, not clear, drug, drugs"},
+	{"history", 3.4, "history, last wormed, last weighed, last filled, last fill, when did, last time, have i recorded, records, log, recorded, past, what did i, when was, journal, what have i, last moved, last entries, so far this, did i fill, did i worm, did i weigh, did i say, did i tell, did we, weighed last, wormed last, show me the log, entries, last entry, last refill, list the weighings, previous weights, did i log, last watered, the last, last few, list of weights, did dot, when last, letzte, did i record, past weights, noted, notes, did i note, did i buy, did they arrive, did i get, did i move, did i last, weighings, did i put"},
+	{"target", 3.2, "target, goal, aiming for, target weight, our target, finish weight, zielgewicht, target set"},
+	{"why", 4, "why, how come, how do you know, explain, reason, what makes you say, based on what, how did you get, why so, warum, where does that come from, how so, show your work, how did you work that out, explain that, how was that calculated, how do you figure, how do you get that, what is that based on, reasoning, says who, on what basis, why that, how sure are you, are you sure"},
+	{"sizes", 3.4, "bag size, size of a bag, how big is a bag, how much is in a bag, how much is in a bucket, in a batch, in a bag, in a bucket, is a bag, is a bucket, is a batch, is a scoop, feeder hold, hopper hold, barrel hold, capacity, sizes, how big is the, hold, bucket hold, size is, does the feeder hold, feeder size, a bag weigh, a bucket weigh, does a bag, does a bucket, does a batch, does a scoop, my batch, tank hold, hoppers hold, barrels hold, in a scoop, dimensions, wallow size, pen size, sizes do you have, how big are, size, how much does the big, fits in, fit in, area of, square feet"},
+}
+
+func addTopics(l *lexicon) {
+	for _, t := range topicWords {
+		for _, w := range split(t.words) {
+			l.topics[w] = append(l.topics[w], topicVote{t.topic, t.weight})
+			first := w
+			for i := range len(w) {
+				if w[i] == ' ' {
+					first = w[:i]
+					break
+				}
+			}
+			l.longest[first] = max(l.longest[first], 1)
+		}
+	}
+	// Nouns that by themselves are a question.
+	for _, w := range split(topicNouns) {
+		l.meaning(w).sense.add(sTopic)
+	}
+}
+
+// topicNouns are short ways to ask without a question's words.
+const topicNouns = `butcher date, kill date, feed left, feed need, weights, growth, gain, ration check, cost, costs, cost so far, worming due, next worming,
+	next move, yield, history, withdrawal, withdrawals, sizes, plan, log, records, todo, to do, status, days to, days till, days until, eta, cost per lb, cost per pound,
+	feed level, water level, water left, heat risk, due, agenda, growth rate, hanging weight estimate, days left, days of feed, days of feed left, feed remaining, weights now, weights today,
+	current weights, withdrawal status, withdrawal clear, due today, due this week, due saturday, feed status, water status, butcher countdown, time to target, to do list, upcoming, overview, summary, time till butcher, weight now, est weight, what's due, whats due, list chores, expenses, meat yield, heat index, thi, move due, worming date, wallow status, feed needed, feed to buy, total cost, spending, target date, finish date, average weight, avg weight, weight of, tell me, show me, last weights, days of water, feed report, report, forecast weight, current weight, daily gain, adg, rate of gain, expected weight, expected yield, average daily gain, countdown, feed check, mix check, ration ok, next chores, reason, explain, cost report`
