@@ -45,17 +45,6 @@ func living(g *model.Group, alive []*model.Animal) bool {
 	return false
 }
 
-func (v Voice) goneEffects(g model.Gone) []Effect {
-	left := Effect{Code: "left", Q: []model.Quantity{N(v.alive())}}
-	if v.alive() == 0 {
-		left.Code = "none_left"
-	}
-	if g.How == model.Died {
-		return []Effect{{Code: "died"}, left}
-	}
-	return []Effect{left}
-}
-
 // bookedEffects says what the pigs will weigh on the day, and whether every
 // withdrawal has ended by then.
 func (v Voice) bookedEffects(b model.Booked) []Effect {

@@ -55,7 +55,11 @@ func (v Voice) effectsOf(e reading.Entry, f model.Fact) []Effect {
 	case model.Arrive:
 		return v.arriveEffects(e, f)
 	case model.Gone:
-		return v.goneEffects(f)
+		return v.goneEffects(e, f)
+	case model.Stock:
+		return stockEffects(f)
+	case model.Setting:
+		return v.settingEffects(f)
 	case model.Booked:
 		return v.bookedEffects(f)
 	case model.Recipe:

@@ -11,7 +11,7 @@ import (
 func (v Voice) Help(about string) string {
 	if t, ok := findTopic(about); ok {
 		lines := []string{t.Title + ". Text things like:"}
-		for _, x := range v.examples(t) {
+		for _, x := range v.Examples(t) {
 			lines = append(lines, "  "+x)
 		}
 		return strings.Join(lines, "\n")
@@ -33,18 +33,18 @@ func (v Voice) Help(about string) string {
 // Example is one text in the herd's own names for a kind of record or a topic.
 func (v Voice) Example(about string) string {
 	if t, ok := findTopic(about); ok {
-		return v.examples(t)[0]
+		return v.Examples(t)[0]
 	}
 	return v.examplesOf("feed")[0]
 }
 
 func (v Voice) examplesOf(name string) []string {
 	t, _ := findTopic(name)
-	return v.examples(t)
+	return v.Examples(t)
 }
 
-// examples fills a topic's examples with the herd's own names.
-func (v Voice) examples(t Topic) []string {
+// Examples fills a topic's examples with the herd's own names.
+func (v Voice) Examples(t Topic) []string {
 	texts := t.US
 	if v.Metric() && t.Metric != nil {
 		texts = t.Metric

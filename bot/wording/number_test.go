@@ -3,6 +3,7 @@ package wording_test
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 	"time"
 
@@ -79,6 +80,27 @@ func TestWeightIsRoundedNotInvented(t *testing.T) {
 		require.NoError(t, err)
 		require.LessOrEqual(t, math.Abs(pounds*lb-kg), 0.5*lb+1e-9, said)
 	})
+}
+
+// What the person stated is said back so that it reads to the same hundredth.
+func TestExactReadsBack(t *testing.T) {
+	for _, v := range []wording.Voice{us(t), metric(t)} {
+		rapid.Check(t, func(t *rapid.T) {
+			kg := float64(rapid.IntRange(1, 100000).Draw(t, "hundredths")) / 100
+			if rapid.Bool().Draw(t, "pounds") {
+				kg *= lb
+			}
+			said := strings.ReplaceAll(v.Quantity(wording.Kg(kg), "exact"), ",", "")
+			var number float64
+			var unit string
+			_, err := fmt.Sscanf(said, "%f %s", &number, &unit)
+			require.NoError(t, err)
+			if unit == "lb" {
+				number *= lb
+			}
+			require.InDelta(t, kg, number, 0.005, said)
+		})
+	}
 }
 
 func TestDays(t *testing.T) {

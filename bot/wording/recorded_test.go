@@ -65,6 +65,9 @@ func TestRecordedSimple(t *testing.T) {
 		{model.Alarm{What: model.AlarmOut, Over: true}, "Pigs back in. Count: 4? Check the wire.", ""},
 		{model.Gone{Animals: []string{"Fern"}, How: model.Sold, Amount: model.Float(300)}, "Fern sold, $300. 3 pigs left; feed, water and dates follow.", ""},
 		{model.Move{Pen: "ash"}, "Moved all to ash. Next move about ", "."},
+		{model.Stock{Ingredient: "corn", FeedKg: model.Float(1000 * lb), Amount: model.Float(110)}, "Bought 1,000 lb corn, $110. $0.11/lb.", ""},
+		{model.Setting{Key: model.SetChore, List: []string{"sun"}}, "Chores Sun. I write next tomorrow 7 am.", ""},
+		{model.Setting{Key: model.SetTarget, Number: model.Float(280 * lb)}, "Target 280 lb. About ", ")."},
 		{setting(model.SetSize, model.Thing{Name: "bag", FeedKg: model.Float(50 * lb)}), "A bag is 50 lb.", ""},
 	} {
 		got := acknowledge(t, season(t), row.fact)
@@ -97,6 +100,18 @@ func TestRecordedWithMore(t *testing.T) {
 			require.Contains(t, got, part)
 		}
 	}
+}
+
+// The butcher's weights of pigs that left before say their share of live weight,
+// not who is left.
+func TestRecordedHangingWeight(t *testing.T) {
+	j := season(t).add("2026-07-08", 600, true, model.Gone{Animals: []string{"Fern"}, How: model.Butchered})
+	got := acknowledge(t, j, model.Gone{Animals: []string{"Fern"}, How: model.Butchered, HangingKg: model.Float(125 * lb)})
+	require.Regexp(t, `^Fern hung 125 lb\. \d\d% of about \d+ lb live\.$`, got)
+
+	j = &journal{t: t}
+	j.add("2026-04-18", 600, true, model.Arrive{Count: 1, Animals: []string{"Ash"}, WeightKg: model.Float(22)})
+	require.Contains(t, acknowledge(t, j, model.Gone{Animals: []string{"Ash"}, How: model.Butchered}), "That was the last pig: nudges stop.")
 }
 
 // The cards for emergencies begin with the sign and the fact, have at most four

@@ -37,6 +37,12 @@ var effectSentences = catalogue{
 	"left":      "{q0|pig|pigs} left; feed, water and dates follow.",
 	"none_left": "That was the last pig: nudges stop.",
 
+	"dressed": "{q0} of about {q1} live.",
+
+	"price":      "{q0:per}.",
+	"next_round": "I write next {at}.",
+	"target_day": "About {on} ({d1~d3}).",
+
 	"weight_then":    "About {q0} then ({q1~q2}).",
 	"not_clear_then": "⚠ {N} NOT CLEAR on {on}: withdrawal.",
 	"away_feed":      "Feed is safe only to {at:edge}: someone must fill.",

@@ -1,0 +1,26 @@
+package wording
+
+import "troughbell/model"
+
+// settingEffects says when the next round is, or the day of a new target.
+func (v Voice) settingEffects(s model.Setting) []Effect {
+	switch s.Key {
+	case model.SetChore, model.SetHour:
+		return []Effect{{Code: "next_round", At: v.Herd.NextChore(v.Now)}}
+	case model.SetTarget:
+		t, err := v.Herd.Target(v.Herd.TargetKg, v.today())
+		if err != nil {
+			return nil
+		}
+		return []Effect{{Code: "target_day", On: t.Herd.Days.Mid, Window: t.Herd.Days}}
+	}
+	return nil
+}
+
+// stockEffects says the price of a purchase by weight.
+func stockEffects(s model.Stock) []Effect {
+	if s.Amount == nil || s.FeedKg == nil || *s.FeedKg <= 0 || s.Counted {
+		return nil
+	}
+	return []Effect{{Code: "price", Q: []model.Quantity{Cash(*s.Amount / *s.FeedKg)}}}
+}
