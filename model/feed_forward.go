@@ -31,6 +31,9 @@ func (f *feedFit) look(g gaussian, x float64) (*outlook, error) {
 	if err != nil {
 		return nil, err
 	}
+	if now.lacks != nil {
+		return nil, now.lacks
+	}
 	n := len(f.feeders)
 	return &outlook{f: f, g: g, x: x, now: now, there: f.eating(x), taken: make([]float64, n), noise: make([]float64, n), w: make([]float64, f.size())}, nil
 }

@@ -53,6 +53,27 @@ func TestFeedLeftWithoutSetUp(t *testing.T) {
 	require.Contains(t, codesOf(left.Reasons), ReasonFeedCapacityGuessed)
 }
 
+// Last year's pigs, of which no weight was ever told, do not stand in the way of
+// this year's.
+func TestFeedLeftForgivesPigsNeverWeighed(t *testing.T) {
+	s := tellHerd(t).tell("2025-06-06 08:00", Arrive{Count: 3}, feederKg("barrel", 100), Refill{FeedKg: Float(100), Full: true})
+	s.tell("2025-06-16 08:00", Refill{FeedKg: Float(50), Full: true})
+	s.tell("2025-09-06 08:00", Gone{Animals: []string{All}, How: Butchered})
+	s.tell("2026-06-06 08:00", fourEaters(), Refill{FeedKg: Float(100), Full: true, FromEmpty: true})
+	left, err := s.herd().FeedLeft(s.moment("2026-06-07 08:00"))
+	require.NoError(t, err)
+	require.InDelta(t, 100-fourAt60(t), left.FeedKg.Mid, 4)
+	appetite := s.herd().feeding().appetiteAt(s.moment("2025-06-16 08:00"))
+	require.InDelta(t, appetiteSD, appetite.SD, 0.02, "a use that may be anything teaches nothing")
+	var missing *Missing
+	_, err = s.herd().FeedLeft(s.moment("2025-06-17 08:00"))
+	require.ErrorAs(t, err, &missing)
+	require.Equal(t, "weight", missing.What)
+	_, err = s.herd().FeedNeed(s.moment("2025-06-17 08:00"), DateDay(2025, 7, 1))
+	require.ErrorAs(t, err, &missing)
+	require.Equal(t, "weight", missing.What)
+}
+
 func TestFeedLeftNamesFeederNeverFilled(t *testing.T) {
 	s := tellHerd(t).tell("2026-06-06 08:00", fourEaters(), feederKg("left", 100), feederKg("right", 100))
 	s.tell("2026-06-06 09:00", Refill{Feeder: "left", FeedKg: Float(100), Full: true})

@@ -18,6 +18,13 @@ func (h *Herd) FeedNeed(from time.Time, until Day) (FeedNeed, error) {
 
 func (f *feedFit) need(from time.Time, until Day) (FeedNeed, error) {
 	x := wallDays(from)
+	now, err := f.use.on(DayOf(from))
+	if err == nil {
+		err = now.lacks
+	}
+	if err != nil {
+		return FeedNeed{}, err
+	}
 	s, err := f.span(x, float64(until)+1)
 	if err != nil {
 		return FeedNeed{}, err

@@ -1,10 +1,10 @@
 package model
 
 import (
+	"errors"
 	"math"
 	"sort"
 	"sync"
-	"time"
 )
 
 // herdUse is the feed that leaves the feeders of a herd day by day, before
@@ -64,7 +64,17 @@ type dayUse struct {
 	// noise is the variance of the day's use round its expectation, in kg2: what
 	// makes a week of a few pigs differ from the week before.
 	noise float64
+	// lacks is the *Missing of a day of whose pigs no weight is known: the use is
+	// then a stand-in that teaches nothing.
+	lacks error
 }
+
+// Pigs of which nothing is known stand in at a middling weight, with a week's
+// use that may be anything.
+const (
+	standInKg     = 60.0
+	standInSpread = 1.0 // relative SD
+)
 
 func newHerdUse(h *Herd, w weigher) *herdUse {
 	u := &herdUse{h: h, weigh: w, knots: map[Day]useKnot{}, days: map[Day]dayUse{}, spreads: map[Day]float64{}}
@@ -134,6 +144,11 @@ func (u *herdUse) reckon(d Day) (dayUse, error) {
 		b = min(b, u.turns[turn+1]-1)
 	}
 	first, err := u.knot(a, pigs)
+	var missing *Missing
+	if errors.As(err, &missing) {
+		kg := float64(len(pigs)) * feedUseKgD(standInKg, "", 0)
+		return dayUse{useKnot: useKnot{kg, standInKg}, pigs: len(pigs), noise: 7 * kg * kg * standInSpread * standInSpread, lacks: err}, nil
+	}
 	if err != nil {
 		return dayUse{}, err
 	}
@@ -173,59 +188,6 @@ func (u *herdUse) knot(d Day, pigs []*Animal) (useKnot, error) {
 	return k, nil
 }
 
-// spread is the relative standard error that use has on a day from not knowing
-// the pigs' weights. It changes slowly: each week of days shares one.
-func (u *herdUse) spread(d Day) (float64, error) {
-	pigs := u.alive(d)
-	if len(pigs) == 0 {
-		return 0, nil
-	}
-	if week := d - d%knotStep; u.turn(week) == u.turn(d) {
-		d = week
-	}
-	u.mu.Lock()
-	defer u.mu.Unlock()
-	if have, ok := u.spreads[d]; ok {
-		return have, nil
-	}
-	mean, err := u.weigh.MeanWeight(pigs, d)
-	if err != nil {
-		return 0, err
-	}
-	var spread float64
-	if m := mean.WeightKg; m.Mid > 0 {
-		spread = useByWeight * (m.High - m.Low) / (2 * z80 * m.Mid)
-	}
-	u.spreads[d] = spread
-	return spread, nil
-}
-
-// grown is how much wider, relatively, use is known at a later moment than at
-// one now, for the weights alone; what is wrong with them now the appetite has
-// taken up.
-func (u *herdUse) grown(now, later float64) (float64, error) {
-	a, err := u.spread(Day(math.Floor(now)))
-	if err != nil {
-		return 0, err
-	}
-	b, err := u.spread(Day(math.Floor(later)))
-	if err != nil {
-		return 0, err
-	}
-	return math.Sqrt(max(b*b-a*a, 0)), nil
-}
-
-// useByWeight is by how many percent use rises where weight rises by one: the
-// power of weight in an open data set of 72 pigs (Lauridsen et al., J. Anim.
-// Sci. 77:906-916, 1999; computed).
-const useByWeight = 0.65
-
-// weekSpread is the relative variance of one week's feed of so many pigs round
-// what their weights let expect, weeks being nearly independent: a fit to 21,
-// 15, 10, 8 and 6 % for 1, 2, 4, 8 and 16 pigs, found in the same open data set
-// (computed).
-func weekSpread(pigs int) float64 { return 0.0432/float64(pigs) + 0.0009 }
-
 // mixEnergyMJKg is the energy of the mix fed on the day, 0 where none is known.
 // Before the first recipe was told the pigs are taken to have eaten it already.
 func (u *herdUse) mixEnergyMJKg(d Day) float64 {
@@ -234,17 +196,6 @@ func (u *herdUse) mixEnergyMJKg(d Day) float64 {
 	}
 	i := sort.Search(len(u.mixes), func(i int) bool { return u.mixes[i].from > d })
 	return u.mixes[max(i-1, 0)].energyMJKg
-}
-
-// wallDays counts days, with their parts, by the wall clock.
-func wallDays(t time.Time) float64 {
-	return float64(DayOf(t)) + (float64(MinuteOf(t))+float64(t.Second())/60)/1440
-}
-
-// wallTime is the moment of a count of days by the wall clock in loc.
-func wallTime(x float64, loc *time.Location) time.Time {
-	d := Day(math.Floor(x))
-	return d.At(min(int((x-float64(d))*1440+1e-6), 1439), loc)
 }
 
 // over sums use and its noise between two counts of days.
