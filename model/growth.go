@@ -190,24 +190,27 @@ func (f *growthFit) median(pigs []*growthPig, on Day) float64 {
 
 // state gives where pigs stand on a day.
 func (f *growthFit) state(pigs []*growthPig, on Day) growthState {
-	s := growthState{days: make([]float64, len(pigs)), sds: make([]float64, len(pigs)), together: 1}
+	s := growthState{days: make([]float64, len(pigs)), together: 1}
 	terms := make([]growthTerm, len(pigs))
-	sum := 0.0
 	seen := map[*growthPig]int{}
 	for i, p := range pigs {
 		day := f.within(p, on)
 		if j, ok := seen[p.like]; ok {
-			s.days[i], s.sds[i] = s.days[j], s.sds[j]
+			s.days[i] = s.days[j]
 		} else {
-			s.days[i], s.sds[i] = f.place(p, day), math.Sqrt(f.variance(p, day))
+			s.days[i] = f.place(p, day)
 			seen[p.like] = i
 		}
 		_, gain := tableWeight(s.days[i])
 		terms[i] = growthTerm{p, day, gain}
-		sum += gain * s.sds[i]
 	}
+	sds, variance := f.spread(terms)
+	s.sds = sds
 	if len(pigs) > 1 {
-		_, variance := f.sum(terms...)
+		sum := 0.0
+		for i, t := range terms {
+			sum += t.coef * sds[i]
+		}
 		s.together = math.Min(1, math.Sqrt(variance+f.common(terms))/sum)
 	}
 	return s

@@ -79,24 +79,63 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 	return mean, math.Max(variance+dot(h, h), 1e-9)
 }
 
-// variance is that of one pig's table day on a day: sum for the commonest case,
-// without its memory.
-func (f *growthFit) variance(p *growthPig, day float64) float64 {
+// apart gives the variance of one pig's table day on a day with what is shared
+// known, and adds to h how the day moves with what is shared, times coef. It is
+// sum for the commonest case: no weighings of several pigs, one day each.
+func (f *growthFit) apart(p *growthPig, day, coef float64, h []float64) float64 {
 	var room [64]float64
-	var cols [32]float64
-	if len(f.means.readings) > 0 || len(p.readings) > len(room) || len(f.theta) > len(cols) {
-		_, v := f.sum(growthTerm{p, day, 1})
-		return v
+	q := room[:min(len(p.readings), len(room))]
+	if len(p.readings) > len(room) {
+		q = make([]float64, len(p.readings))
 	}
 	at := f.moment(p, day)
-	q, h := f.seenIn(room[:len(p.readings)], p, at), cols[:len(f.theta)]
-	days := day - f.groups[p.group].day
-	for c, x := range growthDesign(days) {
+	f.seenIn(q, p, at)
+	for c, x := range growthDesign(day - f.groups[p.group].day) {
 		for k, y := range q {
 			x -= y * p.u[k*growthColumns+c]
 		}
-		h[p.column(c)] = x
+		h[p.column(c)] += coef * x
 	}
+	return f.kernel(p, at, at) - dot(q, q)
+}
+
+// sharedVariance is the variance that what is shared gives to a sum that moves
+// with it by h; h is used up.
+func (f *growthFit) sharedVariance(h []float64) float64 {
 	f.info.forward(h)
-	return math.Max(f.kernel(p, at, at)-dot(q, q)+dot(h, h), 1e-9)
+	return dot(h, h)
+}
+
+// spread gives the SD of each pig's table day on its day, and the variance of
+// their sum, each times its coef.
+func (f *growthFit) spread(terms []growthTerm) (sds []float64, variance float64) {
+	sds = make([]float64, len(terms))
+	if len(f.means.readings) > 0 {
+		known := map[*growthPig]float64{}
+		for i, t := range terms {
+			sd, ok := known[t.pig.like]
+			if !ok {
+				_, v := f.sum(growthTerm{t.pig, t.day, 1})
+				sd = math.Sqrt(v)
+				known[t.pig.like] = sd
+			}
+			sds[i] = sd
+		}
+		if len(terms) == 1 {
+			return sds, math.Pow(terms[0].coef*sds[0], 2)
+		}
+		_, variance = f.sum(terms...)
+		return sds, variance
+	}
+	h, all := make([]float64, len(f.theta)), make([]float64, len(f.theta))
+	for i, t := range terms {
+		clear(h)
+		own := f.apart(t.pig, t.day, 1, h)
+		variance += t.coef * t.coef * own
+		for c, x := range h {
+			all[c] += t.coef * x
+		}
+		sds[i] = math.Sqrt(math.Max(own+f.sharedVariance(h), 1e-9))
+	}
+	return sds, variance + f.sharedVariance(all)
 }
