@@ -61,9 +61,9 @@ func (v Voice) echoStock(s model.Stock) string {
 	}
 	paid := ""
 	if s.Amount != nil {
-		paid = v.Amount(*s.Amount, s.Currency)
+		paid = " for " + v.Amount(*s.Amount, s.Currency)
 	}
-	return phrase(verb+" "+amount+" "+what, paid)
+	return verb + " " + amount + " " + what + paid
 }
 
 func (v Voice) echoMixed(m model.Mixed) string {

@@ -15,13 +15,13 @@ func (v Voice) echoTreatment(verb string, t model.Treatment) string {
 }
 
 func (v Voice) echoSick(s model.Sick) string {
-	if s.Well {
+	switch {
+	case s.Note != "":
+		return who(s.Animals) + " " + s.Note
+	case s.Well:
 		return who(s.Animals) + " well again"
 	}
-	if s.Note == "" {
-		return who(s.Animals) + " sick"
-	}
-	return who(s.Animals) + " sick: " + s.Note
+	return who(s.Animals) + " sick"
 }
 
 // alarms says what is wrong, and what it is when it is over.

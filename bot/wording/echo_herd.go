@@ -72,12 +72,12 @@ func (v Voice) echoGone(g model.Gone) string {
 		packed = "packaged " + v.kg(*g.PackagedKg)
 	}
 	if g.Amount != nil {
-		paid = v.Amount(*g.Amount, g.Currency)
+		paid = " for " + v.Amount(*g.Amount, g.Currency)
 	}
 	if g.How == model.Butchered && hung != "" {
-		return phrase(subject+" "+hung, packed, paid)
+		return phrase(subject+" "+hung, packed) + paid
 	}
-	return phrase(subject+" "+g.How, hung, packed, paid)
+	return phrase(subject+" "+g.How, hung, packed) + paid
 }
 
 func (v Voice) echoBooked(b model.Booked) string {

@@ -62,9 +62,9 @@ func (v Voice) echoThing(s model.Setting) string {
 	var size, nipples, use string
 	switch {
 	case t.CapacityKg != nil:
-		size = " " + v.kg(*t.CapacityKg)
+		size = " holds " + v.kg(*t.CapacityKg)
 	case t.CapacityL != nil:
-		size = " " + v.l(*t.CapacityL)
+		size = " holds " + v.l(*t.CapacityL)
 	case t.AreaM2 != nil:
 		size = " " + v.Quantity(model.Quantity{Value: *t.AreaM2, Unit: model.SquareMetres}, styleExact)
 	}

@@ -34,7 +34,7 @@ var effectSentences = catalogue{
 	"move_next": "Next move about {on}.",
 	"finish":    "{q0} about {on} ({d1~d3}).",
 	"died":      "I am sorry. Watch the others; local rules say where the carcass may go.",
-	"left":      "{q0|pig|pigs} left; feed, water and dates follow.",
+	"left":      "{q0|pig|pigs} left; all plans follow.",
 	"none_left": "That was the last pig: nudges stop.",
 
 	"dressed": "{q0} of about {q1} live.",
