@@ -126,12 +126,12 @@ func (f *growthFit) pathReasons(pigs []*growthPig, on Day, s growthState) []Reas
 	for _, p := range pigs {
 		for _, sp := range p.spells {
 			if sp.from <= float64(on) && sp.to+14 >= float64(on) {
-				out = append(out, Reason{Code: ReasonSickSlow, Names: []string{p.animal.Name}, On: Day(sp.from)})
+				out = append(out, Reason{Code: ReasonSickSlow, Names: p.animal.names(), On: Day(sp.from)})
 			}
 		}
 		for _, r := range p.readings {
 			if r.wrong > 0.5 {
-				out = append(out, Reason{Code: ReasonReadingDoubted, Names: []string{p.animal.Name},
+				out = append(out, Reason{Code: ReasonReadingDoubted, Names: p.animal.names(),
 					On: Day(r.day), Q: []Quantity{{r.kg, Kilograms}}})
 			}
 		}
@@ -140,4 +140,12 @@ func (f *growthFit) pathReasons(pigs []*growthPig, on Day, s growthState) []Reas
 		out = append(out, Reason{Code: ReasonPastTable, Q: []Quantity{{tableEndKg, Kilograms}}})
 	}
 	return out
+}
+
+// names is the pig's name as reasons take it, none where it has none.
+func (a *Animal) names() []string {
+	if a.Name == "" {
+		return nil
+	}
+	return []string{a.Name}
 }
