@@ -589,6 +589,9 @@ func (r *reader) unknownWord(it *item, i int) int {
 		it.known = true
 		return 1
 	}
+	if t.capital && !t.upper && r.namingAt(i) {
+		return 1 // a name of its own, not a slip
+	}
 	if h, ok := r.nearName(s); ok {
 		r.takeName(it, h, i, 0)
 		it.near = true
@@ -687,4 +690,20 @@ func (r *reader) placeWanted(i int) bool {
 		}
 	}
 	return false
+}
+
+// namingAt says that the word at token i stands where names are given: inside a
+// sentence of a herd that is still being set up, or behind a word for naming.
+func (r *reader) namingAt(i int) bool {
+	if i == 0 {
+		return false
+	}
+	p := &r.toks[i-1]
+	if m := r.lex.of[p.s]; m != nil && m.sense.any(setOf(sHerd, sNamed)) {
+		return true
+	}
+	if p.capital && p.kind == tokWord && i > 1 && r.namingAt(i-1) {
+		return true
+	}
+	return len(r.c.Herd.Animals) == 0 && p.kind != tokBreak && p.s != "."
 }

@@ -269,7 +269,8 @@ type contents struct {
 	fraction *float64
 	days     *float64
 	left     bool // what is still there, not what went in
-	filled   bool // a word of filling
+	filled   bool // a word of filling or pouring
+	verb     bool // a word of filling: without an amount it means to the brim
 	openBag  bool
 	wrong    bool // an amount of the other kind: gallons of feed
 	bare     bool // the amount had no unit
@@ -352,10 +353,13 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.openBag = true
 		case it.is(sTook):
 			c.filled = true
+			c.verb = true
 			if strings.Contains(it.s, "fill") || strings.Contains(it.s, "top") || strings.Contains(it.s, "full") {
 				c.full = true
 			}
-		case it.is(sFill) || it.is(sPour) && it.s != "plus" || it.is(sWatered):
+		case it.is(sFill) || it.is(sWatered) || it.is(sDone):
+			c.filled, c.verb = true, true
+		case it.is(sPour) && it.s != "plus":
 			c.filled = true
 		case it.is(sLeft), it.is(sLook) && (it.s == "saw" || it.s == "level" || it.s == "sits"), it.s == "still":
 			c.left = true

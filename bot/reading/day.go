@@ -327,7 +327,8 @@ func (d dayReader) fromWord(i int) (dayExpr, int) {
 			j++
 		}
 		if m := d.month(j); m > 0 && !d.followedByNumber(j) {
-			return dayExpr{form: dayMonth, a: m, coarse: true}, j + 1 - i
+			part := map[string]int{"mid": 15, "early": 5, "late": 25, "end": 31}[w]
+			return dayExpr{form: dayMonth, a: m, b: part, coarse: true}, j + 1 - i
 		}
 	}
 	if m := d.month(i); m > 0 {
@@ -445,7 +446,11 @@ func (e dayExpr) on(today model.Day, l look, dayFirst bool) (model.Day, bool) {
 			}
 		}
 	case dayMonth:
-		return dayExpr{form: dayDate, a: e.a, b: 1}.dateOn(today, l)
+		day := max(e.b, 1)
+		for day > 28 && !validDate(2026, e.a, day) { // the month's last
+			day--
+		}
+		return dayExpr{form: dayDate, a: e.a, b: day}.dateOn(today, l)
 	}
 	return 0, false
 }

@@ -172,14 +172,17 @@ func castWeighing(give giveFunc, late lateFunc, word wordFunc, lateWord lateWord
 	late(f, bAmount, 0.9, 1.2, kMass)
 	give(f, bAmount, 1.6, kLength)
 	give(f, bAmount, 2.2, kPair)
+	give(f, bAmount, 0.9, kSlash)
 	word(f, bAmount, -2.0, sSick)
 	need(f, bAmount, bWho|bAnchor)
 }
 
 func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc, need needFunc) {
 	f := fFeed
-	word(f, bAnchor, 1.6, sFill, sPour)
+	word(f, bAnchor|bLevel, 1.6, sFill)
+	word(f, bAnchor, 1.5, sPour)
 	word(f, bAnchor, 1.7, sFeed, sFeeder)
+	lateWord(f, bLevel, 0.1, 1.4, sDone)
 	word(f, bLevel, 1.6, sFull)
 	word(f, bLevel, 1.0, sEmpty, sLeft)
 	word(f, bAnchor, 0.9, sTook)
@@ -190,13 +193,14 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, 0, 0.2, sLook, sIs, sMore)
 	late(f, bAmount, 0.8, 0.9, kNum)
 	give(f, bAmount, 1.3, kMass)
-	give(f, bAmount, 1.6, kVessel)
+	give(f, bAmount|bAnchor, 1.6, kVessel)
 	give(f, bLevel|bAmount, 1.4, kFrac, kPct)
 	late(f, bAmount, 0.2, 0.7, kDays)
 	give(f, bAnchor|bThing, 1.8, kFeeder)
+	give(f, bAmount, 0.3, kSlash)
 	word(f, 0, 0.3, sPigs)
 	word(f, 0, 0.1, sIngredient)
-	need(f, bAnchor|bLevel, bAnchor|bAmount|bLevel)
+	need(f, bAnchor|bLevel, bAmount|bLevel)
 
 	f = fWater
 	word(f, bAnchor, 3.0, sWatered, sWater)
@@ -204,6 +208,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	give(f, bAnchor|bThing, 2.4, kBarrel)
 	lateWord(f, bLevel, 0.5, 1.9, sFull)
 	lateWord(f, bLevel, 0.5, 1.9, sEmpty)
+	lateWord(f, bLevel, 0.1, 1.4, sDone)
 	lateWord(f, bLevel, 0.3, 1.0, sLeft)
 	word(f, 0, 1.0, sFill)
 	lateWord(f, 0, 0.5, 0.9, sPour, sTook)
@@ -232,7 +237,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, bAnchor, 2.0, sShed)
 	word(f, bThing, 1.5, sIngredient)
 	word(f, bThing, 1.1, sFeed)
-	give(f, bAmount, 1.2, kMass, kVessel)
+	late(f, bAmount, 0.8, 1.3, kMass, kVessel)
 	late(f, bAmount, 0.3, 0.5, kNum)
 	late(f, 0, 0.3, 0.9, kMoney)
 	lateWord(f, 0, 0.1, 0.4, sMore, sLeft, sEach, sOf, sPay)
@@ -250,7 +255,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, bAnchor, 2.4, sRecipe)
 	word(f, bThing, 1.6, sIngredient)
 	give(f, bAmount, 1.0, kNum)
-	give(f, bAmount, 1.0, kMass, kPct)
+	late(f, bAmount, 0.8, 1.4, kMass, kPct)
 	word(f, 0, 0.2, sIs, sOf, sPer)
 	need(f, bThing, bAmount, bAnchor)
 }
@@ -298,7 +303,7 @@ func castEvents(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFu
 	give(f, bWho, 1.0, kPig)
 	word(f, bWho, 1.2, sPigs, sBarrow, sGilt, sAll, sBoth, sYoung, sOld, sPronoun)
 	word(f, bThing, 1.0, sFence)
-	give(f, 0, -0.1, kNum, kSoft)
+	give(f, bWho, 0.3, kNum, kSoft)
 	need(f, bAnchor|bLevel, bAnchor|bWho|bThing)
 
 	f = fFence
@@ -312,15 +317,15 @@ func castEvents(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFu
 
 	f = fWeather
 	give(f, bAmount|bAnchor, 2.6, kTemp)
-	give(f, bAmount, 1.0, kSlash)
+	give(f, bAmount|bAnchor, 1.0, kSlash)
 	word(f, bAnchor, 1.3, sWeather)
 	word(f, bAnchor, 1.2, sHigh, sLow)
 	word(f, bAnchor, 2.0, sHumid)
 	give(f, bAmount, 0.5, kNum)
 	give(f, bAmount, 0.8, kPct)
-	word(f, 0, 0.5, sHere)
-	give(f, bWhen, 0.7, kDay)
-	need(f, bAmount, bAnchor|bWhen|bAmount)
+	word(f, bThing, 0.5, sHere)
+	give(f, bWhen, 0.5, kDay)
+	need(f, bAmount, bAnchor|bWhen|bThing)
 }
 
 func castHerd(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc, need needFunc) {

@@ -447,8 +447,12 @@ func (r *reader) arrivalSexes(s span, names []newPig, count int) []model.Sex {
 	}
 	// Names stand before their sex ("Hazel and Clover are gilts") or behind it.
 	before := false
-	for _, n := range names {
-		before = before || n.k < ws[0].k && r.sameSentence(n.k, ws[0].k)
+	for k := ws[0].k - 1; k >= s.i && r.items[k+1].gap < gapStop; k-- {
+		for x := range names {
+			if it := &r.items[k]; it.kind == itWord || it.kind == itName || it.kind == itThing {
+				before = before || strings.EqualFold(names[x].name, r.nameText(k))
+			}
+		}
 	}
 	index := func(k int) int {
 		for x := range names {
@@ -533,15 +537,6 @@ func trimSexes(s []model.Sex) []model.Sex {
 		}
 	}
 	return s
-}
-
-func (r *reader) sameSentence(i, j int) bool {
-	for k := i + 1; k <= j; k++ {
-		if r.items[k].gap >= gapStop {
-			return false
-		}
-	}
-	return true
 }
 
 func isName(names []newPig, k int) bool {

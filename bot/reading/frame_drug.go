@@ -250,7 +250,14 @@ func (r *reader) newPen(s span) string {
 		}
 		if k+1 < s.j && r.items[k+1].kind == itNum && r.items[k+1].gap == gapNone {
 			r.items[k+1].used = true
-			return "pen " + strings.TrimSpace(r.text[r.items[k+1].from:r.items[k+1].to])
+			name := "pen " + itoa(int(r.items[k+1].v))
+			if p := r.c.Herd.Pen(name); p != nil {
+				return p.Name
+			}
+			if p := r.c.Herd.Pen(itoa(int(r.items[k+1].v))); p != nil {
+				return p.Name
+			}
+			return name
 		}
 		if k > s.i {
 			p := &r.items[k-1]
@@ -262,7 +269,7 @@ func (r *reader) newPen(s span) string {
 	}
 	for k := s.i; k+1 < s.j; k++ { // "moved to 3"
 		if (r.items[k].s == "to" || r.items[k].is(sMove)) && r.items[k+1].kind == itNum && r.items[k+1].v < 30 && r.has(s, sMove) {
-			if p := r.c.Herd.Pen("pen " + r.items[k+1].s); p != nil {
+			if p := r.c.Herd.Pen("pen " + itoa(int(r.items[k+1].v))); p != nil {
 				return p.Name
 			}
 		}

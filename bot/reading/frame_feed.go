@@ -10,7 +10,9 @@ func (r *reader) fillFeed(s span) {
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, true)
 		if len(ps) > 1 {
-			c.filled = c.filled || r.has(s, sFill) && !c.left
+			if r.has(s, sFill) && !c.left {
+				c.filled, c.verb = true, true
+			}
 			if c.amount == nil && !c.full && !c.empty && c.fraction == nil && c.days == nil && c.vessels == 0 {
 				if n+1 < len(ps) || !r.has(s, sFill) {
 					if !r.has(s, sFull) && !r.has(s, sFill) {
@@ -74,7 +76,7 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 			r.feedOrWater(whole, act, c)
 			continue
 		}
-		if c.bare && !t.any && !c.filled && !c.full && !c.left && !r.has(whole, sFeed) {
+		if (c.bare || r.onlyVessels(s)) && c.amount != nil && !t.any && !c.filled && !c.full && !c.left && !r.has(whole, sFeed) {
 			draft := r.draft(act, s)
 			r.clarify(Clarify{About: "refill", Code: "which_kind", Draft: []Entry{draft},
 				Q:       []model.Quantity{{Value: *c.amount, Unit: model.Kilograms}},
@@ -121,7 +123,7 @@ func (r *reader) feedFact(name string, c contents, split float64) (Act, bool) {
 		}
 	}
 	if amount == nil && f.Fraction == nil {
-		f.Full = f.Full || c.filled
+		f.Full = f.Full || c.verb
 	}
 	if f.FeedKg == nil && f.Fraction == nil && !f.Full || f.FeedKg != nil && *f.FeedKg <= 0 {
 		return nil, false
@@ -342,4 +344,16 @@ func (r *reader) feedOrWater(s span, feed Act, c contents) {
 		{Code: "feed", Entries: []Entry{f}},
 		{Code: "water", Entries: []Entry{r.draft(Fact{w}, s)}},
 	}}, s)
+}
+
+// onlyVessels says that the span is a count of bags and nothing else: poured,
+// or bought?
+func (r *reader) onlyVessels(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if !it.qty(vessel) && !it.is(sFiller) && it.kind != itDay && it.kind != itClock {
+			return false
+		}
+	}
+	return true
 }

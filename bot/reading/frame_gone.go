@@ -58,6 +58,10 @@ func (r *reader) fillGone(s span) {
 	if sel.all && count > 0 && count < r.alive {
 		sel.all, sel.pigs = false, nil
 	}
+	if how == "" && r.diedLater(s) { // "lost juno overnight. dead in the hut"
+		how = model.Died
+		g.How = how
+	}
 	if how == "" { // "lost one": died, out, or a tag
 		r.lostOne(s, sel, count)
 		return
@@ -438,3 +442,17 @@ func (r *reader) dayAt(s span) int {
 }
 
 func (r *reader) firstOpenDays(s span) int { return r.firstQty(s, days) }
+
+// diedLater says that the words behind the span tell of a death.
+func (r *reader) diedLater(s span) bool {
+	for k := s.j; k < len(r.items) && k < s.j+4; k++ {
+		if r.items[k].is(sDied) {
+			for n := s.j; n < len(r.items) && n < s.j+6; n++ {
+				r.items[n].used = true
+			}
+			r.skip = k
+			return true
+		}
+	}
+	return false
+}

@@ -197,7 +197,7 @@ func (r *reader) fillWeather(s span) {
 			prev2 = &r.items[k-2]
 		}
 		switch {
-		case it.kind == itQty && it.unit == unitPct, it.kind == itNum && (prev.is(sHumid) || prev2.is(sHumid) && prev.is(sFiller) || next.is(sHumid)):
+		case it.kind == itQty && it.unit == unitPct, it.kind == itNum && (prev.is(sHumid) || prev2.is(sHumid) && prev.is(sFiller) || next.is(sHumid) && !(k+2 < s.j && r.items[k+2].kind == itNum)):
 			w.RhPct = model.Float(it.v)
 		case it.kind == itSlash || it.kind == itDay && it.day.form == daySlash && w.HighC == nil && r.noDegrees(s):
 			w.HighC, w.LowC = model.Float(celsius(it.v, it.unit, false)), model.Float(celsius(it.v2, it.unit, false))

@@ -341,3 +341,32 @@ func (r *reader) spendWords(s span, at int) string {
 	}
 	return strings.Join(words, " ")
 }
+
+// strayMoney records money told beside another fact: "vet came for Lotte 45
+// euro".
+func (r *reader) strayMoney(s span) {
+	switch s.frame {
+	case fDrug, fSick, fMove, fMixed, fBooked, fFeed, fWater, fFence:
+	default:
+		return
+	}
+	k := r.firstQty(s, money)
+	if k < 0 || r.items[k].used {
+		return
+	}
+	r.items[k].used = true
+	sp := model.Spend{Amount: r.items[k].v, Currency: r.items[k].unit.name()}
+	switch {
+	case r.quoteHas(s, "vet", "vet gave", "vet came", "the vet", "veterinarian"):
+		sp.What = "vet"
+	case s.frame == fBooked:
+		sp.What = "butcher"
+	case s.frame == fDrug:
+		sp.What = "treatment"
+	case s.frame == fMixed || s.frame == fFeed:
+		sp.What = "feed"
+	}
+	if sp.Amount > 0 {
+		r.emit(Fact{sp}, s)
+	}
+}

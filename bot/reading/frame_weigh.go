@@ -338,7 +338,7 @@ func (r *reader) whose(s span, ms []measure) {
 		}
 		return
 	}
-	namesFirst := first < ms[0].at
+	namesFirst := first < ms[0].at && !r.forNames(ms, s)
 	if !namesFirst && len(ms) > 1 && !r.subjectBetween(ms[len(ms)-1].at, s.j, s) {
 		// "38 dot 40 moss 41 fig" ends on a name; "girth: 38 dot, moss 40" does not.
 		namesFirst = first > ms[0].at && r.subjectsBefore(ms, s)
@@ -474,6 +474,16 @@ func (r *reader) quoteHas(s span, words ...string) bool {
 			if r.items[k].s == w {
 				return true
 			}
+		}
+	}
+	return false
+}
+
+// forNames says that names follow their numbers behind "for": "177 for hazel".
+func (r *reader) forNames(ms []measure, s span) bool {
+	for k := ms[0].at + 1; k+1 < s.j; k++ {
+		if r.items[k].s == "for" && r.items[k-1].number() && r.items[k+1].pig >= 0 {
+			return true
 		}
 	}
 	return false

@@ -27,12 +27,14 @@ func (r *reader) mood(s span) string {
 			ours = true
 		}
 		switch {
+		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
 		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
 			return NoneForeign
 		case it.is(sHearsay) && s.frame != fArrive && s.frame != fSpend && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
 			return NoneHearsay
 		case it.is(sIf) && !it.is(sFiller) || it.s == "if":
 			return NonePlan
+		case it.is(sPlan) && s.frame == fFeed && r.firstQty(s, days) >= 0:
 		case it.is(sPlan) && it.pig < 0 && !it.isAny(setOf(sWell, sTook, sFull)) && !(s.frame == fSick && it.s == "won't") && !r.doneAfter(k, s) && !it.is(sSick):
 			return NonePlan
 		case it.is(sNot) && !it.isAny(setOf(sSick, sDown, sNoWater, sNoFeed, sBut, sDied)) && k >= start && s.frame != fAlarm && !r.mildNot(k, s, number):
@@ -118,4 +120,15 @@ func (r *reader) idleAt(k int) bool {
 		}
 	}
 	return false
+}
+
+// beforeAlarm says that item k stands before the word of the alarm, so that it
+// says whose animals are out: "the neighbor's cow is out".
+func (r *reader) beforeAlarm(k int, s span) bool {
+	for n := s.i; n < s.j; n++ {
+		if r.items[n].isAny(setOf(sOut, sDown)) {
+			return k < n
+		}
+	}
+	return true
 }

@@ -102,6 +102,16 @@ func (l *lexicon) spoken(toks []token) (v float64, n int) {
 		}
 		n = j + 1
 	}
+	if is(n, "point") && n+1 < len(toks) { // "four point five"
+		if d, ok := word(n + 1); ok && d < 10 {
+			v, n = v+d/10, n+2
+			if d2, ok := word(n); ok && d2 < 10 {
+				v, n = v+d2/100, n+1
+			}
+		} else if toks[n+1].kind == tokNum && toks[n+1].v < 10 && toks[n+1].decimals == 0 {
+			v, n = v+toks[n+1].v/10, n+2
+		}
+	}
 	return v, n
 }
 

@@ -61,8 +61,12 @@ func (r *reader) readItems() {
 				}
 			}
 		}
+		if r.skip > 0 && r.skip >= s.i && r.skip < s.j {
+			continue
+		}
 		before := len(r.out)
 		r.fill(s)
+		r.strayMoney(s)
 		r.noteUnits(s.i, s.j)
 		if len(r.out) > before {
 			r.keepDay(s)

@@ -44,6 +44,7 @@ type reader struct {
 	judge    judge
 	setUp    setUpState
 	answered bool
+	skip     int // an item that an earlier span has accounted for, 0 none
 }
 
 type carriedDay struct {
@@ -80,6 +81,7 @@ func newReader(c Context, text string) *reader {
 	r.judge = herdJudge{c.Herd}
 	r.setUp = setUpState{}
 	r.answered = false
+	r.skip = 0
 	return r
 }
 

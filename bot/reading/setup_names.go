@@ -46,6 +46,9 @@ func (r *reader) nameLike(k int) bool {
 	if it.kind == itThing || it.kind == itName {
 		return true
 	}
+	if it.kind == itWord && placeWords[it.s] {
+		return true
+	}
 	if it.kind != itWord && !(it.kind == itFrac && it.capital) && !(it.kind == itDay && it.capital && it.day.form == dayNone) {
 		return false
 	}
@@ -172,6 +175,7 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 	}
 	var names []named
 	var nipples []sized
+	var generic []named
 	each := r.has(s, sEach) || r.has(s, sBoth)
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
@@ -191,6 +195,7 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 		}
 		if isKind {
 			it.used = true
+			generic = append(generic, named{singular(it.s), k, k})
 			if word == "" || genericRank(it.s) > genericRank(word) {
 				word = singular(it.s)
 			}
@@ -318,6 +323,25 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 		for _, p := range nipples {
 			if p.k > out[x].at && (x+1 == len(out) || p.k < out[x+1].at) {
 				out[x].nipples = p.nipples
+			}
+		}
+	}
+	if len(names) == 0 && len(out) > 1 && count == 0 { // "a tank of 600 l and a tub of 200 l"
+		own := map[string]bool{}
+		called := make([]string, len(out))
+		for x := range out {
+			for _, g := range generic {
+				if g.k < out[x].at && (x == 0 || g.k > out[x-1].at) {
+					called[x] = g.name
+				}
+			}
+			if called[x] != "" {
+				own[called[x]] = true
+			}
+		}
+		if len(own) == len(out) {
+			for x := range out {
+				out[x].name = called[x]
 			}
 		}
 	}

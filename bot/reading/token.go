@@ -124,6 +124,9 @@ func scanWord(t *token, text string) {
 		}
 		break
 	}
+	if s := text[t.from:i]; i < len(text) && (text[i] == '2' || text[i] == '3') && (s == "m" || s == "ft" || s == "M") && (i+1 == len(text) || !isDigit(text[i+1])) {
+		i++ // square and cubic metres
+	}
 	t.kind, t.to = tokWord, i
 	t.upper = uppers == letters && letters > 1
 	t.s = text[t.from:i]

@@ -45,6 +45,9 @@ func (r *reader) weighing(s span, m *measure) {
 	}
 	r.remember(m.pigs)
 	best, z := r.likeliest(options, m.pigs, on)
+	if outOfBounds(options[0]) && len(options) == 1 {
+		z = fit{best: 99, second: 99, known: true}
+	}
 	switch {
 	case z.known && z.best > oddsWeird:
 		r.implausible(at, m, options, names, on)
@@ -123,6 +126,9 @@ func (r *reader) options(m *measure) []model.Weigh {
 		return []model.Weigh{weight()}
 	default:
 		all = []model.Weigh{weight(), tape()}
+	}
+	if m.role != roleOpen { // said outright: implausible or not, it is judged later
+		return all
 	}
 	out := all[:0]
 	for _, w := range all {
@@ -387,4 +393,12 @@ func digitSlips(v float64) []float64 {
 		out = append(out, float64(n)+100, float64(n)*10)
 	}
 	return out
+}
+
+// outOfBounds says that no pig ever shows such a reading.
+func outOfBounds(w model.Weigh) bool {
+	if w.GirthCm > 0 {
+		return w.GirthCm < leastGirth || w.GirthCm > mostGirth || w.LengthCm > mostLong || w.LengthCm > 0 && w.LengthCm < leastLong
+	}
+	return w.WeightKg < lightestKg || w.WeightKg > heaviestKg
 }
