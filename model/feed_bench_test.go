@@ -26,14 +26,12 @@ func twentyPigs(b testing.TB) (*toldHerd, time.Time) {
 // The feed figures of a herd just folded, weights known.
 func BenchmarkFeedLeftAfresh(b *testing.B) {
 	s, at := twentyPigs(b)
-	herds := make([]*Herd, b.N)
-	for i := range herds {
-		herds[i] = s.herd()
-		_, err := herds[i].Weights(DayOf(at))
+	for range b.N {
+		b.StopTimer()
+		h := s.herd()
+		_, err := h.Weights(DayOf(at))
 		require.NoError(b, err)
-	}
-	b.ResetTimer()
-	for _, h := range herds {
+		b.StartTimer()
 		if _, err := h.FeedLeft(at); err != nil {
 			b.Fatal(err)
 		}

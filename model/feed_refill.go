@@ -51,6 +51,14 @@ func (f *feedFit) plan(at, next time.Time) (RefillPlan, error) {
 	}
 	var out RefillPlan
 	share := f.shares(g, o.there)
+	// What a pour comes on top of is never below nothing, so that no more is ever
+	// short than in an empty feeder.
+	some, none := *o, *o
+	some.g, none.g = g.clone(), g.clone()
+	for _, i := range o.there {
+		some.g.rectify(placeLevel(i))
+		none.g.forget(placeLevel(i), 0, 0)
+	}
 	for k, i := range o.there {
 		level := max(g.mean[placeLevel(i)], 0)
 		r := RefillFeeder{
@@ -60,8 +68,9 @@ func (f *feedFit) plan(at, next time.Time) (RefillPlan, error) {
 			LikelyAt: wallTime(x+middles[i], at.Location()),
 		}
 		r.Lasts = o.shortBy(i, placeCapacity(i), share[k], toNext) <= 0
-		if short := o.shortBy(i, placeLevel(i), share[k], toNext); short > 0 && x < until {
-			r.PourKg = min(max(o.shortBy(i, placeLevel(i), share[k], toSpare), 0), r.RoomKg)
+		if x+edges[i] < until {
+			short := min(some.shortBy(i, placeLevel(i), share[k], toSpare), none.shortBy(i, placeLevel(i), share[k], toSpare))
+			r.PourKg = min(max(short, 0), r.RoomKg)
 			out.Needed = true
 		}
 		out.PourKg += r.PourKg
@@ -81,16 +90,15 @@ func (o *outlook) ahead(until float64) (feedSpan, error) {
 
 // shortBy is how many kilograms what is at a place of the belief (level or
 // capacity of feeder i) falls short of the feeder's share of a span at the 2 %
-// edge; below zero it is enough. An overdrawn level counts as nothing.
+// edge; below zero it is enough.
 func (o *outlook) shortBy(i, place int, share float64, s feedSpan) float64 {
 	taken := share * s.kg
 	extra := 0.0
 	if s.kg > 0 {
 		extra = s.spread / s.kg
 	}
-	have := max(o.g.mean[place], 0)
 	spread := o.spread(place, i, taken, share*share*s.noise, extra)
-	return math.Exp(o.g.mean[placeAppetite])*taken + cautiousEdge*spread - have
+	return math.Exp(o.g.mean[placeAppetite])*taken + cautiousEdge*spread - o.g.mean[place]
 }
 
 // lastPigsLeave is the booked day from which no pig is left; false where none is
