@@ -22,7 +22,11 @@ func cost(a asked) Answer {
 		wording.Cash(c.Spent), wording.Cash(c.Forecast), wording.Cash(c.PerKgHanging), wording.Cash(c.PerKgLive),
 		wording.Kg(c.UnpricedFeedKg),
 	}}
-	text := a.say("cost", args)
+	code := "cost"
+	if len(a.h.Alive(a.today)) == 0 {
+		code = "cost_over"
+	}
+	text := a.say(code, args)
 	if c.UnpricedFeedKg > 0.5 {
 		text += "\n" + a.say("cost_unpriced", args)
 	}

@@ -16,6 +16,10 @@ func (v Voice) Echo(e reading.Entry) string {
 	if !ok {
 		return ""
 	}
+	switch f.Fact.(type) {
+	case model.Booked, model.Remind, model.AwayFrom, model.Setting: // they carry their own day, or hold from now on
+		return v.echoFact(f.Fact)
+	}
 	return v.echoFact(f.Fact) + v.when(e)
 }
 

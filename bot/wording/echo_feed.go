@@ -8,7 +8,7 @@ import (
 
 func (v Voice) echoRefill(f model.Refill) string {
 	s := "fed"
-	if f.Feeder != "" {
+	if f.Feeder != "" && f.Feeder != model.SetFeeder { // one that has no name of its own
 		s += " " + f.Feeder
 	}
 	if f.FeedKg != nil {

@@ -74,8 +74,13 @@ func (v Voice) echoGone(g model.Gone) string {
 	if g.Amount != nil {
 		paid = " for " + v.Amount(*g.Amount, g.Currency)
 	}
-	if g.How == model.Butchered && hung != "" {
+	switch {
+	case g.How == model.Butchered && hung != "":
 		return phrase(subject+" "+hung, packed) + paid
+	case g.How == model.Butchered && packed != "" && subject == model.All:
+		return packed + paid
+	case g.How == model.Butchered && packed != "":
+		return subject + " " + packed + paid
 	}
 	return phrase(subject+" "+g.How, hung, packed) + paid
 }

@@ -48,14 +48,7 @@ func (v Voice) echoThing(s model.Setting) string {
 	if t == nil {
 		return "setting " + s.Key
 	}
-	kind := s.Key
-	if s.Key == model.SetBarrel {
-		kind = "water barrel"
-	}
-	head := kind
-	if t.Name != "" && !strings.EqualFold(t.Name, kind) {
-		head += " " + t.Name
-	}
+	head := thingName(s.Key, t.Name)
 	if t.Gone {
 		return head + " gone"
 	}
@@ -81,6 +74,20 @@ func (v Voice) echoThing(s model.Setting) string {
 		}
 	}
 	return phrase(head+size, nipples, use)
+}
+
+// thingName names a thing with its kind, which its own name may say already.
+func thingName(kind, name string) string {
+	has := strings.HasPrefix(strings.ToLower(name), kind)
+	switch {
+	case kind == model.SetBarrel && has:
+		return "water " + name
+	case has:
+		return name
+	case kind == model.SetBarrel:
+		kind = "water barrel"
+	}
+	return strings.TrimSpace(kind + " " + name)
 }
 
 // weekdays names days by their codes: "Sat", "Wed and Sat".

@@ -2,6 +2,8 @@ package wording
 
 import (
 	"errors"
+	"slices"
+	"strings"
 	"time"
 
 	"troughbell/bot/reading"
@@ -70,32 +72,25 @@ func (v Voice) effectsOf(e reading.Entry, f model.Fact) []Effect {
 	return nil
 }
 
-// onceEach drops an effect that a later entry of the same text says again: the
-// state is that after all of them.
+// states are the beginnings of effects that speak of the herd as it is after the
+// whole text, not of their own entry.
+var states = []string{"feed_", "water_", "wallow_", "ration_", "move_next", "left", "none_left", "next_round", "target_"}
+
+// onceEach drops an effect on the herd's state that a later entry of the same
+// text says again.
 func onceEach(effects []Effect) []Effect {
 	var out []Effect
 	for i, x := range effects {
 		again := false
 		for _, y := range effects[i+1:] {
-			again = again || x.Code == y.Code && x.On == y.On && x.At.Equal(y.At) && same(x.Names, y.Names) && same(x.Q, y.Q)
+			again = again || x.Code == y.Code && x.On == y.On && x.At.Equal(y.At) && slices.Equal(x.Names, y.Names) && slices.Equal(x.Q, y.Q)
 		}
-		if !again {
+		isState := slices.ContainsFunc(states, func(s string) bool { return strings.HasPrefix(x.Code, s) })
+		if !again || !isState {
 			out = append(out, x)
 		}
 	}
 	return out
-}
-
-func same[T comparable](a, b []T) bool {
-	if len(a) != len(b) {
-		return false
-	}
-	for i := range a {
-		if a[i] != b[i] {
-			return false
-		}
-	}
-	return true
 }
 
 // lacks reports whether a figure lacks just this.

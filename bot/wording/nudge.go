@@ -72,9 +72,12 @@ func (v Voice) lineCode(l schedule.Line) string {
 // ingredients with what is there of what is needed.
 func (v Voice) lineNames(l schedule.Line) []string {
 	names := slices.Clone(l.Names)
+	if l.Code == schedule.CodeCheckQuestion && len(names) > 2 {
+		return []string{names[0], About(names[1]), v.reminded(names[1], names[2])}
+	}
 	for i, name := range names {
 		switch l.Code {
-		case schedule.CodeKeepAsking, schedule.CodeCheckNotFilled, schedule.CodeCheckQuestion:
+		case schedule.CodeKeepAsking, schedule.CodeCheckNotFilled:
 			names[i] = About(name)
 		case schedule.CodeStockShort, schedule.CodeStockEve:
 			if len(l.Q) >= 2*len(names) {
@@ -84,6 +87,24 @@ func (v Voice) lineNames(l schedule.Line) []string {
 		}
 	}
 	return names
+}
+
+// reminded is a question that was asked before, as far as it can be said without
+// what filled it.
+func (v Voice) reminded(about, code string) string {
+	if about == "setup" {
+		text, _ := v.SetupQuestion(code)
+		question, _, _ := strings.Cut(text, "?")
+		return question + "?"
+	}
+	for _, c := range []string{about + "_" + code, code} {
+		if s, ok := questionSentences[c]; ok {
+			if said, whole := v.fill(s, Args{}); whole {
+				return capital(strings.TrimSpace(said))
+			}
+		}
+	}
+	return "my question then."
 }
 
 // allWell says in two lines that nothing is due and how long things last.

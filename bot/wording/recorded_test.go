@@ -177,6 +177,19 @@ func TestRecordedManyFacts(t *testing.T) {
 	}
 }
 
+// Two pigs that gained alike are each said to have gained; what holds for the
+// herd after the whole text is said once.
+func TestRecordedSaysStatesOnce(t *testing.T) {
+	j := season(t).add("2026-06-20", 541, true, model.Weigh{Animals: []string{"Basil"}, WeightKg: 143 * lb, By: model.ByScale})
+	got := acknowledge(t, j,
+		model.Weigh{Animals: []string{"Fern"}, WeightKg: 180 * lb, By: model.ByScale},
+		model.Weigh{Animals: []string{"Basil"}, WeightKg: 180 * lb, By: model.ByScale},
+	)
+	require.Equal(t, "Fern 180 lb. Up 37 lb in 21 days.\nBasil 180 lb. Up 37 lb in 21 days.", got)
+	got = acknowledge(t, season(t), model.Water{Barrel: "blue", Full: true}, model.Water{Barrel: "white", Full: true})
+	require.Equal(t, 1, strings.Count(got, "Sat 18 Jul"), got)
+}
+
 func TestRecordedSaysCorrection(t *testing.T) {
 	e := entry(model.Weigh{Animals: []string{"Fern"}, GirthCm: 37 * in})
 	e.Replace = "r7"

@@ -13,7 +13,7 @@ var answerSentences = catalogue{
 	"the_pig":     "the pig",
 
 	// {d0} {d1~d2} the day with its range; {q0} the target, {q1} days until.
-	"target_day":       "[{N}: ]{q0} about {d0} ({d1~d2}), in {q1}.",
+	"target_day":       "[{N}: ]{q0} about {d0}[ ({d1~d2:wide})], in {q1}.",
 	"target_reached":   "[{N}: ]{q0} is reached, as I figure it.",
 	"group_since":      "those of {d0}",
 	"group_day":        "{N}: {d0}.",
@@ -47,7 +47,7 @@ var answerSentences = catalogue{
 	"water_gone":   "⚠ Water is out, as I calculate; nobody has looked. Look now; if long dry, vet before water.",
 	"water_amount": "About {q0} left, they draw {q1}.",
 	"barrel_part":  "{n} {q0}",
-	"wallow_dry":   "Wallow dry about {d0} ({d1~d2}).[ To fill it: about {?q0}.]",
+	"wallow_dry":   "Wallow dry about {d0}[ ({d1~d2:wide})].[ To fill it: about {?q0}.]",
 
 	"heat_normal":     "{d0}: no heat trouble, {q0}.",
 	"heat_watch":      "{d0}: warm for pigs, {q0}. Shade and water that runs.",
@@ -67,6 +67,7 @@ var answerSentences = catalogue{
 	"yield_all": "{q0|pig|pigs}: about {q1} of meat, {q2} hanging.",
 
 	"cost":          "{q0} so far, about {q1} by the butcher: {q2:per} hanging, {q3:per} live.",
+	"cost_over":     "{q1} in all: {q2:per} hanging, {q3:per} live.",
 	"cost_unpriced": "{q4:feed} of feed has no price yet. Text: bought 500 lb corn 60.",
 
 	"worming":             "Worming due {d0}[: {n}]. Dung test first, or by the label; your vet knows what fits.",
@@ -80,8 +81,8 @@ var answerSentences = catalogue{
 	"clear_at":           "NOT CLEAR: {n}, clear {t0} by the days you gave. The label rules.",
 	"clear_already":      "Clear since {t0} by the days you gave[: {n}]. The label rules.",
 	"clear_never":        "Clear: no treatment on file[ for {n}].",
-	"clear_part":         "{N} {t0}.",
-	"clear_part_unknown": "{N} unknown.",
+	"clear_part":         "{N}: {t0}.",
+	"clear_part_unknown": "{N}: days unknown.",
 	"clear_for":          "Butcher {d0}: clear.",
 	"clear_on":           "On {d0}: clear.",
 	"not_clear_for":      "Butcher {d0}: NOT CLEAR.",
@@ -90,8 +91,8 @@ var answerSentences = catalogue{
 	// {q0} pigs, {q1} target, {q2} feed, {q3} feeders, {q4} barrels, {q5}
 	// nipples, {q6} shelter, {q7} shade, {q8} pen each, {q9} weight at the start;
 	// {d0} {d1~d2} finish, {d3} book by, {d4} start.
-	"plan":         "{q0|pig|pigs} from {d4}: {q1} about {d0} ({d1~d2}), {q2:feed} feed. Book by {d3}.",
-	"plan_late":    "{q0|pig|pigs} from {d4}: {q1} about {d0} ({d1~d2}), {q2:feed} feed. Book now.",
+	"plan":         "{q0|pig|pigs} from {d4}: {q1} about {d0}[ ({d1~d2:wide})], {q2:feed} feed. Book by {d3}.",
+	"plan_late":    "{q0|pig|pigs} from {d4}: {q1} about {d0}[ ({d1~d2:wide})], {q2:feed} feed. Book now.",
 	"plan_things":  "{q3|feeder|feeders} and {q4|water barrel|water barrels} of 55 gal (208 l), {q5|nipple|nipples}.",
 	"plan_room":    "Shelter {q6}, shade {q7}, pens {q8} each.",
 	"plan_assumed": "Assumed: {q9} each at the start.",

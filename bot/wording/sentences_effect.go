@@ -32,7 +32,8 @@ var effectSentences = catalogue{
 	"fence_weak": "Weak: under {q0} pigs test it. Check ground rod and weeds, power off first.",
 
 	"move_next": "Next move about {on}.",
-	"finish":    "{q0} about {on} ({d1~d3}).",
+	"reached":   "{q0} is reached, as I figure it.",
+	"finish":    "{q0} about {on}[ ({d1~d3:wide})].",
 	"died":      "I am sorry. Watch the others; local rules say where the carcass may go.",
 	"left":      "{q0|pig|pigs} left; all plans follow.",
 	"none_left": "That was the last pig: nudges stop.",
@@ -41,7 +42,7 @@ var effectSentences = catalogue{
 
 	"price":      "{q0:per}.",
 	"next_round": "I write next {at}.",
-	"target_day": "About {on} ({d1~d3}).",
+	"target_day": "About {on}[ ({d1~d3:wide})].",
 
 	"weight_then":    "About {q0} then ({q1~q2}).",
 	"not_clear_then": "⚠ {N} NOT CLEAR on {on}: withdrawal.",

@@ -42,7 +42,7 @@ var lineSentences = catalogue{
 		"Load in the cool.",
 
 	"withdrawal_conflict": "NOT CLEAR for the butcher {on}:[ {n},] clear {at}. Move the day or hold them back.",
-	"withdrawal_unknown":  "NOT CLEAR[: {n}]: withdrawal days unknown[; butcher {on}]. Read the label or ask the vet, then text the days.",
+	"withdrawal_unknown":  "NOT CLEAR:[ {n},] withdrawal days unknown[; butcher {on}]. Read the label or ask the vet, then text the days.",
 
 	"heat_watch":     "Warm {on}: {q0}. Shade, water that runs[, humidity {q1}].",
 	"heat_alert":     "Hot {on}: {q0}. Wet the wallow, check every nipple, move nothing by day.",
@@ -75,7 +75,8 @@ var lineSentences = catalogue{
 	"check_silence":     "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
 	"check_feed_level":  "How full is the feed[ in {n}]?",
 	"check_water_level": "How full is the water[: {n}]?",
-	"check_question":    "Still open from {at}: my question on the {n1}. Answer it, or text: cancel.",
+	"check_question":    "Still open from {at}, {n1}:[ {n2}] Answer it, or text: cancel.",
+	"check_gone":        "Did the pigs go {on}? Text it, as in: loaded 4.",
 	"check_not_filled":  "No fill logged {on}[: {n}]. Done? Text it, as in: filled 150, full.",
 
 	"keep_asking": "{N}: passed over three times. Keep, monthly, or stop?",

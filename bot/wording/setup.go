@@ -49,7 +49,8 @@ var setupSentences = catalogue{
 	"chores_metric": "Which day are chores, at what hour shall I write, and is it {n0} there now? " +
 		"As in: Sat 7:00, it is 18:40 here. Skip: Sat 7:00, my clock.",
 
-	"done":         "Set. {q0} about {d0} ({d1~d2}).",
+	"done":         "Set. {q0} about {d0}[ ({d1~d2:wide})].",
+	"done_reached": "Set. {q0} is reached, as I figure it.",
 	"done_unknown": "Set.",
 	"feed":         "About {q0:feed} feed in all.",
 	"unbooked":     "No butcher booked: ask for {d0~d1}.",

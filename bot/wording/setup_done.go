@@ -19,7 +19,11 @@ func (v Voice) SetupDone(h *model.Herd) string {
 		return v.say(partSetup, "done_unknown", Args{}) + " " + v.Missing(err, "target") + v.assumedLine()
 	}
 	days := t.Herd.Days
-	first := []string{v.say(partSetup, "done", Args{
+	code := "done"
+	if t.Herd.Already {
+		code = "done_reached"
+	}
+	first := []string{v.say(partSetup, code, Args{
 		Q: []model.Quantity{Kg(t.TargetKg)}, Days: []model.Day{days.Mid, days.Low, days.High},
 	})}
 	if need, err := h.FeedNeed(v.Now, days.Mid); err == nil {

@@ -16,9 +16,10 @@ const (
 	styleSign  = "sign"     // with a plus or a minus
 
 	styleEdge   = "edge"   // of a moment: rounded to the safe side
+	styleWide   = "wide"   // of a span of days: only where it is more than one
 	styleLikely = "likely" // of a moment: to the nearest hour or day
 )
 
 func knownStyle(s string) bool {
-	return slices.Contains([]string{styleFeed, styleLean, styleExact, stylePer, styleFine, styleBare, styleDown, styleUp, styleDay, styleSign, styleEdge, styleLikely}, s)
+	return slices.Contains([]string{styleFeed, styleLean, styleExact, stylePer, styleFine, styleBare, styleDown, styleUp, styleDay, styleSign, styleEdge, styleLikely, styleWide}, s)
 }

@@ -14,7 +14,8 @@ import (
 // A sentence of a catalogue is plain text with these marks:
 //
 //	{n} {n0} {n1}   all names joined, or one; {N} begins with a capital
-//	{d0} {on}       a day; {on} is {d0}. {d0~d1} a span of days
+//	{d0} {on}       a day; {on} is {d0}. {d0~d1} a span of days; {d0~d1:wide}
+//	                is not given where it is one day only
 //	{t0} {at}       a moment; {at} is {t0}. {t0:edge} {t0:likely} a computed one
 //	{q0} {q0:feed}  a quantity in the person's units, in a style
 //	{q0~q1}         two quantities as a range, to stand in brackets behind a number
@@ -141,7 +142,7 @@ func (v Voice) span(from, to, style string, a Args) (string, bool) {
 	if from[0] == 'd' {
 		d0, ok0 := day(from, a)
 		d1, ok1 := day(to, a)
-		return v.DayRange(d0, d1), ok0 && ok1
+		return v.DayRange(d0, d1), ok0 && ok1 && (style != styleWide || d0 != d1)
 	}
 	q0, ok0 := quantity(from, a)
 	q1, ok1 := quantity(to, a)
