@@ -19,9 +19,6 @@ func (h *Herd) Assume(a Assumption, on Day) *Herd {
 	c := *h
 	c.figures = &figures{}
 	c.assumed = h
-	if h.assumed != nil {
-		c.assumed = h.assumed
-	}
 	if a.TargetKg != nil {
 		c.TargetKg = *a.TargetKg
 	}

@@ -41,6 +41,21 @@ func TestAssumeMoreAndFewerPigs(t *testing.T) {
 	require.Empty(t, h.Assume(Assumption{CountDelta: -9}, on).Alive(on))
 }
 
+func TestAssumeUponAssume(t *testing.T) {
+	s := assumedHerd(t)
+	h := s.herd()
+	at := s.moment("2026-06-14 09:00")
+	on := DayOf(at)
+	twice := h.Assume(Assumption{CountDelta: 2}, on).Assume(Assumption{CountDelta: 2}, on)
+	once := h.Assume(Assumption{CountDelta: 4}, on)
+	require.Len(t, twice.Alive(on), 8)
+	a, err := twice.FeedLeft(at)
+	require.NoError(t, err)
+	b, err := once.FeedLeft(at)
+	require.NoError(t, err)
+	require.InEpsilon(t, b.UseKgD.Mid, a.UseKgD.Mid, 0.01)
+}
+
 func TestAssumeAnotherTarget(t *testing.T) {
 	s := assumedHerd(t)
 	h := s.herd()

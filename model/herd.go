@@ -60,7 +60,7 @@ type Herd struct {
 	settled map[string]bool
 	retired []retiredFeeder // feeders taken away
 	figures *figures        // computed once, on first use
-	assumed *Herd           // the real herd, where this one is a what-if
+	assumed *Herd           // the herd that this one is a what-if of
 }
 
 // ChoreRhythm is the days and the hour of the weekly round.
