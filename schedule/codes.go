@@ -171,6 +171,8 @@ const (
 	// A chore day passed and the feed or water that was to be filled was not logged.
 	// Names: "refill" and/or "water". On: the chore day.
 	CodeCheckNotFilled = "check_not_filled"
+	// A booked day came and no pig was said to have gone. On: the booked day.
+	CodeCheckGone = "check_gone"
 
 	// About the topic it asks about. A topic was passed over three times: keep it,
 	// once a month, or stop. Names: the word of About. Buttons keep, monthly, stop.
@@ -210,7 +212,7 @@ var Codes = []string{
 	CodeOwnReminder, CodeCapacityFeed, CodeCapacityNipples,
 	CodeAlarmOut, CodeAlarmDown, CodeAlarmNoWater, CodeAlarmNoFeed, CodeAlarmFence, CodeAlarmFenceLow,
 	CodeSeasonOver,
-	CodeCheckSilence, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled,
+	CodeCheckSilence, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone,
 	CodeKeepAsking,
 	CodeCatchUpDown, CodeCatchUpAway,
 	CodeWellFeed, CodeWellWater, CodeWellWeight, CodeWellTarget,

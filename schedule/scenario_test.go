@@ -156,8 +156,13 @@ func TestScenarios(t *testing.T) {
 		}, []string{"Sat 2026-05-09 07:00 off-day welfare water_midweek", "Tue 2026-05-12 19:00 off-day routine catch_up_away,water_visit",
 			"Sat 2026-05-16 07:00 standing routine water_brim"}},
 		{"book the butcher", func(f *fake) { f.book = d("2026-05-01") }, nil, weekly("2026-05-09", "book_by")},
+		{"a booked day passes without a word", nil, func(l *log) {
+			l.add("2026-05-05 09:00", model.Booked{Day: d("2026-05-08"), Minute: model.Int(9 * 60)})
+		}, []string{"Wed 2026-05-06 19:00 off-day welfare book_eve", "Thu 2026-05-07 07:00 off-day welfare book_eve",
+			"Fri 2026-05-08 19:00 off-day routine check_gone", empty[0], empty[1]}},
 		{"a booked day comes nearer", nil, func(l *log) {
 			l.add("2026-05-06 09:00", model.Booked{Day: d("2026-05-14"), Minute: model.Int(9 * 60)})
+			l.add("2026-05-14 10:00", model.Gone{Animals: []string{"Dot"}, How: model.Butchered})
 		}, []string{"Sat 2026-05-09 07:00 standing routine book_ahead", "Tue 2026-05-12 19:00 off-day welfare book_eve",
 			"Wed 2026-05-13 07:00 off-day welfare book_eve", empty[1]}},
 		{"a ration too thin is said once", func(f *fake) {
@@ -239,6 +244,21 @@ func TestScenarios(t *testing.T) {
 		{"a ration that is right", func(f *fake) {
 			f.ration = model.Ration{OK: true, SIDLysinePct: 0.9, NeededSIDLysinePct: 0.8}
 		}, nil, empty},
+		{"a second routine word on one day waits", func(f *fake) { f.pour = 35 }, func(l *log) {
+			l.add("2026-05-08 10:00", model.Question{About: "refill", Code: "bag_size"})
+			l.add("2026-05-08 19:30", model.Settled{Question: l.records[len(l.records)-1].ID, How: "answered"},
+				model.Recipe{Ingredients: map[string]float64{"corn": 30, "soybean meal 48": 10}},
+				model.Stock{Ingredient: "corn", FeedKg: model.Float(10)})
+			l.add("2026-05-09 09:00", model.Stock{Ingredient: "corn", FeedKg: model.Float(500)})
+		}, []string{"Fri 2026-05-08 19:00 off-day routine check_question", "Sat 2026-05-09 07:00 standing routine stock_short", empty[1]}},
+		{"no question follows the person away", nil, func(l *log) {
+			l.add("2026-05-10 10:00", model.AwayFrom{From: d("2026-05-11"), To: d("2026-05-13")}, model.Remind{Day: d("2026-05-11"), What: "passport"})
+			l.add("2026-05-11 10:00", model.Question{About: "refill", Code: "bag_size"})
+			l.add("2026-05-14 10:00", model.Settled{Question: l.records[len(l.records)-1].ID, How: "answered"})
+		}, []string{empty[0], "Mon 2026-05-11 07:00 off-day routine own_reminder", "Wed 2026-05-13 19:00 off-day routine catch_up_away,check_question", empty[1]}},
+		{"a reminder for a moment that had passed", nil, func(l *log) {
+			l.add("2026-05-06 10:00", model.Remind{Day: d("2026-05-06"), Minute: model.Int(8 * 60), What: "call the shop"})
+		}, empty},
 		{"feed that stands is knocked", nil, func(l *log) {
 			l.add("2026-05-05 09:00", model.Refill{FeedKg: model.Float(200)})
 		}, []string{empty[0], "Sat 2026-05-16 07:00 standing routine level_standing"}},
@@ -308,5 +328,22 @@ func TestLateLooksSayOnlyWhatIsStillOfUse(t *testing.T) {
 		h := l.herd(now)
 		due, _ := decide(h, with(f)(h), now)
 		require.Len(t, due, want, at)
+	}
+}
+
+func TestAStopEndsWithTheSeason(t *testing.T) {
+	f := calm()
+	f.move, f.feedDays, f.waterDays = d("2026-05-05"), 1000, 1000
+	l := newHerd(t, "America/Chicago").
+		add("2026-05-09 12:00", model.Snooze{About: []string{aboutMove}, Stop: true}).
+		add("2026-08-01 09:00", model.Gone{Animals: []string{model.All}, How: model.Butchered}).
+		add("2027-05-03 09:00", model.Arrive{Count: 2, WeightKg: model.Float(25)})
+	for at, want := range map[string][]string{"2026-05-16 07:00": nil, "2027-05-08 07:00": {CodeMoveDue}} {
+		now := l.time(at)
+		h := l.herd(now)
+		due, _ := decide(h, with(f)(h), now)
+		require.Len(t, due, 1)
+		require.True(t, due[0].Standing)
+		require.Equal(t, want, codes(due[0].Lines), at)
 	}
 }
