@@ -88,6 +88,23 @@ func requireCode(t *testing.T, sentences catalogue, code string) {
 	assert.True(t, ok, "no sentence for %q", code)
 }
 
+// A question can be asked once more when what filled it is gone.
+func TestQuestionsCanBeAskedAgain(t *testing.T) {
+	for code := range questionSentences {
+		if strings.HasSuffix(code, again) {
+			continue
+		}
+		got := Voice{}.reminded("weigh", code)
+		if strings.HasPrefix(code, "water_") || strings.HasPrefix(code, "refill_") || strings.HasPrefix(code, "booked_") || strings.HasPrefix(code, "away_") {
+			about, rest, _ := strings.Cut(code, "_")
+			got = Voice{}.reminded(about, rest)
+		}
+		assert.NotContains(t, got, "a question on", code)
+		assert.NotContains(t, got, "  ", code)
+	}
+	require.Equal(t, "a question on the weighing.", Voice{}.reminded("weigh", "unheard_of"))
+}
+
 // goFiles parses the sources of a package, tests left out.
 func goFiles(t *testing.T, dir string) []*ast.File {
 	t.Helper()

@@ -17,6 +17,11 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 	for _, b := range n.Buttons {
 		labels = append(labels, buttonLabel(b))
 	}
+	if len(n.Lines) == 1 && !n.Standing {
+		if q, ok := v.asked(n.Lines[0]); ok {
+			labels = q.Labels
+		}
+	}
 	if len(n.Lines) == 0 {
 		return v.allWell(n.Well), labels
 	}
@@ -34,11 +39,25 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 	return strings.Join(lines, "\n"), labels
 }
 
+// asked is the question that a line puts once more.
+func (v Voice) asked(l schedule.Line) (Asked, bool) {
+	if l.Code != schedule.CodeCheckQuestion || len(l.Names) == 0 {
+		return Asked{}, false
+	}
+	q, ok := v.Open[l.Names[0]]
+	return q, ok && q.Question != "" && q.Said != ""
+}
+
 // danger is the one sign in use.
 const danger = "⚠"
 
 // Line says one thing that falls due.
 func (v Voice) Line(l schedule.Line) string {
+	if q, ok := v.asked(l); ok {
+		return v.say(partLine, "check_question_again", Args{
+			Names: []string{shorten(q.Said, 40), q.Question}, Moments: []time.Time{l.At},
+		})
+	}
 	a := With(v.lineNames(l), l.On, l.At, l.Q)
 	a.Days = append(a.Days, l.Window.Low, l.Window.Mid, l.Window.High)
 	return v.say(partLine, v.lineCode(l), a)
@@ -89,6 +108,10 @@ func (v Voice) lineNames(l schedule.Line) []string {
 	return names
 }
 
+// again ends the code of a question's sentence for when it is asked once more,
+// without what filled it the first time.
+const again = "_again"
+
 // reminded is a question that was asked before, as far as it can be said without
 // what filled it.
 func (v Voice) reminded(about, code string) string {
@@ -97,14 +120,14 @@ func (v Voice) reminded(about, code string) string {
 		question, _, _ := strings.Cut(text, "?")
 		return question + "?"
 	}
-	for _, c := range []string{about + "_" + code, code} {
+	for _, c := range []string{code + again, about + "_" + code, code} {
 		if s, ok := questionSentences[c]; ok {
 			if said, whole := v.fill(s, Args{}); whole {
 				return capital(strings.TrimSpace(said))
 			}
 		}
 	}
-	return "my question then."
+	return "a question on the " + About(about) + "."
 }
 
 // allWell says in two lines that nothing is due and how long things last.

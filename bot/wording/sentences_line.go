@@ -72,12 +72,13 @@ var lineSentences = catalogue{
 
 	"season_over": "Season over {on}: {q0|pig|pigs}, {q1} to butcher or sold. All nudges stop. One thing for next year? Text: note ...",
 
-	"check_silence":     "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
-	"check_feed_level":  "How full is the feed[ in {n}]?",
-	"check_water_level": "How full is the water[: {n}]?",
-	"check_question":    "Still open from {at}, {n1}:[ {n2}] Answer it, or text: cancel.",
-	"check_gone":        "Did the pigs go {on}? Text it, as in: loaded 4.",
-	"check_not_filled":  "No fill logged {on}[: {n}]. Done? Text it, as in: filled 150, full.",
+	"check_silence":        "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
+	"check_feed_level":     "How full is the feed[ in {n}]?",
+	"check_water_level":    "How full is the water[: {n}]?",
+	"check_question_again": "You texted \"{n0}\" {t0}, never settled. {n1}",
+	"check_question":       "Still open from {at}, {n1}:[ {n2}] Answer it, or text: cancel.",
+	"check_gone":           "Did the pigs go {on}? Text it, as in: loaded 4.",
+	"check_not_filled":     "No fill logged {on}[: {n}]. Done? Text it, as in: filled 150, full.",
 
 	"keep_asking": "{N}: passed over three times. Keep, monthly, or stop?",
 

@@ -18,6 +18,15 @@ import (
 type Voice struct {
 	Herd *model.Herd
 	Now  time.Time // in the herd's zone
+	// Open has the questions that wait for an answer, by their records.
+	Open map[string]Asked
+}
+
+// Asked is a question as it was put.
+type Asked struct {
+	Said     string // the text that raised it
+	Question string
+	Labels   []string
 }
 
 // Effect is what recording an entry changed, for the second half of an
