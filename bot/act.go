@@ -26,6 +26,9 @@ func (t *talk) act(e *reading.Entry) error {
 	case reading.Do:
 		return t.do(a)
 	case reading.None:
+		if a.Reason == reading.NoneUnknown && len(t.r.Entries) > 1 {
+			return nil // the rest was understood; what was not is quoted
+		}
 		t.lines = append(t.lines, t.voice().None(a, t.m.Text))
 	}
 	return nil

@@ -168,7 +168,11 @@ func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]P
 		due, again = schedule.DecideAfter(s.Herd, now, downFrom.In(s.Zone))
 	}
 	var out []Push
-	v := wording.Voice{Herd: s.Herd, Now: now}
+	open, err := s.asked()
+	if err != nil {
+		return nil, err
+	}
+	v := wording.Voice{Herd: s.Herd, Now: now, Open: open}
 	t := talk{s: s, now: now}
 	for _, n := range due {
 		text, labels := v.Nudge(n)

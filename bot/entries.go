@@ -3,15 +3,14 @@ package bot
 import (
 	"troughbell/bot/reading"
 	"troughbell/bot/slots"
-	"troughbell/model"
 )
 
 // Slots gives the reply's entries as other programs read them: the slots of
 // each, the answer of each question, the choices of each doubt.
-func (r Reply) Slots(h *model.Herd) []map[string]any {
+func (r Reply) Slots() []map[string]any {
 	out := make([]map[string]any, 0, len(r.Entries))
 	for i, e := range r.Entries {
-		m := slots.Of(e, h)
+		m := slots.Of(e)
 		if a, ok := r.Answers[i]; ok {
 			m["answer"] = a
 		}

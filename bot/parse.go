@@ -27,13 +27,9 @@ func Parse(s *State, now time.Time, text string) (Parsed, error) {
 	if err != nil {
 		return Parsed{}, err
 	}
-	after, err := s.with(out.New)
-	if err != nil {
-		return Parsed{}, err
-	}
 	var p Parsed
 	for i, r := range out.Replies {
-		p.Entries = append(p.Entries, r.Slots(after.Herd)...)
+		p.Entries = append(p.Entries, r.Slots()...)
 		if i > 0 {
 			p.Reply += "\n"
 		}

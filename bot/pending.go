@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"troughbell/bot/reading"
+	"troughbell/bot/wording"
 	"troughbell/model"
 	"troughbell/store"
 )
@@ -22,6 +23,7 @@ type questionBody struct {
 	Want    string           `json:"want,omitempty"`
 	Choices []choiceBody     `json:"choices,omitempty"`
 	Labels  []string         `json:"labels,omitempty"`
+	Asked   string           `json:"asked,omitempty"` // the question as it was put
 	Setup   string           `json:"setup,omitempty"`
 }
 
@@ -116,10 +118,10 @@ func unpackEntries(bs []entryBody) ([]reading.Entry, error) {
 }
 
 // packQuestion makes the fact that a question was asked.
-func packQuestion(c reading.Clarify, labels []string, text, setup string) (model.Question, error) {
+func packQuestion(c reading.Clarify, asked string, labels []string, text, setup string) (model.Question, error) {
 	body := questionBody{
 		Text: text, About: c.About, Code: c.Code, Names: c.Names, Q: c.Q,
-		Want: c.Want, Labels: labels, Setup: setup,
+		Want: c.Want, Labels: labels, Asked: asked, Setup: setup,
 	}
 	var err error
 	if body.Draft, err = packEntries(c.Draft); err != nil {
@@ -178,6 +180,21 @@ func (s *State) pending(m Message, now time.Time) (*reading.Pending, error) {
 		}
 	}
 	return nil, nil
+}
+
+// asked is the open questions as they were put, by their records.
+func (s *State) asked() (map[string]wording.Asked, error) {
+	out := map[string]wording.Asked{}
+	for _, q := range s.Herd.Open() {
+		var body questionBody
+		if err := json.Unmarshal(q.F.Body, &body); err != nil {
+			return nil, fmt.Errorf("read question %s: %w", q.ID, err)
+		}
+		if body.Setup == "" {
+			out[q.ID] = wording.Asked{Said: body.Text, Question: body.Asked, Labels: body.Labels}
+		}
+	}
+	return out, nil
 }
 
 func (s *State) origin(record string) (src store.Source, by store.PersonID) {

@@ -205,7 +205,7 @@ func (t *talk) carryOut() error {
 		parts = append(parts, v.Recorded(t.recorded, v.Effects(t.s.Herd, t.recorded)))
 	}
 	parts = append(parts, t.lines...)
-	if len(t.r.Left) > 0 {
+	if len(t.r.Left) > 0 && !t.lost() {
 		parts = append(parts, v.Left(t.r.Left))
 	}
 	for i, e := range t.r.Entries {
@@ -236,6 +236,17 @@ func (t *talk) carryOut() error {
 	return nil
 }
 
+// lost reports whether nothing at all of the text was understood: then it is not
+// quoted back on top of saying so.
+func (t *talk) lost() bool {
+	for _, e := range t.r.Entries {
+		if n, ok := e.Act.(reading.None); !ok || n.Reason != reading.NoneUnknown {
+			return false
+		}
+	}
+	return true
+}
+
 // ask puts the questions that the message raises, and the next one of setting
 // up where that goes on.
 func (t *talk) ask(reply *Reply) ([]string, error) {
@@ -247,7 +258,7 @@ func (t *talk) ask(reply *Reply) ([]string, error) {
 			continue
 		}
 		text, labels := t.voice().Question(c)
-		q, err := packQuestion(c, labels, t.m.Text, "")
+		q, err := packQuestion(c, text, labels, t.m.Text, "")
 		if err != nil {
 			return nil, err
 		}

@@ -2,6 +2,7 @@ package bot
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"troughbell/bot/reading"
@@ -15,36 +16,35 @@ var setupSteps = []struct {
 	known func(h *model.Herd) bool
 	// fits says that an entry answers the question.
 	fits func(f model.Fact) bool
-	// leads are ways to fill in what a bare answer leaves out ("265", "2 55s").
-	leads func(units string) []string
+	// leads are ways to fill in what a bare answer leaves out. {} is the answer
+	// as it stands; {1} and {2} are its numbers, for answers of as many numbers
+	// and nothing else ("265", "2 55s"); {l} is the unit of volume, {w} that of
+	// weight.
+	leads []string
 }{
 	{
 		"pigs",
 		func(h *model.Herd) bool { return len(h.Animals) > 0 },
 		func(f model.Fact) bool { _, ok := f.(model.Arrive); return ok },
-		func(string) []string { return []string{"%s pigs came today", "pigs came today: %s", "%s pigs"} },
+		[]string{"{1} pigs came today, {2} {w} each", "{1} pigs came today", "{} pigs came today", "pigs came today: {}"},
 	},
 	{
 		"target",
 		func(h *model.Herd) bool { return h.TargetStated },
 		setsKey(model.SetTarget),
-		func(string) []string { return []string{"target %s", "target weight %s"} },
+		[]string{"target {1} {w}", "target {}", "target weight {}"},
 	},
 	{
 		"feeder",
 		func(h *model.Herd) bool { return len(h.Feeders) > 0 },
 		setsKey(model.SetFeeder),
-		func(units string) []string {
-			return []string{"feeder holds %s", "feeder holds %s " + volume(units), "%s " + volume(units) + " feeder", "%s " + volume(units) + " feeders"}
-		},
+		[]string{"{1} feeders, {2} {l} each", "feeder holds {1} {l}", "feeder holds {}", "feeders: {}"},
 	},
 	{
 		"water",
 		func(h *model.Herd) bool { return len(h.Barrels) > 0 },
 		setsKey(model.SetBarrel),
-		func(units string) []string {
-			return []string{"water barrels %s", "%s " + volume(units) + " water barrels", "water barrel %s " + volume(units)}
-		},
+		[]string{"{1} water barrels, {2} {l} each", "one water barrel, {1} {l}", "water barrels: {}", "{} water barrels"},
 	},
 	{
 		"chores",
@@ -52,7 +52,7 @@ var setupSteps = []struct {
 		func(f model.Fact) bool {
 			return setsKey(model.SetChore)(f) || setsKey(model.SetHour)(f) || setsKey(model.SetZone)(f)
 		},
-		func(string) []string { return []string{"chores %s", "chore day %s"} },
+		[]string{"chores {}", "chore day {}"},
 	},
 }
 
@@ -63,11 +63,42 @@ func setsKey(key string) func(model.Fact) bool {
 	}
 }
 
-func volume(units string) string {
+// fill puts an answer into a lead; ok is false where the lead takes as many
+// numbers as the answer does not have.
+func fill(lead, answer, units string) (string, bool) {
+	volume, weight := "gal", "lb"
 	if units == model.Metric {
-		return "l"
+		volume, weight = "l", "kg"
 	}
-	return "gal"
+	wants := strings.Count(lead, "{1}") + strings.Count(lead, "{2}")
+	pairs := []string{"{}", answer, "{l}", volume, "{w}", weight}
+	if wants > 0 {
+		numbers := bareNumbers(answer)
+		if len(numbers) != wants {
+			return "", false
+		}
+		for i, n := range numbers {
+			pairs = append(pairs, fmt.Sprintf("{%d}", i+1), n)
+		}
+	}
+	return strings.NewReplacer(pairs...).Replace(lead), true
+}
+
+// bareNumbers are the numbers of an answer that is nothing but numbers: "4 48",
+// "2 55s", "2 x 55"; nil for any other.
+func bareNumbers(answer string) []string {
+	var out []string
+	for _, w := range strings.FieldsFunc(strings.ToLower(answer), func(r rune) bool { return r == ' ' || r == ',' || r == '@' }) {
+		if w == "x" || w == "by" || w == "at" || w == "of" {
+			continue
+		}
+		w = strings.TrimRight(w, "s\u2019'.")
+		if _, err := strconv.ParseFloat(w, 64); err != nil {
+			return nil
+		}
+		out = append(out, w)
+	}
+	return out
 }
 
 // readSetup reads the answer to a set-up question. A bare number is read in the
@@ -83,16 +114,20 @@ func readSetup(c reading.Context, p *reading.Pending, text string) reading.Readi
 		if step.name != p.Setup {
 			continue
 		}
-		if answers(first, step.fits) {
+		bare := bareNumbers(text) != nil
+		if !bare && answers(first, step.fits) {
 			first.Answers = true
 			return first
 		}
-		if saysSomething(first) {
+		if !bare && saysSomething(first) {
 			return first
 		}
-		for _, lead := range step.leads(c.Herd.Units) {
-			r := reading.Read(c, fmt.Sprintf(lead, text))
-			if answers(r, step.fits) && len(r.Left) == 0 {
+		for _, lead := range step.leads {
+			filled, ok := fill(lead, strings.TrimSpace(text), c.Herd.Units)
+			if !ok {
+				continue
+			}
+			if r := reading.Read(c, filled); len(r.Left) == 0 && answersOnly(r, step.fits) {
 				r.Answers = true
 				return r
 			}
@@ -118,6 +153,16 @@ func answers(r reading.Reading, fits func(model.Fact) bool) bool {
 		}
 	}
 	return false
+}
+
+// answersOnly reports whether the text is the answer and nothing in doubt.
+func answersOnly(r reading.Reading, fits func(model.Fact) bool) bool {
+	for _, e := range r.Entries {
+		if _, ok := e.Act.(reading.Fact); !ok {
+			return false
+		}
+	}
+	return answers(r, fits)
 }
 
 // saysSomething reports whether a text is a clear thing of its own: a question,
@@ -147,12 +192,20 @@ func (t *talk) nextSetup() (string, error) {
 			asked[q.F.Code] = true
 		}
 	}
+	// A step that was passed over is not asked again, and does not stay open.
+	for _, q := range t.s.Herd.Open() {
+		if q.F.About == "setup" {
+			if err := t.append(t.note(model.Settled{Question: q.ID, How: "dropped"})); err != nil {
+				return "", err
+			}
+		}
+	}
 	for _, step := range setupSteps {
 		if step.known(t.s.Herd) || t.s.Herd.Skipped[step.name] || asked[step.name] {
 			continue
 		}
 		text, labels := t.voice().SetupQuestion(step.name)
-		q, err := packQuestion(reading.Clarify{About: "setup", Code: step.name}, labels, t.m.Text, step.name)
+		q, err := packQuestion(reading.Clarify{About: "setup", Code: step.name}, text, labels, t.m.Text, step.name)
 		if err != nil {
 			return "", err
 		}

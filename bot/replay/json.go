@@ -46,7 +46,7 @@ func (j *JSON) Text(at time.Time, who, text string) error {
 // Reply implements Writer.
 func (j *JSON) Reply(at time.Time, r bot.Reply, h *model.Herd) error {
 	return j.put(event{
-		At: stamp(at), Kind: "reply", Text: &r.Text, Entries: r.Slots(h), Buttons: r.Buttons,
+		At: stamp(at), Kind: "reply", Text: &r.Text, Entries: r.Slots(), Buttons: r.Buttons,
 	})
 }
 

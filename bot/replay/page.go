@@ -68,16 +68,16 @@ func (p *Page) Text(at time.Time, who, text string) error {
 	if who != "" {
 		text = who + ": " + text
 	}
-	return p.speak(at, "> ", text, nil)
+	return p.speak(at, ">", text, nil)
 }
 
 // Reply implements Writer.
 func (p *Page) Reply(at time.Time, r bot.Reply, _ *model.Herd) error {
-	return p.speak(at, "  ", r.Text, r.Buttons)
+	return p.speak(at, " ", r.Text, r.Buttons)
 }
 
 // Nudge implements Writer.
-func (p *Page) Nudge(n bot.Push) error { return p.speak(n.At, "* ", n.Text, n.Buttons) }
+func (p *Page) Nudge(n bot.Push) error { return p.speak(n.At, "*", n.Text, n.Buttons) }
 
 // Failed implements Writer.
 func (p *Page) Failed(number int, err error) error {

@@ -14,12 +14,13 @@ var talkSentences = catalogue{
 	"medium_other":    "I can only read text. Type it as a message.",
 	"unreadable":      "Nothing recorded: that text is too long or damaged. Send it again, shorter.",
 
-	"forbidden_drugs": "Not recorded: treatments are for the owner or family. Tell them now.",
-	"forbidden_gone":  "Not recorded: a pig that leaves or died is for the owner or family. Tell them now.",
-	"forbidden_money": "Not recorded: money is for the owner or family.",
-	"forbidden_setup": "Not changed: bookings and set-up are for the owner or family.",
-	"forbidden_undo":  "Not undone: taking back is for the owner or family. Tell them what is wrong.",
-	"impossible":      "Not recorded: {n0}. Check it and text it again.",
+	"forbidden_drugs":  "Not recorded: treatments are for the owner or family. Tell them now.",
+	"forbidden_gone":   "Not recorded: a pig that leaves or died is for the owner or family. Tell them now.",
+	"forbidden_money":  "Not recorded: money is for the owner or family.",
+	"forbidden_setup":  "Not changed: bookings and set-up are for the owner or family.",
+	"forbidden_invite": "Only the owner can invite someone.",
+	"forbidden_undo":   "Not undone: taking back is for the owner or family. Tell them what is wrong.",
+	"impossible":       "Not recorded: {n0}. Check it and text it again.",
 
 	"done":            "Noted: {n} done.",
 	"done_all":        "Noted: done.",
@@ -37,8 +38,9 @@ var talkSentences = catalogue{
 	"dropped":         "Dropped. Nothing recorded of it.",
 	"pressed":         "{n0}: {t0}[, {n1}]",
 
-	"do_export":  "Your records as CSV: on the computer, \"troughbell export --out herd.zip\".",
-	"do_invite":  "To add someone, the owner makes a code on the computer: \"troughbell invite\".",
-	"do_privacy": "Kept: your texts and what I read from them, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself.",
-	"do_unknown": "I cannot do that by text. Try \"help\".",
+	"do_export":     "Your records as CSV: on the computer, \"troughbell export --out herd.zip\".",
+	"invite_family": "Code {n0}: one person of the family sends it to the bot, by {t0}.",
+	"invite_helper": "Code {n0}: one helper sends it to the bot, by {t0}. Helpers log the round; no money, no drugs.",
+	"do_privacy":    "Kept: your texts and what I read from them, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself.",
+	"do_unknown":    "I cannot do that by text. Try \"help\".",
 }

@@ -105,6 +105,11 @@ func (v Voice) Pressed(label, who string) string {
 	return v.say(partTalk, "pressed", Args{Names: names, Moments: []time.Time{v.Now}})
 }
 
+// Invite gives a one-time code to hand on.
+func (v Voice) Invite(code, role string, until time.Time) string {
+	return v.say(partTalk, "invite_"+role, Args{Names: []string{code}, Moments: []time.Time{until}})
+}
+
 // Fault answers a message that the program itself failed on.
 func Fault() string {
 	return "Not recorded: I could not handle that message. It is logged; please text it in other words."
@@ -121,13 +126,12 @@ func PressUnknown() string { return "That button is no longer in use. Text it in
 // PressSettled answers a button that was pressed before.
 func PressSettled() string { return "That is settled already." }
 
-// CommandText is a command of the menu as a text: "/feed" and "/due" are what a
-// person would say for them; any other word stands for itself.
+// CommandText is a command of the menu as a text; a word that is not in the
+// menu stands for itself.
 func CommandText(word, rest string) string {
-	for _, c := range Commands() {
-		if c.Name == word {
-			return strings.TrimSpace(c.Text + " " + rest)
-		}
+	text, ok := CommandTexts[word]
+	if !ok {
+		text = strings.ReplaceAll(word, "_", " ")
 	}
-	return strings.TrimSpace(strings.ReplaceAll(word, "_", " ") + " " + rest)
+	return strings.TrimSpace(text + " " + rest)
 }
