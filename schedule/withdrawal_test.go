@@ -69,7 +69,7 @@ func TestDrugClockAgainstTheLoad(t *testing.T) {
 			}
 			f := calm()
 			f.clear = treated(clear)
-			got := l.walk("2026-05-04 08:00", "2026-05-15 23:00", with(f))
+			got := l.walk("2026-05-04 08:00", "2026-05-15 18:00", with(f))
 			require.Equal(t, tt.want, texts(got))
 			for _, s := range got {
 				for _, x := range s.Lines {
