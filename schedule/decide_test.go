@@ -76,3 +76,24 @@ func TestFeedAndWaterAreToldWhenTheyCannotWait(t *testing.T) {
 		})
 	}
 }
+
+func TestACalculatedEmergencyIsToldAFewTimesFromItsFirstMoment(t *testing.T) {
+	f := calm()
+	f.waterDays = 4 // cautious 8 May 8:00, likely 9 May 8:00
+	l := newHerd(t, "America/Chicago").add("2026-05-14 10:00", model.Note{What: "hello"})
+	var outs []sent
+	for _, s := range l.walk("2026-05-04 08:00", "2026-05-15 20:00", with(f)) {
+		if s.Grade == Danger {
+			outs = append(outs, s)
+		}
+	}
+	require.Equal(t, []string{
+		"Sat 2026-05-09 19:00 off-day danger water_out", // the standing message of the day has just told
+		"Sun 2026-05-10 19:00 off-day danger water_out",
+		"Mon 2026-05-11 19:00 off-day danger water_out",
+	}, texts(outs))
+	for i, s := range outs {
+		require.Equal(t, l.time("2026-05-09 08:00"), s.Lines[0].At)
+		require.Equal(t, []model.Quantity{{Value: float64(i), Unit: model.Count}}, s.Lines[0].Q)
+	}
+}

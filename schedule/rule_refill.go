@@ -45,20 +45,21 @@ func refillVisit(v *view) []need {
 const sameVisit = 12 * time.Hour
 
 // refillBetween tells of feed that cannot wait for the next visit: once in time
-// to act, and as a calculated emergency when it is likely gone.
+// to act, and as a calculated emergency when it is likely gone. On a day with a
+// visit the one after it counts: the standing message speaks for this one.
 func refillBetween(v *view) []need {
-	p, err := v.f.RefillPlan(v.at, v.nextAfterNow())
+	p, err := v.f.RefillPlan(v.at, v.next)
 	if err != nil || !p.Needed {
 		return nil
 	}
 	l := Line{
 		About: aboutRefill, Topic: "refill:between", Grade: Welfare, Code: CodeRefillMidweek,
-		Latest: v.nextAfterNow(), Reasons: p.Reasons,
+		Latest: v.next, Reasons: p.Reasons,
 		Q: []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}},
 	}
 	var likely time.Time
 	for _, f := range p.Feeders {
-		if f.EdgeAt.IsZero() || !f.EdgeAt.Before(v.nextAfterNow()) {
+		if f.EdgeAt.IsZero() || !f.EdgeAt.Before(v.next) {
 			continue
 		}
 		l.Names = append(l.Names, f.Name)
@@ -71,7 +72,7 @@ func refillBetween(v *view) []need {
 	}
 	l.Earliest = v.afterVisit(v.lastSlot(l.At))
 	filled := v.feedSpoken()
-	out := []need{{Line: l, token: token(aboutRefill, "between", filled, v.nextAfterNow()), edge: l.At, quiet: v.sinceVisit()}}
+	out := []need{{Line: l, token: token(aboutRefill, "between", filled, v.next), edge: l.At, quiet: v.sinceVisit()}}
 	l.Topic, l.Code, l.Grade, l.At, l.On = "refill:out", CodeRefillOut, Danger, likely, 0
 	l.Q = l.Q[:1:1]
 	return append(out, v.tellAgain(need{Line: l, quiet: v.sinceVisit()}, filled, likely, feedOutTellings)...)
@@ -85,11 +86,6 @@ func (v *view) feedSpoken() time.Time {
 	latest(v.h.FeedLevels, late)
 	return t
 }
-
-// nextAfterNow is the visit by which what is told between visits must last: on
-// a day with a visit the one after it, for the standing message of the day
-// speaks for what comes before.
-func (v *view) nextAfterNow() time.Time { return v.next }
 
 // afterVisit moves a moment that lies before the day's visit, or so soon after it
 // that the standing message has just spoken, to the evening.
@@ -117,6 +113,9 @@ func (v *view) tellAgain(n need, period, first time.Time, times int) []need {
 		n.token = token(n.Topic, period, i)
 		if told, ok := v.toldAt(n.token); ok {
 			at = told.Add(day)
+			if told.Before(n.At) { // a forecast made while it is out says: from now
+				n.At = told
+			}
 			continue
 		}
 		if !n.breaks && !v.fact.IsZero() {
