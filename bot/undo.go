@@ -31,7 +31,7 @@ func (t *talk) undo(e *reading.Entry, a reading.Undo) error {
 	drug := kind == "worm" || kind == "treat"
 	if a.Record == "" && (drug || t.now.Sub(target.SaidAt) > undoAsks || target.By != t.m.From.Person) {
 		e.Act = reading.Clarify{
-			About: "undo", Code: "undo_sure", Draft: []reading.Entry{entry},
+			About: "undo", Code: "undo_sure", Names: []string{t.voice().Echo(entry)},
 			Choices: []reading.Choice{
 				{Code: "undo_yes", Entries: []reading.Entry{{
 					Act: reading.Undo{Of: kind, Record: target.ID}, On: model.DayOf(t.now),

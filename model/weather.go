@@ -13,7 +13,7 @@ const AssumedRhPct = 60.0
 type DayAir struct {
 	HighC, LowC float64
 	RhPct       float64
-	RhAssumed   bool // no humidity was told: RhPct is AssumedRhPct
+	RhAssumed   bool // no humidity was told: RhPct comes from the night's low, or is AssumedRhPct
 	HighTold    bool // the high was told or forecast, not derived
 	Forecast    bool // what was told was fetched ahead of the day
 	Guessed     bool // neither high nor low is known: the season's normal
@@ -50,6 +50,9 @@ func (h *Herd) Air(on Day) DayAir {
 	switch {
 	case w.HighC != nil && w.LowC != nil:
 		air.HighC, air.LowC = *w.HighC, min(*w.LowC, *w.HighC)
+		if air.RhAssumed {
+			air.RhPct = humidityOfLow(air.HighC, air.LowC)
+		}
 	case w.HighC != nil:
 		air.HighC, air.LowC = *w.HighC, *w.HighC-dailyRangeC
 	case w.LowC != nil:
@@ -62,6 +65,16 @@ func (h *Herd) Air(on Day) DayAir {
 	air.HighTold, air.Forecast = w.HighC != nil, w.Forecast
 	return air
 }
+
+// humidityOfLow is the relative humidity at the day's high, in percent, where the
+// night cooled to its dew point: FAO-56 (1998), from memory: the dew point near
+// the night's low (eq. 48), saturation pressure by eq. 11. It runs a little high
+// in dry country, which is the cautious side.
+func humidityOfLow(highC, lowC float64) float64 {
+	return 100 * saturationKPa(lowC) / saturationKPa(highC)
+}
+
+func saturationKPa(c float64) float64 { return 0.6108 * math.Exp(17.27*c/(c+237.3)) }
 
 // departureC is what the nearest told day within a week lets one expect the
 // day to differ from its normal.

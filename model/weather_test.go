@@ -78,3 +78,10 @@ func TestEvaporationRefusesWhatItDoesNotCover(t *testing.T) {
 	require.NoError(t, err)
 	require.Zero(t, frost, "deep frost gives nothing off")
 }
+
+func TestHumidityOfLow(t *testing.T) {
+	// FAO-56 (1998), annex 2, table 2.3, saturation vapour pressure, from memory:
+	// 3.17 kPa at 25 C, 5.62 kPa at 35 C.
+	require.InDelta(t, 100*3.17/5.62, humidityOfLow(35, 25), 0.2)
+	require.InDelta(t, 100, humidityOfLow(20, 20), 1e-9)
+}

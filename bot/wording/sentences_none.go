@@ -14,5 +14,6 @@ var noneSentences = catalogue{
 	"unit":           "Nothing recorded: I do not take that unit. Use pounds or kilos, gallons or litres, inches or cm.",
 	"stones":         "Nothing recorded: I take pounds or kilos. {q0:exact} st is {q1} lb or {q2} kg.",
 	"empty":          "That was empty. Text what you did, or \"help\".",
+	"kept":           "Kept as it was.",
 	"settled":        "That question is settled. Nothing changed.",
 }
