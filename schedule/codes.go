@@ -82,7 +82,8 @@ const (
 	// (Count, 0: all); live weight then, the mean pig's (Kilograms; left out:
 	// unknown).
 	CodeBookAhead = "book_ahead"
-	// The booked day is tomorrow or the day after: the card of the evening before.
+	// The booked day is near: a card on the evening two days before, for pigs loaded
+	// the evening before, and on the morning before, when feed is taken away.
 	// On: the booked day. At: the hour booked (zero: not stated). Q: pigs booked
 	// (Count, 0: all). Feed off 12 to 18 hours before slaughter, as the butcher
 	// says; water always.

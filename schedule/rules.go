@@ -18,7 +18,7 @@ var rules = []rule{
 	{between: refillBetween, visit: refillVisit},
 	{between: waterBetween, visit: waterVisit},
 	{between: wallowBetween, visit: wallowVisit},
-	{visit: levelVisit},
+	{between: levelBetween, visit: levelVisit},
 	{visit: wormVisit},
 	{visit: moveVisit},
 	{visit: weighVisit},
