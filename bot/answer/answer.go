@@ -29,7 +29,7 @@ type asked struct {
 	h     *model.Herd // under the question's assumption, if it has one
 	now   time.Time
 	today model.Day
-	pigs  []*model.Animal // those asked about, alive today; all where none was named
+	pigs  []*model.Animal // those asked about, alive then; all where none was named
 	named bool            // the question names pigs
 	last  *reading.Ask
 	v     wording.Voice
@@ -69,7 +69,7 @@ func To(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
 		a.h = h.Assume(*q.Assume, a.today)
 	}
 	a.v = wording.Voice{Herd: a.h, Now: now}
-	a.pigs, a.named = a.whichPigs()
+	a.pigs, a.named = a.whichPigs(a.whose())
 	if len(q.Animals) > 0 && len(a.pigs) == 0 && q.Topic != "history" { // pigs that are gone have a history
 		return a.noSuchPig()
 	}

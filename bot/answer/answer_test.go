@@ -89,6 +89,22 @@ func TestTextsAreShort(t *testing.T) {
 	}
 }
 
+// Nobody reads units that are not their own.
+func TestTextsAreInOneSystem(t *testing.T) {
+	for topic := range keys {
+		require.NotRegexp(t, `\d (kg|l|°C|cm|m²|MJ)\b`, ask(hot(orchard(t)).herd(), reading.Ask{Topic: topic}).Text, topic)
+		cold := nursery(t).add("2026-07-11", 600,
+			model.Weather{HighC: model.Float(30)}, model.Spend{Amount: 300, What: "piglets"},
+			model.Recipe{Ingredients: map[string]float64{"barley": 80, "soybean meal 48": 20}},
+			setting(model.SetWallow, model.Thing{AreaM2: model.Float(4), DepthM: model.Float(0.2)}), model.WallowFill{},
+			setting(model.SetPen, model.Thing{Name: "Wiese", AreaM2: model.Float(500), InUse: &yes}),
+		)
+		a := ask(cold.herd(), reading.Ask{Topic: topic})
+		require.NotNil(t, a.Data, "%s: %s", topic, a.Text)
+		require.NotRegexp(t, `\d (lb|gal|°F|in|ft|sq ft|kcal)\b|/lb`, a.Text, topic)
+	}
+}
+
 // A herd of which nothing is known gets no figures but the question for what is
 // lacking.
 func TestNothingKnown(t *testing.T) {

@@ -7,10 +7,19 @@ import (
 	"troughbell/model"
 )
 
-// whichPigs finds the living pigs that the question is about; all of them where
-// it names none.
-func (a asked) whichPigs() (pigs []*model.Animal, named bool) {
-	alive := a.h.Alive(a.today)
+// whose is the day whose pigs a question is about: today, or for a weight in the
+// past that day.
+func (a asked) whose() model.Day {
+	if (a.Topic == "weight" || a.Topic == "growth") && a.On != nil && *a.On < a.today {
+		return *a.On
+	}
+	return a.today
+}
+
+// whichPigs finds the pigs alive on the day that the question is about; all of
+// them where it names none.
+func (a asked) whichPigs(on model.Day) (pigs []*model.Animal, named bool) {
+	alive := a.h.Alive(on)
 	if len(a.Animals) == 0 || len(a.Animals) == 1 && a.Animals[0] == model.All {
 		return alive, false
 	}

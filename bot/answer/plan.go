@@ -9,6 +9,10 @@ import (
 // 45 lb, eight weeks old. Common practice, no source.
 const weanedKg = 20.4
 
+// drumL is the common drum, 55 US gallons, that feeders and barrels of a plan are
+// counted in.
+const drumL = 208.2
+
 // plan works out what pigs will need, for a newcomer or for the herd as it is.
 func plan(a asked) Answer {
 	q := model.NeedsQuery{Count: a.Count, From: a.today, WeightKg: weanedKg, TargetKg: a.target()}
@@ -53,7 +57,7 @@ func plan(a asked) Answer {
 		Q: []model.Quantity{
 			wording.N(q.Count), wording.Kg(q.TargetKg), wording.Kg(n.FeedKg.Mid),
 			wording.N(n.Feeders), wording.N(n.Barrels), wording.N(n.Nipples),
-			area(n.ShelterM2), area(n.ShadeM2), area(n.PenM2), wording.Kg(q.WeightKg),
+			area(n.ShelterM2), area(n.ShadeM2), area(n.PenM2), wording.Kg(q.WeightKg), wording.L(drumL),
 		},
 	}
 	code := "plan"

@@ -51,4 +51,6 @@ func TestUnknownPigs(t *testing.T) {
 	a = ask(h, reading.Ask{Topic: "weight", Animals: []string{"Basil"}})
 	require.Nil(t, a.Data)
 	require.Equal(t, "Basil: not in the herd any more.", a.Text)
+	past := day("2026-06-20")
+	require.Regexp(t, `^Basil about \d+ lb \(\d+–\d+\) on Sat 20 Jun`, ask(h, reading.Ask{Topic: "weight", Animals: []string{"Basil"}, On: &past}).Text)
 }

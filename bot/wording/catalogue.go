@@ -34,6 +34,9 @@ var english = map[string]catalogue{
 	partTalk:     talkSentences,
 }
 
+// metricEnding ends the code of a sentence whose example has metric units.
+const metricEnding = "_metric"
+
 // Say gives the sentence of an answer by its code.
 func (v Voice) Say(code string, a Args) string { return v.say(partAnswer, code, a) }
 
@@ -46,6 +49,11 @@ func (v Voice) Phrase(code string, a Args) string { return v.phrase(partAnswer, 
 func (v Voice) say(part, code string, a Args) string { return capital(v.phrase(part, code, a)) }
 
 func (v Voice) phrase(part, code string, a Args) string {
+	if v.Metric() {
+		if s, ok := english[part][code+metricEnding]; ok {
+			return v.render(s, a)
+		}
+	}
 	s, ok := english[part][code]
 	if !ok {
 		s = strings.ReplaceAll(code, "_", " ") + "[: {n}][ {q0}][, {on}][, {at}]"

@@ -77,8 +77,7 @@ func TestEveryCodeHasASentence(t *testing.T) {
 		requireCode(t, answerSentences, code)
 	}
 	for _, step := range SetupSteps {
-		requireCode(t, setupSentences, step+"_us")
-		requireCode(t, setupSentences, step+"_metric")
+		requireCode(t, setupSentences, step)
 	}
 }
 

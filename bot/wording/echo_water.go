@@ -17,9 +17,6 @@ func (v Voice) echoWater(w model.Water) string {
 		}
 	case w.Seen && w.Fraction != nil:
 		s += " " + levelLeft(*w.Fraction)
-		if *w.Fraction > 0 {
-			s += ", not filled"
-		}
 	case w.Full && w.Seen:
 		s += " seen full"
 	case w.Full:

@@ -21,28 +21,21 @@ func (v Voice) Missing(err error, topic string) string {
 	if _, ok := missingSentences[code]; !ok {
 		return v.say(partMissing, "other", Args{Names: []string{About(code)}})
 	}
-	units := "_us"
-	if v.Metric() {
-		units = "_metric"
-	}
-	if _, ok := missingSentences[code+units]; ok {
-		code += units
-	}
 	return v.say(partMissing, code, Args{Names: []string{
-		v.ownName(), v.ownFeeder(), v.ownBarrel(), v.ownPen(), v.of(m),
+		v.ownName(), v.ownFeeder(), v.ownBarrel(), v.ownPen(), Join(v.of(m), "and"), v.of(m)[0],
 	}})
 }
 
-// of names the thing that is lacking something: what the error names, else the
-// herd's own feeder or barrel.
-func (v Voice) of(m *model.Missing) string {
+// of names the things that are lacking something: what the error names, else
+// the herd's own feeder or barrel. There is always one.
+func (v Voice) of(m *model.Missing) []string {
 	if len(m.Names) > 0 {
-		return Join(m.Names, "and")
+		return m.Names
 	}
 	if m.What == "water_level" || m.What == "barrels" {
-		return v.ownBarrel()
+		return []string{v.ownBarrel()}
 	}
-	return v.ownFeeder()
+	return []string{v.ownFeeder()}
 }
 
 func (v Voice) outOfRange(o *model.OutOfRange) string {

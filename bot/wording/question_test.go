@@ -100,11 +100,16 @@ func TestMissing(t *testing.T) {
 		},
 		{
 			&model.Missing{What: "capacity", Names: []string{"south"}},
-			"How much does south hold? Text: south 55 gal.", "How much does south hold? Text: south 200 l.",
+			"How much does south hold? Text: south holds 55 gal.", "How much does south hold? Text: south holds 200 l.",
+		},
+		{
+			&model.Missing{What: "level", Names: []string{"north", "south"}},
+			"How full: north and south? Text: north half left, or: filled north 150 lb, full.",
+			"How full: north and south? Text: north half left, or: filled north 70 kg, full.",
 		},
 		{
 			&model.Missing{What: "water_level"},
-			"I do not know how full blue is. Text: water blue full, or half.", "I do not know how full Tonne is. Text: water Tonne full, or half.",
+			"How full: blue? Text: water blue full, or: water blue half left.", "How full: Tonne? Text: water Tonne full, or: water Tonne half left.",
 		},
 		{
 			&model.OutOfRange{Quantity: "girth", Value: 20 * in, Low: 60, High: 130},

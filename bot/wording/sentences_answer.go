@@ -66,9 +66,10 @@ var answerSentences = catalogue{
 	"yield":     "[{N}: ]about {q0} of meat ({q1~q2}), {q3} hanging, from {q6} live on {d0}.",
 	"yield_all": "{q0|pig|pigs}: about {q1} of meat, {q2} hanging.",
 
-	"cost":          "{q0} so far, about {q1} by the butcher: {q2:per} hanging, {q3:per} live.",
-	"cost_over":     "{q1} in all: {q2:per} hanging, {q3:per} live.",
-	"cost_unpriced": "{q4:feed} of feed has no price yet. Text: bought 500 lb corn 60.",
+	"cost":                 "{q0} so far, about {q1} by the butcher: {q2:per} hanging, {q3:per} live.",
+	"cost_over":            "{q1} in all: {q2:per} hanging, {q3:per} live.",
+	"cost_unpriced_metric": "{q4:feed} of feed has no price yet. Text: bought 250 kg barley 60.",
+	"cost_unpriced":        "{q4:feed} of feed has no price yet. Text: bought 500 lb corn 60.",
 
 	"worming":             "Worming due {d0}[: {n}]. Dung test first, or by the label; your vet knows what fits.",
 	"worming_now":         "Worming is due[: {n}]. Dung test first, or by the label; your vet knows what fits.",
@@ -89,11 +90,12 @@ var answerSentences = catalogue{
 	"not_clear_on":       "On {d0}: NOT CLEAR.",
 
 	// {q0} pigs, {q1} target, {q2} feed, {q3} feeders, {q4} barrels, {q5}
-	// nipples, {q6} shelter, {q7} shade, {q8} pen each, {q9} weight at the start;
+	// nipples, {q6} shelter, {q7} shade, {q8} pen each, {q9} weight at the start, {q10} a
+	// drum;
 	// {d0} {d1~d2} finish, {d3} book by, {d4} start.
 	"plan":         "{q0|pig|pigs} from {d4}: {q1} about {d0}[ ({d1~d2:wide})], {q2:feed} feed. Book by {d3}.",
 	"plan_late":    "{q0|pig|pigs} from {d4}: {q1} about {d0}[ ({d1~d2:wide})], {q2:feed} feed. Book now.",
-	"plan_things":  "{q3|feeder|feeders} and {q4|water barrel|water barrels} of 55 gal (208 l), {q5|nipple|nipples}.",
+	"plan_things":  "{q3|feeder|feeders} and {q4|water barrel|water barrels} of {q10}, {q5|nipple|nipples}.",
 	"plan_room":    "Shelter {q6}, shade {q7}, pens {q8} each.",
 	"plan_assumed": "Assumed: {q9} each at the start.",
 

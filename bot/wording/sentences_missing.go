@@ -1,24 +1,24 @@
 package wording
 
 // missingSentences ask for what a figure lacks, by what it is. {n0} is a pig's
-// name, {n1} a feeder, {n2} a barrel, {n3} a pen of the herd, {n4} the thing
-// that lacks it. Where an example has units there is one sentence for each.
+// name, {n1} a feeder, {n2} a barrel, {n3} a pen of the herd, {n4} the things
+// that lack it, {n5} the first of them. Where an example has units there is one sentence for each.
 var missingSentences = catalogue{
 	"pigs":               "No pigs yet. Text how many and how heavy, as in: 4 pigs 48 lb.",
 	"pigs_metric":        "No pigs yet. Text how many and how heavy, as in: 4 pigs 22 kg.",
 	"weight":             "I need a weight first. Text: {n0} girth 38, or {n0} about 120 lb.",
 	"weight_metric":      "I need a weight first. Text: {n0} girth 96 cm, or {n0} about 55 kg.",
-	"birth":              "I need an age or a weight. Text: born 1 Mar, or {n0} about 120 lb.",
-	"birth_metric":       "I need an age or a weight. Text: born 1 Mar, or {n0} about 55 kg.",
-	"feeder":             "No feeder yet. Text its size, as in: feeder 55 gal, or feeder 300 lb.",
-	"feeder_metric":      "No feeder yet. Text its size, as in: feeder 200 l, or feeder 130 kg.",
-	"capacity":           "How much does {n4} hold? Text: {n4} 55 gal.",
-	"capacity_metric":    "How much does {n4} hold? Text: {n4} 200 l.",
-	"level":              "I do not know how full {n4} is. Text: {n4} half left, or: filled 150, full.",
-	"level_metric":       "I do not know how full {n4} is. Text: {n4} half left, or: filled 70 kg, full.",
+	"birth":              "I need a weight or an age. Text: {n0} about 120 lb.",
+	"birth_metric":       "I need a weight or an age. Text: {n0} about 55 kg.",
+	"feeder":             "No feeder yet. Text its size, as in: feeder holds 55 gal, or: feeder holds 300 lb.",
+	"feeder_metric":      "No feeder yet. Text its size, as in: feeder holds 200 l, or: feeder holds 130 kg.",
+	"capacity":           "How much does {n4} hold? Text: {n5} holds 55 gal.",
+	"capacity_metric":    "How much does {n4} hold? Text: {n5} holds 200 l.",
+	"level":              "How full: {n4}? Text: {n5} half left, or: filled {n5} 150 lb, full.",
+	"level_metric":       "How full: {n4}? Text: {n5} half left, or: filled {n5} 70 kg, full.",
 	"barrels":            "No water barrels yet. Text: 2 water barrels 55 gal.",
 	"barrels_metric":     "No water barrels yet. Text: 2 water barrels 200 l.",
-	"water_level":        "I do not know how full {n4} is. Text: water {n4} full, or half.",
+	"water_level":        "How full: {n4}? Text: water {n5} full, or: water {n5} half left.",
 	"wallow":             "No wallow yet. Text: wallow 6x8 ft 6 in deep, or: wallow topped up.",
 	"wallow_metric":      "No wallow yet. Text: wallow 2x3 m 20 cm deep, or: wallow topped up.",
 	"pen":                "No pen yet. Text: pen 1 50x80 ft in use.",

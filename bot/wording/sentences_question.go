@@ -29,7 +29,7 @@ var questionSentences = catalogue{
 	"note_what":                "What shall I note?",
 	"booked_date_unclear":      "Which day is the butcher?",
 	"away_date_unclear":        "Away from which day to which?",
-	"out_what":                 "What is out?",
+	"out_what":                 "What is out, or down?",
 	"undo_sure_again":          "Undo it?",
 	"date_unclear":             "Which day?",
 	"zone_guess":               "Which time zone is that?",

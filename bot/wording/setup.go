@@ -10,24 +10,24 @@ var SetupSteps = []string{"pigs", "target", "feeder", "water", "chores"}
 // SetupQuestion says a set-up question with its labels; the last is always to
 // skip it, which keeps the default that the question names.
 func (v Voice) SetupQuestion(step string) (text string, labels []string) {
-	units := "us"
+	units := model.US
 	if v.Metric() {
-		units = "metric"
+		units = model.Metric
 	}
 	labels = append(append([]string{}, setupLabels[units][step]...), "skip")
 	a := Args{Q: []model.Quantity{Kg(model.DefaultTargetKg)}, Names: []string{v.Clock(model.MinuteOf(v.Now))}}
-	return v.say(partSetup, step+"_"+units, a), labels
+	return v.say(partSetup, step, a), labels
 }
 
 // setupLabels are the likely answers to each set-up question.
 var setupLabels = map[string]map[string][]string{
-	"us": {
+	model.US: {
 		"target": {"250 lb", "265 lb", "280 lb"},
 		"feeder": {"30 gal", "55 gal"},
 		"water":  {"1 water barrel 55 gal", "2 water barrels 55 gal"},
 		"chores": {"Sat 7 am", "Sun 7 am"},
 	},
-	"metric": {
+	model.Metric: {
 		"target": {"110 kg", "120 kg", "130 kg"},
 		"feeder": {"100 kg", "130 kg"},
 		"water":  {"1 water barrel 200 l", "2 water barrels 200 l"},
@@ -36,15 +36,15 @@ var setupLabels = map[string]map[string][]string{
 }
 
 var setupSentences = catalogue{
-	"pigs_us":       "How many pigs, and about how heavy? As in: 4 pigs 48 lb. Skip: I ask when it matters.",
+	"pigs":          "How many pigs, and about how heavy? As in: 4 pigs 48 lb. Skip: I ask when it matters.",
 	"pigs_metric":   "How many pigs, and about how heavy? As in: 4 pigs 22 kg. Skip: I ask when it matters.",
-	"target_us":     "What weight do you aim for? Skip: {q0}.",
+	"target":        "What weight do you aim for? Skip: {q0}.",
 	"target_metric": "What weight do you aim for? Skip: {q0}.",
-	"feeder_us":     "How big is the feeder, in gallons or pounds? Skip: I learn it from your fills.",
+	"feeder":        "How big is the feeder, in gallons or pounds? Skip: I learn it from your fills.",
 	"feeder_metric": "How big is the feeder, in litres or kilos? Skip: I learn it from your fills.",
-	"water_us":      "How many water barrels, and how big? As in: 2 barrels 55 gal. Skip: no word on water.",
+	"water":         "How many water barrels, and how big? As in: 2 barrels 55 gal. Skip: no word on water.",
 	"water_metric":  "How many water barrels, and how big? As in: 2 barrels 200 l. Skip: no word on water.",
-	"chores_us": "Which day are chores, at what hour shall I write, and is it {n0} there now? " +
+	"chores": "Which day are chores, at what hour shall I write, and is it {n0} there now? " +
 		"As in: sat 7 am, it is 6:40 pm here. Skip: Sat 7 am, my clock.",
 	"chores_metric": "Which day are chores, at what hour shall I write, and is it {n0} there now? " +
 		"As in: Sat 7:00, it is 18:40 here. Skip: Sat 7:00, my clock.",
