@@ -89,9 +89,13 @@ func TestTextsAreShort(t *testing.T) {
 	}
 }
 
-// Nobody reads units that are not their own.
+// Nobody reads figures in units that are not their own; what was said is kept
+// as it was said.
 func TestTextsAreInOneSystem(t *testing.T) {
 	for topic := range keys {
+		if topic == "sizes" || topic == "history" {
+			continue
+		}
 		require.NotRegexp(t, `\d (kg|l|°C|cm|m²|MJ)\b`, ask(hot(orchard(t)).herd(), reading.Ask{Topic: topic}).Text, topic)
 		cold := nursery(t).add("2026-07-11", 600,
 			model.Weather{HighC: model.Float(30)}, model.Spend{Amount: 300, What: "piglets"},
