@@ -18,12 +18,20 @@ var (
 // missingCost is what an incomplete frame costs.
 const missingCost = 3.5
 
+// idleCut is the part of a cut's cost that is not due behind idle words.
+const idleCut = 0.75
+
 // beamWidth is how many readings of the text so far are kept.
-const beamWidth = 14
+const beamWidth = 24
+
+// doubt is the part of what an incomplete frame lacks that counts against it
+// while its missing parts may still come.
+const doubt = 0.6
 
 // hypothesis is one way to cut the text up to an item.
 type hypothesis struct {
 	score float32
+	rank  float32 // score less the doubt
 	frame frame
 	parts uint8
 	start int32 // the first item of the frame
@@ -43,7 +51,11 @@ func (r *reader) cut() []span {
 		// The best way to end whatever came before.
 		best, bestAt := float32(-1e9), 0
 		for k := range beam {
-			if s := beam[k].score - r.unfinished(&beam[k]); s > best {
+			s := beam[k].score - r.unfinished(&beam[k])
+			if beam[k].frame == fIdle && i > 0 && r.items[beam[k].start].gap >= gapStop { // words before a fact cost little
+				s += idleCut * cutCost[it.gap]
+			}
+			if s > best {
 				best, bestAt = s, k
 			}
 		}
@@ -105,7 +117,14 @@ func (r *reader) cut() []span {
 // keep adds a hypothesis to a bounded beam. Of two in the same frame with the
 // same parts the better one stays.
 func keep(beam []hypothesis, h hypothesis) []hypothesis {
-	worst := 0
+	var lacks float32
+	for _, group := range votes.need[h.frame] {
+		if h.parts&group == 0 {
+			lacks += missingCost
+		}
+	}
+	h.rank = h.score - doubt*lacks
+	worst := -1
 	for k := range beam {
 		if beam[k].frame == h.frame && beam[k].parts == h.parts {
 			if h.score > beam[k].score {
@@ -113,14 +132,14 @@ func keep(beam []hypothesis, h hypothesis) []hypothesis {
 			}
 			return beam
 		}
-		if beam[k].score < beam[worst].score {
+		if beam[k].frame != fIdle && (worst < 0 || beam[k].rank < beam[worst].rank) {
 			worst = k
 		}
 	}
 	if len(beam) < beamWidth {
 		return append(beam, h)
 	}
-	if h.score > beam[worst].score {
+	if h.rank > beam[worst].rank || h.frame == fIdle {
 		beam[worst] = h
 	}
 	return beam
@@ -156,7 +175,7 @@ func (r *reader) weigh(f frame, parts uint8) (float32, uint8) {
 		if !any || w > best {
 			best, part, any = w, v.part, true
 		} else {
-			part |= v.part & bAnchor
+			part |= v.part
 		}
 	}
 	if !any {
@@ -269,6 +288,9 @@ func (r *reader) wordFeatures(it *item, add func(feature)) {
 	}
 	if it.pen >= 0 {
 		add(kPen)
+	}
+	if it.either {
+		add(kEither)
 	}
 	if it.canon == zoneCanon {
 		add(kZoneName)

@@ -231,7 +231,7 @@ func (r *reader) afterFraction(it *item, i, n int) int {
 		}
 		return n
 	}
-	if u, k := r.unitPhrase(j); u != 0 && (u.dim() == vessel || len(r.toks[j].s) > 1 && u.dim() != days && u.dim() != money) {
+	if u, k := r.unitPhrase(j); u != 0 && (u.dim() == vessel || len(r.toks[j].s) > 1 && u.dim() != days && u.dim() != money && r.toks[j].s != "in") {
 		it.kind, it.unit = itQty, u
 		return n + k
 	}
@@ -339,7 +339,7 @@ func (r *reader) unitFits(it *item, u unitID, j, k int) bool {
 				return false
 			}
 		}
-		return true
+		return it.v <= 72 && (r.tapeTold(j) || len(r.toks) < 4)
 	case "m", "d", "f", "c", "g", "l", "h", "w", "v", "p", "b":
 		if !t.spaced {
 			return !r.sexTable || t.s != "m" && t.s != "f"
@@ -520,6 +520,17 @@ func (r *reader) readWord(it *item, i int) int {
 	t := &r.toks[i]
 	if n := r.zoneItem(it, i); n > 0 {
 		return n
+	}
+	if len(t.s) == 1 && r.initialHere(i) {
+		it.pig, _ = r.initial(t.s[0])
+		it.init, it.kind, it.known = true, itName, true
+		return 1
+	}
+	if u, k := r.unitPhrase(i); u != 0 && u.dim() == vessel && u != unitBale {
+		if add, k2 := andHalf(r.toks[i+k:]); k2 > 0 && r.toks[i+k].kind == tokWord { // "bag and a half"
+			it.kind, it.v, it.unit, it.known = itQty, 1+add, u, true
+			return k + k2
+		}
 	}
 	any := func(*meaning) bool { return true }
 	m, n := r.lex.phrase(r.toks[i:], any)
@@ -706,4 +717,34 @@ func (r *reader) namingAt(i int) bool {
 		return true
 	}
 	return len(r.c.Herd.Animals) == 0 && p.kind != tokBreak && p.s != "."
+}
+
+// initialHere says that the single letter at token i is a pig's initial: a
+// number stands right behind it, or before it at the end of its clause.
+func (r *reader) initialHere(i int) bool {
+	t := &r.toks[i]
+	if _, ok := r.initial(t.s[0]); !ok || (t.s == "a" || t.s == "i" || t.s == "n" || t.s == "w") && !t.capital || t.s == "x" {
+		return false
+	}
+	return i+1 < len(r.toks) && r.toks[i+1].kind == tokNum && r.toks[i+1].spaced && (i == 0 || r.toks[i-1].kind != tokNum || t.capital || t.spaced)
+}
+
+// tapeTold says that the sentence around token i speaks of a pig's measures or
+// of a depth, so that "in" behind a number is inches.
+func (r *reader) tapeTold(i int) bool {
+	for _, step := range []int{-1, 1} {
+		for k := i; k >= 0 && k < len(r.toks); k += step {
+			t := &r.toks[k]
+			if t.kind == tokBreak || t.s == "." && k != i {
+				break
+			}
+			if m := r.lex.of[t.s]; m != nil && m.sense.any(setOf(sGirth, sLength, sTape, sDeep, sWallow, sPigs, sGilt, sBarrow)) {
+				return true
+			}
+			if h, n := r.nameAt(k); n > 0 && h.pig >= 0 {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -29,6 +29,7 @@ func (r *reader) settleContainers() {
 			it.sense.drop(sBarrel)
 			it.sense.add(sFeeder)
 		case inBarrels && !inFeeders, !inFeeders && len(h.Barrels) > 0:
+			it.sense.add(sWater)
 		case len(h.Feeders) > 0 && inFeeders == inBarrels:
 			it.either = true
 		case len(h.Feeders) > 0 && len(h.Barrels) == 0:
@@ -75,7 +76,7 @@ func (r *reader) thingAt(k int, feed bool, s span) (things, bool) {
 		return t, false
 	case it.isAny(kind):
 		t.any = true
-		plural := strings.HasSuffix(it.s, "s") && !it.is(sWatered) || it.is(sWatered) && !feed || it.is(sWater) && !it.is(sBarrel)
+		plural := strings.HasSuffix(it.s, "s") && !it.is(sWatered) || it.is(sWatered) && !feed || it.is(sWater) && !it.is(sBarrel) && !r.oneVessel(it.s)
 		prev := &item{}
 		if k > s.i {
 			prev = &r.items[k-1]
@@ -447,4 +448,10 @@ func sizeNames(name string) []string {
 		return []string{"pail", "bucket"}
 	}
 	return []string{name}
+}
+
+// oneVessel says that a phrase ends on the word for a single barrel.
+func (r *reader) oneVessel(s string) bool {
+	i := strings.LastIndexByte(s, ' ')
+	return i > 0 && genericThing[s[i+1:]] == sBarrel
 }

@@ -78,6 +78,7 @@ const (
 	kFeeder // a feeder by name
 	kBarrel // a barrel by name
 	kPen    // a pen by name
+	kEither // a word for a feeder or a water barrel
 	kZoneName
 	kOther // a known word without a sense
 	kBlank // an unknown word
@@ -189,7 +190,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, 0, 0.8, sOpenBag, sPartOf)
 	lateWord(f, 0, 0.2, 0.9, sLast)
 	word(f, 0, 0.7, sBoth, sEach, sAll)
-	word(f, bThing, 0.7, sBarrel)
+	give(f, bThing, 1.2, kEither)
 	word(f, 0, 0.2, sLook, sIs, sMore)
 	late(f, bAmount, 0.8, 0.9, kNum)
 	give(f, bAmount, 1.3, kMass)
@@ -308,12 +309,12 @@ func castEvents(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFu
 
 	f = fFence
 	word(f, bAnchor, 2.4, sFence)
-	give(f, bAmount, 3.0, kVolt)
+	give(f, bAmount|bAnchor, 3.0, kVolt)
 	late(f, bAmount, 0.1, 1.2, kNum)
 	lateWord(f, bLevel, 0.2, 1.2, sDead)
 	lateWord(f, 0, 0, 0.7, sWeather, sDown, sOut)
 	word(f, 0, 0.2, sIs)
-	need(f, bAnchor|bAmount, bAmount|bLevel)
+	need(f, bAnchor, bAmount|bLevel)
 
 	f = fWeather
 	give(f, bAmount|bAnchor, 2.6, kTemp)
@@ -511,10 +512,11 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	need(f, bAnchor, bAmount)
 
 	f = fSize
-	give(f, bAnchor, 1.0, kVessel)
-	give(f, bAmount, 1.2, kMass)
+	give(f, bAnchor, 1.6, kVessel)
+	give(f, bAmount, 1.3, kMass)
 	word(f, 0, 1.6, sHolds)
-	word(f, 0, 0.6, sIs, sFeed, sIngredient, sFull)
+	lateWord(f, 0, 0.2, 0.8, sIs)
+	word(f, 0, 0.6, sFeed, sIngredient, sFull)
 	need(f, bAnchor, bAmount)
 
 	f = fMute

@@ -242,3 +242,23 @@ func (r *reader) noDegrees(s span) bool {
 	}
 	return true
 }
+
+// askAlarm asks what a lone "out" or "down" means, the emergency first.
+func (r *reader) askAlarm(down bool) {
+	s := span{fAlarm, 0, len(r.items)}
+	what := model.AlarmOut
+	if down {
+		what = model.AlarmDown
+	}
+	e := r.draft(Fact{model.Alarm{What: what}}, s)
+	choices := []Choice{{Code: "alarm_" + what, Entries: []Entry{e}}}
+	if !down {
+		choices = append(choices,
+			Choice{Code: "alarm_no_water", Entries: []Entry{r.draft(Fact{model.Alarm{What: model.AlarmNoWater}}, s)}},
+			Choice{Code: "alarm_no_feed", Entries: []Entry{r.draft(Fact{model.Alarm{What: model.AlarmNoFeed}}, s)}})
+	} else {
+		choices = append(choices, Choice{Code: "alarm_fence", Entries: []Entry{r.draft(Fact{model.Alarm{What: model.AlarmFence}}, s)}})
+	}
+	choices = append(choices, Choice{Code: "nothing"})
+	r.clarify(Clarify{About: "alarm", Code: "out_what", Draft: []Entry{e}, Choices: choices}, s)
+}

@@ -43,6 +43,7 @@ func (r *reader) just(act Act) Reading {
 // readItems finds the spans and fills them.
 func (r *reader) readItems() {
 	r.settleContainers()
+	r.slipsOfTongue()
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()
@@ -51,6 +52,9 @@ func (r *reader) readItems() {
 		s := spans[n]
 		if s.i >= s.j {
 			continue
+		}
+		if s.frame == fIdle {
+			r.keepDay(s)
 		}
 		if factual[s.frame] {
 			if why := r.mood(s); why != "" {
@@ -213,7 +217,10 @@ func (r *reader) forceFrames() {
 		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k)) && !r.isQuestion(k):
 			end := r.sentenceEnd(k)
 			r.forceRange(k, end, fRemind)
-		case it.is(sNote) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)) && it.pig < 0 && !r.noteFormal(k):
+		case it.is(sNote) && r.noteFormal(k):
+			it.sense.drop(sNote)
+			it.used = true
+		case it.is(sNote) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)) && it.pig < 0:
 			r.forceRange(k, r.lineEnd(k), fNote)
 		case r.questionStart(k):
 			end := r.sentenceEnd(k)
@@ -406,6 +413,9 @@ func (r *reader) settle() Reading {
 	if !r.answered {
 		r.leftOver()
 	}
+	if len(r.out) == 0 && len(r.items) == 1 && r.items[0].isAny(setOf(sOut, sDown)) && !r.items[0].is(sPigs) {
+		r.askAlarm(r.items[0].is(sDown) && !r.items[0].is(sOut))
+	}
 	if len(r.out) == 0 {
 		reason := NoneChatter
 		if len(r.left) > 0 {
@@ -549,4 +559,33 @@ func (r *reader) worthQuoting(i, j int) bool {
 		}
 	}
 	return j-i > 2
+}
+
+// slipsOfTongue drops a number that the person takes back in the same breath:
+// "moss 150 no 153".
+func (r *reader) slipsOfTongue() {
+	for k := 1; k+1 < len(r.items); k++ {
+		it := &r.items[k]
+		if !it.is(sNo) || it.pig >= 0 || it.s == "n" || it.s == "fix" || it.s == "not right" || it.s == "edit" {
+			continue
+		}
+		n := k + 1
+		for n < len(r.items) && n < k+3 && r.items[n].kind == itWord && r.items[n].isAny(setOf(sNo, sFiller)) {
+			n++
+		}
+		if n >= len(r.items) {
+			return
+		}
+		old, now := &r.items[k-1], &r.items[n]
+		if old.number() && now.number() && !old.soft && (old.kind == now.kind || now.kind == itNum) || old.kind == itDim && now.kind == itDim {
+			if now.kind == itNum && old.kind == itQty {
+				now.kind, now.unit = itQty, old.unit
+			}
+			old.kind, old.used = itWord, true
+			old.sense = setOf(sFiller)
+			for x := k; x < n; x++ {
+				r.items[x].sense, r.items[x].used = setOf(sFiller), true
+			}
+		}
+	}
 }
