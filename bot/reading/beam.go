@@ -295,8 +295,15 @@ func (r *reader) wordFeatures(it *item, add func(feature)) {
 	if it.canon == zoneCanon {
 		add(kZoneName)
 	}
-	if it.unit != 0 && it.unit.dim() == vessel {
-		add(kVessel)
+	if it.unit != 0 {
+		switch it.unit.dim() {
+		case vessel:
+			add(kVessel)
+		case mass, volume, length:
+			add(kUnitWord)
+		case money:
+			add(kMoneyWord)
+		}
 	}
 	if len(r.feats) > 0 {
 		return

@@ -109,7 +109,7 @@ func (r *reader) read(it *item, i int, days dayReader, currency unitID) int {
 			r.takeName(it, h, i, n)
 			return n
 		}
-		if e, n := days.at(i); n > 0 {
+		if e, n := days.at(i); n > 0 && !(t.kind == tokSlash && n == 1 && r.partOf(i)) {
 			it.kind, it.day, it.known = itDay, e, true
 			it.v, it.v2 = t.v, t.v2
 			if m, k := r.lex.phrase(r.toks[i:], func(m *meaning) bool { return m.isDay }); m != nil && k == n {
@@ -136,7 +136,7 @@ func (r *reader) plainUse(i, n int, h herdName, days dayReader) bool {
 		return false
 	}
 	m, k := r.lex.phrase(r.toks[i:], func(*meaning) bool { return true })
-	if m != nil && k > 1 && h.pig >= 0 {
+	if m != nil && k > 1 && (h.pig >= 0 || h.part && m.sense.any(whoWords)) {
 		return true
 	}
 	if days.month(i) > 0 {
@@ -559,6 +559,13 @@ func (r *reader) readWord(it *item, i int) int {
 		}
 	}
 	if m != nil {
+		if n == 1 && m.sense.empty() && m.unit != 0 && len(t.s) >= 3 && !(i > 0 && r.toks[i-1].kind == tokNum) { // "mos": months, or a pig
+			if h, ok := r.nearName(t.s); ok && h.pig >= 0 {
+				r.takeName(it, h, i, 0)
+				it.near = true
+				return 1
+			}
+		}
 		r.takeMeaning(it, m)
 		return n
 	}
@@ -745,6 +752,31 @@ func (r *reader) tapeTold(i int) bool {
 				return true
 			}
 		}
+	}
+	return false
+}
+
+// partOf says that 3/4 is a part of something and no day: the words beside it
+// speak of a level.
+func (r *reader) partOf(i int) bool {
+	t := &r.toks[i]
+	if t.v3 != 0 || t.v >= t.v2 || !smallParts(t.v2) || i == 0 {
+		return i == 0 && t.v3 == 0 && t.v < t.v2 && smallParts(t.v2) && i+1 < len(r.toks) && r.levelWord(i+1)
+	}
+	if i+1 < len(r.toks) && r.levelWord(i+1) {
+		return true
+	}
+	switch r.toks[i-1].s {
+	case "about", "maybe", "only", "at", "to", "still", "is", "was", "roughly", "nearly", "almost", "its", "it's", "filled", "hopper", "feeder", "barrel", "tank", "level", "looks", "a", "~":
+		return true
+	}
+	return r.toks[i-1].kind == tokNum
+}
+
+func (r *reader) levelWord(i int) bool {
+	switch r.toks[i].s {
+	case "full", "left", "of", "empty", "gone", "bag", "bags", "batch", "batches", "bucket", "sack", "in", "remaining", "tank", "barrel":
+		return true
 	}
 	return false
 }

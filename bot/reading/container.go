@@ -193,8 +193,16 @@ func (r *reader) portions(s span, feed bool) []portion {
 		cs = append(cs, cluster{m.k, m.k, m.t})
 	}
 	before := cs[0].from < firstAmount
-	if !before && len(cs) > 1 && r.amountBetween(cs[len(cs)-1].to, s.j, feed) && !r.amountBetweenAll(s.i, cs[0].from, feed) {
+	if !before && len(cs) > 1 && r.numberBetween(cs[len(cs)-1].to, s.j) {
 		before = true
+	}
+	// Marks right behind a name belong to it even where numbers come first.
+	ends := make([]int, len(cs))
+	for n, c := range cs {
+		ends[n] = c.to + 1
+		for ends[n] < s.j && !r.items[ends[n]].number() && r.items[ends[n]].gap < gapComma && (n+1 == len(cs) || ends[n] < cs[n+1].from) {
+			ends[n]++
+		}
 	}
 	var out []portion
 	for n, c := range cs {
@@ -208,10 +216,10 @@ func (r *reader) portions(s span, feed bool) []portion {
 			}
 		} else {
 			if n > 0 {
-				p.i = cs[n-1].to + 1
+				p.i = ends[n-1]
 			}
 			if n+1 < len(cs) {
-				p.j = c.to + 1
+				p.j = ends[n]
 			}
 		}
 		out = append(out, p)
@@ -228,14 +236,13 @@ func (r *reader) amountBetween(i, j int, feed bool) bool {
 	return false
 }
 
-func (r *reader) amountBetweenAll(i, j int, feed bool) bool {
-	n := 0
-	for k := i; k < j; k++ {
-		if r.amountLike(k, feed) {
-			n++
+func (r *reader) numberBetween(i, j int) bool {
+	for k := i + 1; k < j; k++ {
+		if r.items[k].number() && !r.items[k].soft {
+			return true
 		}
 	}
-	return n > 1
+	return false
 }
 
 func join(a, b things) things {
@@ -276,7 +283,9 @@ type contents struct {
 	wrong    bool // an amount of the other kind: gallons of feed
 	bare     bool // the amount had no unit
 	approx   bool
-	said     int // its item
+	bags     bool // the amount was counted in bags or buckets
+	second   bool // a bare number stands beside the amount
+	said     int  // its item
 }
 
 // contentsOf reads the amounts, marks and verbs of items[i:j].
@@ -304,6 +313,7 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.said = k
 		case it.kind == itQty && it.unit.dim() == vessel && feed:
 			size, ok := r.sizeOf(it.unit)
+			c.bags = true
 			if k+1 < j && r.items[k+1].qty(mass) && r.items[k+1].gap <= gapAnd && !ok { // "2 50 lb bags" and "2 bags 50 lb"
 				size, ok = r.items[k+1].si(), true
 				r.items[k+1].used = true
@@ -343,6 +353,7 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 				c.bare = true
 				c.said = k
 			} else if !sameAmount(*c.amount, u.si(it.v)) {
+				c.second = true
 				add(u.si(it.v))
 			}
 		case it.is(sFull) && !it.is(sFill) && !r.negated(k, i), it.s == "topped off":

@@ -28,12 +28,13 @@ type talk struct {
 	records []model.Record
 	before  []reading.Recorded
 	herd    *model.Herd
+	pending *reading.Pending
 }
 
 func newTalk() *talk { return &talk{loc: time.UTC, herd: model.Fold(nil)} }
 
 func (k *talk) context(now time.Time) reading.Context {
-	return reading.Context{Now: now, Herd: k.herd, Before: k.before}
+	return reading.Context{Now: now, Herd: k.herd, Before: k.before, Pending: k.pending}
 }
 
 // say reads a text and records its facts.
@@ -44,7 +45,20 @@ func (k *talk) say(wall, text string) (reading.Reading, error) {
 	}
 	got := reading.Read(k.context(now), text)
 	var said []reading.Recorded
+	if got.Answers {
+		k.pending = nil
+	}
 	for _, e := range got.Entries {
+		if c, ok := e.Act.(reading.Clarify); ok {
+			k.pending = &reading.Pending{ID: "q", Clarify: c, Text: text, AskedAt: now}
+			for _, choice := range c.Choices {
+				label := choice.Label
+				if label == "" {
+					label = choice.Code
+				}
+				k.pending.Labels = append(k.pending.Labels, label)
+			}
+		}
 		f, ok := e.Act.(reading.Fact)
 		if !ok {
 			continue

@@ -186,7 +186,7 @@ func (r *reader) notThen(k int) bool {
 	n := len(r.items)
 	num := func(i int) bool { return i < n && r.items[i].number() && !r.items[i].soft }
 	for i := k; i < n; i++ {
-		if r.items[i].s == "not" && (num(i+1) && (i > 0 && num(i-1) || num(i+2)) || i > 0 && i+1 < n && r.items[i-1].pig >= 0 && r.items[i+1].pig >= 0) {
+		if r.items[i].s == "not" && (num(i+1) && (i > 0 && num(i-1) || num(i+2)) || i+1 < n && r.items[i+1].pig >= 0 && (i > 0 && r.items[i-1].pig >= 0 || i+2 < n && r.items[i+2].pig >= 0 && n <= 4)) {
 			return true
 		}
 	}
@@ -263,12 +263,42 @@ func (r *reader) followsUp(f model.Fact, from int) bool {
 		return false
 	}
 	switch v := f.(type) {
+	case model.Weigh:
+		return r.swappedDigits(v)
+	case model.Refill:
+		return r.swappedDigits(v)
 	case model.Treat:
 		return v.WithdrawalDays == nil && len(r.items) <= 3 && r.firstQty(span{0, 0, len(r.items)}, days) >= 0
 	case model.Worm:
 		return v.WithdrawalDays == nil && len(r.items) <= 3 && r.firstQty(span{0, 0, len(r.items)}, days) >= 0
 	case model.Booked:
 		return r.quoteHas(span{0, 0, len(r.items)}, "moved to", "moved us to", "changed to", "rescheduled") && r.has(span{0, 0, len(r.items)}, sButcher)
+	}
+	return false
+}
+
+// swappedDigits says that the text is but a number with the digits of the one
+// just recorded, in another order: "163" behind "136".
+func (r *reader) swappedDigits(f model.Fact) bool {
+	if len(r.items) != 1 || !r.items[0].number() {
+		return false
+	}
+	now := []byte(itoa(int(r.items[0].v)))
+	if r.items[0].v < 10 {
+		return false
+	}
+	for a := range now {
+		for b := a + 1; b < len(now); b++ {
+			now[a], now[b] = now[b], now[a]
+			v := 0.0
+			for _, d := range now {
+				v = v*10 + float64(d-'0')
+			}
+			now[a], now[b] = now[b], now[a]
+			if v != r.items[0].v && r.holdsNumber(f, v) {
+				return true
+			}
+		}
 	}
 	return false
 }

@@ -66,19 +66,21 @@ const (
 	kMoney
 	kHead
 	kNipples
-	kPair   // 38x42 in lengths or no unit, as a tape gives
-	kSides  // 50x80 ft
-	kDay    // any day
-	kEvery  // a habit: saturdays
-	kClock  // a time
-	kSlash  // 94/71
-	kFrac   // half
-	kPig    // a pig by name
-	kGroup  // a group of pigs by name
-	kFeeder // a feeder by name
-	kBarrel // a barrel by name
-	kPen    // a pen by name
-	kEither // a word for a feeder or a water barrel
+	kPair      // 38x42 in lengths or no unit, as a tape gives
+	kSides     // 50x80 ft
+	kDay       // any day
+	kEvery     // a habit: saturdays
+	kClock     // a time
+	kSlash     // 94/71
+	kFrac      // half
+	kPig       // a pig by name
+	kGroup     // a group of pigs by name
+	kFeeder    // a feeder by name
+	kBarrel    // a barrel by name
+	kPen       // a pen by name
+	kEither    // a word for a feeder or a water barrel
+	kUnitWord  // a unit without a number
+	kMoneyWord // a currency without a number
 	kZoneName
 	kOther // a known word without a sense
 	kBlank // an unknown word
@@ -383,10 +385,11 @@ func castHerd(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 
 	f = fSpend
 	give(f, bAmount|bAnchor, 1.9, kMoney)
-	word(f, bAnchor, 2.0, sPay, sReceived)
+	word(f, bAnchor, 2.8, sPay)
+	word(f, bAnchor, 2.0, sReceived)
 	give(f, bAmount, 0.7, kNum)
 	late(f, 0, 0.05, 0.2, kBlank, kOther, kVessel)
-	lateWord(f, 0, 0.1, 0.4, sIngredient, sFeed, sButcher, sFence, sWorm, sTreat, sWater, sFeeder, sOf, sPigs, sSnooze, sPackaged)
+	lateWord(f, 0, 0.1, 0.4, sIngredient, sFeed, sButcher, sFence, sWorm, sTreat, sWater, sFeeder, sOf, sPigs, sSnooze, sPackaged, sTape, sMove, sPen, sBook, sRecipe, sSick, sWeather)
 	need(f, bAnchor, bAmount)
 }
 
@@ -456,6 +459,7 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	f = fUnits
 	word(f, bAnchor, 1.5, sUS, sMetric)
 	word(f, bThing, 1.2, sUnits)
+	give(f, bAnchor, 0.6, kUnitWord)
 	need(f, bAnchor)
 
 	f = fHerd
@@ -465,7 +469,8 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	need(f, bAnchor, bThing)
 
 	f = fCurrency
-	word(f, bAnchor, 2.4, sCurrency)
+	word(f, bThing, 2.4, sCurrency)
+	give(f, bAnchor, 0.9, kMoneyWord)
 	need(f, bAnchor)
 
 	f = fSetFeeder
@@ -474,7 +479,7 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	word(f, 0, 1.2, sHolds)
 	lateWord(f, 0, 0.5, 1.4, sNamed)
 	give(f, bAmount, 1.2, kMass, kVolume)
-	give(f, 0, 0.4, kNum)
+	give(f, bAmount, 0.4, kNum)
 	word(f, bThing, 0.5, sBarrel, sFeed)
 	word(f, 0, 0.5, sEach, sBoth)
 	late(f, 0, 0, 0.2, kBlank, kOther)
@@ -487,8 +492,8 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	word(f, 0, 1.2, sHolds)
 	lateWord(f, 0, 0.5, 1.4, sNamed)
 	give(f, bAmount, 1.4, kVolume)
-	give(f, bAmount, 1.6, kNipples)
-	give(f, 0, 0.4, kNum)
+	give(f, bAmount, 3, kNipples)
+	give(f, bAmount, 0.4, kNum)
 	word(f, 0, 0.5, sEach, sBoth)
 	late(f, 0, 0, 0.2, kBlank, kOther)
 	need(f, bAnchor, bAmount)
@@ -522,5 +527,6 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	f = fMute
 	word(f, bAnchor, 3, sMute)
 	late(f, 0, 0, 0.4, kBlank, kOther)
+	lateWord(f, 0, 0, 3.2, sWorm, sWater, sFeed, sFill, sMove, sPen, sButcher, sTape, sWeigh, sWallow, sWeather, sRecipe, sRemind, sTell)
 	need(f, bAnchor)
 }

@@ -201,7 +201,7 @@ func (r *reader) askDay(a *Ask, s span) {
 		if a.Topic == "history" || r.pastQuestion(s) {
 			l = lookBack
 		}
-		if it.day.coarse && it.day.form == dayOffset && a.Topic == "today" {
+		if it.day.coarse && it.day.form == dayOffset && (a.Topic == "today" || a.Topic == "history") {
 			continue
 		}
 		if d, ok := it.day.on(r.today, l, r.dayFirst); ok {

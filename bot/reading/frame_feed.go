@@ -7,8 +7,12 @@ import (
 // fillFeed reads pours and levels of feeders.
 func (r *reader) fillFeed(s span) {
 	ps := r.portions(s, true)
+	first := len(r.out)
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, true)
+		if n > 0 && p.every && c.amount == nil && c.fraction == nil && c.vessels == 0 && r.allFull(first) {
+			continue // "big 160 small 80 full both"
+		}
 		if len(ps) > 1 {
 			if r.has(s, sFill) && !c.left {
 				c.filled, c.verb = true, true
@@ -31,6 +35,10 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 	h := r.c.Herd
 	if c.wrong && c.amount == nil && c.vessels == 0 {
 		r.waterEntries(s, things{}, r.contentsOf(s.i, s.j, false), whole)
+		return
+	}
+	if c.bags && c.second && !t.any && !c.verb && !c.left { // "6 bags feed 108": bought
+		r.fillStock(whole)
 		return
 	}
 	names, sure := r.feederNames(t)
@@ -103,7 +111,7 @@ func (r *reader) feedFact(name string, c contents, split float64) (Act, bool) {
 	switch {
 	case c.days != nil && !c.filled && amount == nil:
 		return Fact{model.FeedLevel{Feeder: name, Days: c.days}}, true
-	case c.left && !c.filled && (amount != nil || c.fraction != nil):
+	case c.left && (!c.filled || !c.verb && c.fraction != nil) && (amount != nil || c.fraction != nil):
 		if c.fraction != nil {
 			amount = nil
 		}
@@ -356,4 +364,19 @@ func (r *reader) onlyVessels(s span) bool {
 		}
 	}
 	return true
+}
+
+// allFull marks the pours since the given entry as having filled their feeders.
+func (r *reader) allFull(first int) bool {
+	done := false
+	for k := first; k < len(r.out); k++ {
+		if f, ok := r.out[k].Act.(Fact); ok {
+			if p, ok := f.Fact.(model.Refill); ok && p.FeedKg != nil {
+				p.Full, p.Fraction = true, nil
+				r.out[k].Act = Fact{p}
+				done = true
+			}
+		}
+	}
+	return done
 }

@@ -392,10 +392,11 @@ func (r *reader) fillUnits(s span) {
 			units = model.US
 		case it.is(sMetric):
 			units = model.Metric
-		case it.s == "kg":
-			units = model.Metric
-		case it.s == "lb", it.s == "lbs", it.s == "pounds":
+		case it.kind == itWord && it.unit != 0 && units == "":
 			units = model.US
+			if it.unit.metric() {
+				units = model.Metric
+			}
 		default:
 			continue
 		}

@@ -286,6 +286,11 @@ func (r *reader) fillUndo(s span) {
 			}
 		}
 	}
+	for k := 0; k < len(r.c.Before) && u.Of == ""; k++ {
+		if _, ok := r.c.Before[k].Entry.Act.(Fact); ok {
+			u.Of = r.c.Before[k].Entry.Act.Intent()
+		}
+	}
 	r.useAll(s)
 	r.emit(u, s)
 }

@@ -47,6 +47,10 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 	case c.filled || r.has(whole, sWatered):
 		w.Full = true
 	default:
+		if r.saidAlarm(model.AlarmNoWater) { // "no water in any barrel"
+			r.emit(Fact{model.Water{Fraction: model.Float(0), Seen: true}}, s)
+			return
+		}
 		w.Full = r.doneWithWater(s, t)
 		if !w.Full {
 			r.clarifyWater(whole, t)
@@ -95,7 +99,13 @@ func (r *reader) doneWithWater(s span, t things) bool {
 	if r.has(s, sDone) || r.has(s, sThanks) || r.quoteHas(s, "ok", "okay", "good", "done", "fine", "gr8") {
 		return true
 	}
-	return (t.every || len(t.at) > 0) && s.j-s.i <= 4 || r.has(s, sWater) && s.j-s.i <= 2
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itDay && it.kind != itClock && it.kind != itThing && !it.isAny(setOf(sFiller, sBarrel, sWater, sBoth, sAll, sAnd, sEach)) && it.kind != itNum {
+			return false
+		}
+	}
+	return t.every || len(t.at) > 0 || r.has(s, sWater)
 }
 
 func (r *reader) clarifyWater(s span, t things) {
@@ -180,4 +190,16 @@ func (r *reader) fillWallow(s span) {
 		w.Minutes = nil
 	}
 	r.emit(Fact{w}, s)
+}
+
+// saidAlarm says that the text has raised an alarm of the kind.
+func (r *reader) saidAlarm(what string) bool {
+	for _, e := range r.out {
+		if f, ok := e.Act.(Fact); ok {
+			if a, ok := f.Fact.(model.Alarm); ok && a.What == what {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -152,7 +152,7 @@ func (r *reader) label(s span, ms []measure) {
 		switch {
 		case it.is(sEmptyCrate):
 			tags = append(tags, tag{k, roleTare})
-		case it.is(sGirth) && (it.s != "around" && it.s != "round" || r.around(k, s)):
+		case it.is(sGirth), (it.s == "around" || it.s == "round") && r.around(k, s):
 			tags = append(tags, tag{k, roleGirth})
 		case it.is(sLength), it.s == "l" && k > s.i && r.items[k-1].number():
 			tags = append(tags, tag{k, roleLength})
@@ -351,7 +351,7 @@ func (r *reader) whose(s span, ms []measure) {
 				lo = ms[k-1].at + 1
 			}
 			hi = ms[k].at
-			if sel := r.selectPigs(lo, hi); sel.any {
+			if sel := r.selectPigs(r.fromNames(lo, hi), hi); sel.any {
 				last = sel
 				if n := r.runOf(ms, k, s); n > 1 && !sel.all && len(sel.pigs) == n {
 					for x := range n {
@@ -487,4 +487,23 @@ func (r *reader) forNames(ms []measure, s span) bool {
 		}
 	}
 	return false
+}
+
+// fromNames skips words for several pigs that only lead up to their names:
+// "both girls got weighed, Plum's at 163".
+func (r *reader) fromNames(i, j int) int {
+	for k := i; k < j; k++ {
+		if r.items[k].pig >= 0 {
+			for n := k; n > i; n-- {
+				if r.items[n-1].is(sBut) || r.items[n-1].is(sAll) && r.items[n].gap == gapNone {
+					return i
+				}
+			}
+			if r.items[k].gap >= gapComma {
+				return k
+			}
+			return i
+		}
+	}
+	return i
 }

@@ -15,10 +15,10 @@ var tradeWords = []entryWords{
 	{sGilt, "gilt, gilts, girl, girls, the girls, females, female"},
 	{sBoar, "boar, boars, intact male"},
 	{sSow, "sow, sows"},
-	{sYoung, "small ones, little ones, younger ones, young ones, babies, the babies, new ones, second batch, second group, the youngsters, youngsters, younger, younger pigs, little pigs, small pigs, the littles, young pigs, new pigs, late ones, second lot, the small, the young"},
-	{sOld, "big ones, older ones, old ones, first batch, first group, older, older pigs, big pigs, the bigs, first lot, the big, the old, big boys"},
+	{sYoung, "small ones, little ones, younger ones, young ones, babies, the babies, new ones, second batch, second group, the youngsters, youngsters, younger, younger pigs, little pigs, small pigs, the littles, young pigs, new pigs, late ones, second lot"},
+	{sOld, "big ones, older ones, old ones, first batch, first group, older, older pigs, big pigs, the bigs, first lot, big boys"},
 
-	{sGirth, "girth, heart girth, around, girthed, chest, girths, grith, heartgirth, around the heart, around the chest, round the chest, round, girth's, brustumfang, umfang"},
+	{sGirth, "girth, heart girth, girthed, chest, girths, grith, heartgirth, around the heart, around the chest, round the chest, girth's, brustumfang, umfang"},
 	{sLength, "length, long, len, lenght, lengths, longs, in length, nose to tail, länge"},
 	{sTape, "taped, tape, tapes, measured, taping, tape measured, taped out, measures, measure, taped at"},
 	{sWeigh, "weigh, weighs, weighed, weight, weights, weighing, wt, wts, scale, scaled, scales, weighed in, tips the scales, weighed out, weighin, wgt, on the scale, weighd, wieght, wiegh, wieghs, wieghed, tipped the scale, put on the scale, went over the scale, comes to, clocked, liveweight, live weight"},
@@ -99,7 +99,7 @@ var tradeWords = []entryWords{
 	{sButcher, "butcher, slaughter, processor, abattoir, locker, butcher date, kill date, slaughter date, kill day, butcher day, butcher's, the butcher, butchers, butchering, slaughterhouse, meat locker, kill, harvest, processing, packing house, bucher, buther, butchr, schlachter, butcher appointment, kill slot, slaughter day, freezer camp, metzger"},
 	{sBook, "booked, book, appointment, appt, slot, slots, booking, scheduled, reserved, confirmed, has us down, has us, date is, got a date, is set for, set for, got us in, can take, takes, penciled in, on the calendar, spots, spot, locked in, schedule, has a slot, rescheduled, moved us to, changed to, got the date, taking, booked in, will take, signed up"},
 	{sCancel, "cancel, cancelled, canceled, call off, called off, fell through, scratch, cancels, no longer booked, cancelling, lost the slot, cancel the, canceling"},
-	{sAway, "away, vacation, holiday, holidays, trip, out of town, gone from, travelling, traveling, not here, not home, be gone, on leave, gone, out of state, won't be here, wont be here, off grid, visiting, leave, leaving, im gone, i'm gone, we're gone, were gone, not around, won't be around, urlaub, at the lake, will be gone, am away"},
+	{sAway, "away, vacation, camping, off camping, hiking, holiday, holidays, trip, out of town, gone from, travelling, traveling, not here, not home, be gone, on leave, gone, out of state, won't be here, wont be here, off grid, visiting, leave, leaving, im gone, i'm gone, we're gone, were gone, not around, won't be around, urlaub, at the lake, will be gone, am away"},
 
 	{sTarget, "target, aim, aiming, aim for, goal, finish weight, market weight, butcher weight, finish at, aiming for, finishing weight, target weight, shooting for, want them at, want them to reach, finish them at, take them to, butcher at, slaughter weight, goal weight, aim is, finish, aiming at, zielgewicht, slaughter at, to finish, butcher them at, want them to hit, ending weight, final weight, raise them to, grow them to, we finish, get them to, live weight target"},
 	{sChore, "chores, chore day, chore days, rounds, choreday, chore, round, big day, work day, feeding day, weekly round, chores are, chore time, do chores, do the chores, weekly chores, pig day, do the pigs, do the round, i do chores, weekly visit, stalltag"},

@@ -74,8 +74,8 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 				n.pen = int8(i)
 			}
 			n.words = nameWords(name)
-			if len(n.words) == 0 || len(n.words) == 1 && genericThing[n.words[0]] != 0 {
-				continue // "barrel": the generic word finds it
+			if len(n.words) == 0 || len(n.words) == 1 && genericThing[n.words[0]] != 0 && len(names) == 1 {
+				continue // "barrel": the general word finds it
 			}
 			out = append(out, n)
 			out = append(out, parts(n, names, i)...)
