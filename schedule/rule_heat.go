@@ -49,7 +49,10 @@ func heatLine(d model.Day, h model.Heat) Line {
 		Q: []model.Quantity{
 			{Value: h.HighC, Unit: model.Celsius}, {Value: h.RhPct, Unit: model.Percent}, {Value: h.THI, Unit: model.Ratio},
 		},
-		Reasons: h.Reasons,
+		Reasons: append([]model.Reason{{Code: ReasonWeatherTold, On: d, Q: []model.Quantity{{Value: h.HighC, Unit: model.Celsius}}}}, h.Reasons...),
+	}
+	if h.RhAssumed {
+		l.Reasons = append(l.Reasons, model.Reason{Code: ReasonHumidityAssumed, Q: []model.Quantity{{Value: h.RhPct, Unit: model.Percent}}})
 	}
 	if l.Grade == "" {
 		l.Grade = Routine

@@ -22,7 +22,7 @@ func refillVisit(v *view) []need {
 	}
 	l := Line{
 		About: aboutRefill, Topic: aboutRefill, Grade: Routine, Code: CodeRefillVisit,
-		On: v.day, At: v.next, Reasons: p.Reasons,
+		On: v.day, At: v.next, Reasons: v.untilNext(p.Reasons),
 		Q: []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}},
 	}
 	for _, f := range p.Feeders {
@@ -75,6 +75,7 @@ func refillBetween(v *view) []need {
 	out := []need{{Line: l, token: token(aboutRefill, "between", filled, v.next), edge: l.At, quiet: v.sinceVisit()}}
 	l.Topic, l.Code, l.Grade, l.At, l.On = "refill:out", CodeRefillOut, Danger, likely, 0
 	l.Q = l.Q[:1:1]
+	l.Reasons = append([]model.Reason{v.notLogged(filled)}, p.Reasons...)
 	return append(out, v.tellAgain(need{Line: l, quiet: v.sinceVisit()}, filled, likely, feedOutTellings)...)
 }
 

@@ -15,7 +15,7 @@ func waterVisit(v *view) []need {
 	}
 	l := Line{
 		About: aboutWater, Topic: aboutWater, Grade: Routine, Code: CodeWaterVisit,
-		On: v.day, At: v.next, Latest: w.EdgeAt, Reasons: w.Reasons,
+		On: v.day, At: v.next, Latest: w.EdgeAt, Reasons: v.untilNext(w.Reasons),
 	}
 	fill, full, known := 0.0, 0.0, true
 	for _, b := range w.Barrels {
@@ -62,6 +62,7 @@ func waterBetween(v *view) []need {
 		return out
 	}
 	l.Topic, l.Code, l.Grade, l.At, l.On, l.Q = "water:out", CodeWaterOut, Danger, w.LikelyAt, 0, nil
+	l.Reasons = append([]model.Reason{v.notLogged(spoken)}, w.Reasons...)
 	n := need{Line: l, quiet: v.sinceVisit()}
 	if seen, ok := v.seenEmpty(); ok { // seen by a person, not calculated: it breaks the quiet hours
 		n.Code, n.At, n.breaks = CodeWaterSeenEmpty, seen, true

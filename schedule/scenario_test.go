@@ -304,6 +304,25 @@ func TestSixLinesAtMostAndNothingAskedForIsLost(t *testing.T) {
 	require.Empty(t, again)
 }
 
+func TestLinesSayWhy(t *testing.T) {
+	f := calm()
+	f.feedDays, f.heat = 8, map[model.Day]model.HeatClass{d("2026-05-09"): model.HeatWatch}
+	l := newHerd(t, "America/Chicago").add("2026-05-06 09:00", model.AwayFrom{From: d("2026-05-15"), To: d("2026-05-17")})
+	l.weather("2026-05-08 09:00", "2026-05-09", 29, 18)
+	now := l.time("2026-05-09 07:00")
+	h := l.herd(now)
+	due, _ := decide(h, with(f)(h), now)
+	require.Len(t, due, 1)
+	why := map[string][]model.Reason{}
+	for _, x := range due[0].Lines {
+		why[x.About] = x.Reasons
+	}
+	require.Equal(t, []model.Reason{
+		{Code: ReasonNextVisit, On: d("2026-05-23")}, {Code: ReasonAway, On: d("2026-05-17")},
+	}, why[aboutRefill])
+	require.Equal(t, ReasonWeatherTold, why[aboutHeat][0].Code)
+}
+
 func TestSeasonCountsItsOwnPigs(t *testing.T) {
 	l := newHerd(t, "America/Chicago").
 		add("2026-08-01 09:00", model.Gone{Animals: []string{model.All}, How: model.Butchered}).
