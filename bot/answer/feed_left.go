@@ -22,7 +22,11 @@ func feedLeft(a asked) Answer {
 			"feed_kg": kg(x.LevelKg.Mid), "use_kg_d": kg(x.UseKgD.Mid), "days": kg(x.Days),
 			"low_days": kg(x.LowDays), "empty": a.moment(x.Empty),
 		}
-		parts = append(parts, a.v.Phrase("feeder_part", wording.Args{
+		code := "feeder_part"
+		if x.EdgeDays*24 < 1 {
+			code = "feeder_part_out"
+		}
+		parts = append(parts, a.v.Phrase(code, wording.Args{
 			Names: []string{x.Name}, Q: []model.Quantity{wording.Kg(x.LevelKg.Mid)},
 			Moments: []time.Time{a.after(x.EdgeDays)},
 		}))

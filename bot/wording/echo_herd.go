@@ -93,13 +93,13 @@ func (v Voice) echoBooked(b model.Booked) string {
 		return "butcher " + v.Day(b.Day) + " cancelled"
 	}
 	count, at := "", ""
-	if b.Count > 0 {
-		count = countNoun(float64(b.Count), "pig", "pigs")
-	}
 	if b.Minute != nil {
-		at = v.Clock(*b.Minute)
+		at = " " + v.Clock(*b.Minute)
 	}
-	return phrase("butcher "+v.Day(b.Day), at, count)
+	if b.Count > 0 {
+		count = " " + countNoun(float64(b.Count), "pig", "pigs")
+	}
+	return "butcher " + v.Day(b.Day) + at + count
 }
 
 func (v Voice) echoSpend(s model.Spend) string {

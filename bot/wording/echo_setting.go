@@ -68,12 +68,12 @@ func (v Voice) echoThing(s model.Setting) string {
 		nipples = countNoun(float64(*t.Nipples), "nipple", "nipples")
 	}
 	if t.InUse != nil {
-		use = "not in use"
+		use = " not in use"
 		if *t.InUse {
-			use = "in use"
+			use = " in use"
 		}
 	}
-	return phrase(head+size, nipples, use)
+	return phrase(head+size+use, nipples)
 }
 
 // thingName names a thing with its kind, which its own name may say already.

@@ -65,7 +65,7 @@ var echoes = []struct {
 	{model.Gone{Count: 2, How: model.Butchered}, "2 pigs butchered", ""},
 	{model.Gone{Animals: []string{"Fern"}, How: model.Butchered, HangingKg: model.Float(199 * lb)}, "Fern hung 199 lb", ""},
 	{model.Gone{Animals: all, How: model.Butchered, PackagedKg: model.Float(410 * lb)}, "packaged 410 lb", ""},
-	{model.Booked{Day: day("2026-09-01"), Minute: model.Int(360), Count: 4}, "butcher Tue 1 Sep, 6 am, 4 pigs", "butcher Tue 1 Sep, 6:00, 4 pigs"},
+	{model.Booked{Day: day("2026-09-01"), Minute: model.Int(360), Count: 4}, "butcher Tue 1 Sep 6 am 4 pigs", "butcher Tue 1 Sep 6:00 4 pigs"},
 	{model.Booked{Day: day("2026-09-01"), Cancelled: true}, "butcher Tue 1 Sep cancelled", ""},
 	{model.AwayFrom{From: day("2026-07-24"), To: day("2026-08-03")}, "away Fri 24 Jul to Mon 3 Aug", ""},
 	{model.Spend{Amount: 61, Currency: "USD", What: "straw"}, "spent $61 on straw", ""},
@@ -82,7 +82,7 @@ var echoes = []struct {
 	{setting(model.SetBarrel, model.Thing{Name: "barrel 1", CapacityL: model.Float(55 * gal)}), "water barrel 1 holds 55 gal", ""},
 	{setting(model.SetFeeder, model.Thing{Name: "feeder", CapacityKg: model.Float(300 * lb)}), "feeder holds 300 lb", ""},
 	{setting(model.SetPen, model.Thing{Name: "pen 1", AreaM2: model.Float(400)}), "pen 1 400 m2", ""},
-	{setting(model.SetPen, model.Thing{Name: "oak", AreaM2: model.Float(400), InUse: &yes}), "pen oak 400 m2, in use", ""},
+	{setting(model.SetPen, model.Thing{Name: "oak", AreaM2: model.Float(400), InUse: &yes}), "pen oak 400 m2 in use", ""},
 	{setting(model.SetWallow, model.Thing{AreaM2: model.Float(4.459), DepthM: model.Float(0.1524)}), "wallow 48 sq ft 6 in deep", ""},
 }
 
@@ -121,7 +121,7 @@ func TestEchoSaysDayAndTime(t *testing.T) {
 	e.On = day("2025-12-31")
 	require.Equal(t, "fed, full, Wed 31 Dec 2025, 18:30", metric(t).Echo(e))
 	booked := reading.Entry{Act: reading.Fact{Fact: model.Booked{Day: day("2026-09-01"), Minute: model.Int(360)}}, On: day("2026-07-04"), Minute: model.Int(360)}
-	require.Equal(t, "butcher Tue 1 Sep, 6 am", us(t).Echo(booked))
+	require.Equal(t, "butcher Tue 1 Sep 6 am", us(t).Echo(booked))
 	require.Empty(t, us(t).Echo(reading.Entry{Act: reading.Ask{Topic: "today"}}))
 }
 

@@ -87,7 +87,7 @@ func TestRecordedWithMore(t *testing.T) {
 			[]string{"Wormed all, ivermectin, 18 days withdrawal. Clear Wed 29 Jul 11:59 pm", "the label rules"},
 		},
 		{model.Treat{Treatment: model.Treatment{Animals: []string{"Fern"}}}, []string{"Treated Fern. NOT clear: how many withdrawal days does the label say?"}},
-		{model.Booked{Day: day("2026-09-01"), Count: 4}, []string{"Butcher Tue 1 Sep, 4 pigs. About ", "then ("}},
+		{model.Booked{Day: day("2026-09-01"), Count: 4}, []string{"Butcher Tue 1 Sep 4 pigs. About ", "then ("}},
 		{model.Gone{Animals: []string{"Fern"}, How: model.Died}, []string{"Fern died. I am sorry.", "3 pigs left"}},
 		{model.Sick{Animals: []string{"Fern"}, Note: "limping"}, []string{"Fern limping.\nLook: ", "vet"}},
 		{model.Arrive{Count: 3, WeightKg: model.Float(20)}, []string{"3 pigs came, 20 kg each. 265 lb about ", " ("}},

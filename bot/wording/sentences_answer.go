@@ -37,6 +37,7 @@ var answerSentences = catalogue{
 	"feed_gone":        "Feed is out, as I calculate; nobody has looked. Look now.",
 	"feed_amount":      "About {q0:feed} left ({q1~q2:feed}), they eat {q3:feed}.",
 	"feeder_part":      "{n} {q0:feed}, safe to {t0:edge}",
+	"feeder_part_out":  "{n} may be out",
 	"feed_need":        "About {q0:feed} feed to {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
 	"feed_need_target": "About {q0:feed} feed to {q4} about {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
 	"next_pour":        "{d0}: pour {q0:feed}[, {?q1|batch|batches}]: {n*2:feed}. Lasts past {t0:day}.",

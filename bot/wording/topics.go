@@ -25,8 +25,8 @@ var Topics = []Topic{
 	{
 		Name: "butcher", Title: "Butcher and yield", Words: []string{"butcher_date", "target", "yield", "booking", "hung"},
 		Kinds:  []model.Kind{"booked", "gone"},
-		US:     []string{"how long till butcher?", "butcher sep 1 6 am, 4 pigs", "PIG hung 190 lb"},
-		Metric: []string{"how long till butcher?", "butcher 1 Sep 6:00, 4 pigs", "PIG hung 86 kg"},
+		US:     []string{"how long till butcher?", "butcher sep 1 6 am 4 pigs", "PIG hung 190 lb"},
+		Metric: []string{"how long till butcher?", "butcher 1 Sep 6:00 4 pigs", "PIG hung 86 kg"},
 	},
 	{
 		Name: "health", Title: "Worming, treatments, sick pigs", Words: []string{"worming", "withdrawal", "sick", "treatment", "vet"},
