@@ -163,9 +163,16 @@ func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
 			_, err := tx.exec("UPDATE outgoing SET state = 'dropped'")
 			require.NoError(t, err)
 			var all []Outgoing
+			elsewhere := map[ChatID]bool{} // chats of another transport
 			for i := range rapid.IntRange(0, 9).Draw(rt, "messages") {
-				c, err := tx.ChatOf("telegram", fmt.Sprint(rapid.IntRange(1, 3).Draw(rt, "chat")), false)
+				n := rapid.IntRange(1, 4).Draw(rt, "chat")
+				transport := "telegram"
+				if n == 4 {
+					transport = "terminal"
+				}
+				c, err := tx.ChatOf(transport, fmt.Sprint(n), false)
 				require.NoError(t, err)
+				elsewhere[c.ID] = n == 4
 				o := Outgoing{
 					Key: fmt.Sprint(run, "/", i), Herd: f.herd, Chat: c.ID, Kind: "reply", Text: "x",
 					State: rapid.SampledFrom([]string{Pending, Pending, Pending, Sending, Sent, Dropped}).Draw(rt, "state"),
@@ -186,13 +193,16 @@ func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
 			var next time.Time
 			waiting := false
 			for _, o := range all {
-				if o.State == Sending {
+				if o.State == Sending && !elsewhere[o.Chat] {
 					sending = append(sending, o)
 				}
 				if o.State != Pending || busy[o.Chat] || seen[o.Chat] {
 					continue
 				}
 				seen[o.Chat] = true
+				if elsewhere[o.Chat] {
+					continue
+				}
 				if !waiting || o.NotBefore.Before(next) {
 					next = o.NotBefore
 				}
@@ -201,14 +211,14 @@ func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
 					want = append(want, o)
 				}
 			}
-			got, err := tx.ToSend(now, 0)
+			got, err := tx.ToSend("telegram", now, 0)
 			require.NoError(t, err)
 			require.Equal(rt, want, got)
-			at, ok, err := tx.NextSend()
+			at, ok, err := tx.NextSend("telegram")
 			require.NoError(t, err)
 			require.Equal(rt, waiting, ok)
 			require.Equal(rt, next, at)
-			found, err := tx.Sending()
+			found, err := tx.Sending("telegram")
 			require.NoError(t, err)
 			require.Equal(rt, sending, found)
 			for chat := range seen {
@@ -226,11 +236,40 @@ func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
 			require.NoError(t, err)
 			require.False(rt, ok, "a chat for which nothing waits")
 			if len(want) > 1 {
-				got, err = tx.ToSend(now, 1)
+				got, err = tx.ToSend("telegram", now, 1)
 				require.NoError(t, err)
 				require.Equal(rt, want[:1], got)
 			}
 		})
+	})
+}
+
+func TestAnswersAreFound(t *testing.T) {
+	s := newStore(t)
+	write(t, s, func(tx *Tx) {
+		f := newFarm(t, tx)
+		group, err := tx.ChatOf("telegram", "-12", true)
+		require.NoError(t, err)
+		for i, o := range []Outgoing{
+			{Chat: f.chat, Kind: "reply", ReplyTo: "17"},
+			{Chat: f.chat, Kind: "edit", ReplyTo: "17", Edits: "101"},
+			{Chat: group.ID, Kind: "reply", ReplyTo: "17"},
+			{Chat: f.chat, Kind: "reply", ReplyTo: "18"},
+			{Chat: f.chat, Kind: "nudge"},
+		} {
+			o.Key = fmt.Sprint(i)
+			_, err := tx.Queue(&o)
+			require.NoError(t, err)
+		}
+		for message, want := range map[string][]string{"17": {"0", "1"}, "18": {"3"}, "19": nil, "": nil} {
+			got, err := tx.AnswersTo(f.chat, message)
+			require.NoError(t, err)
+			var keys []string
+			for _, o := range got {
+				keys = append(keys, o.Key)
+			}
+			require.Equal(t, want, keys, "message %q", message)
+		}
 	})
 }
 
@@ -248,16 +287,16 @@ func TestOutboxAfterARestart(t *testing.T) {
 	require.NoError(t, s.Close())
 	s = openStore(t, path, Options{})
 	write(t, s, func(tx *Tx) {
-		unknown, err := tx.Sending()
+		unknown, err := tx.Sending("telegram")
 		require.NoError(t, err)
 		require.Len(t, unknown, 1)
 		require.Equal(t, "1", unknown[0].Text)
-		ready, err := tx.ToSend(noon, 0)
+		ready, err := tx.ToSend("telegram", noon, 0)
 		require.NoError(t, err)
 		require.Empty(t, ready, "nothing overtakes what may be under way")
 		unknown[0].State = Dropped
 		require.NoError(t, tx.SaveOutgoing(unknown[0]))
-		ready, err = tx.ToSend(noon, 0)
+		ready, err = tx.ToSend("telegram", noon, 0)
 		require.NoError(t, err)
 		require.Len(t, ready, 1)
 		require.Equal(t, "2", ready[0].Text)

@@ -16,8 +16,8 @@ const (
 	Dropped = "dropped"
 )
 
-const outgoingColumns = "SELECT id, key, herd, chat, kind, text, buttons, reply_to, edits, quiet, told," +
-	" good_until, not_before, state, tries, sent, repeated FROM outgoing AS o "
+const outgoingColumns = "SELECT o.id, o.key, o.herd, o.chat, o.kind, o.text, o.buttons, o.reply_to, o.edits, o.quiet, o.told," +
+	" o.good_until, o.not_before, o.state, o.tries, o.sent, o.repeated FROM outgoing AS o "
 
 func scanOutgoing(row scanner) (o Outgoing, err error) {
 	var herd, good sql.NullInt64
@@ -78,29 +78,30 @@ func (tx *Tx) queue(o *Outgoing) (bool, error) {
 	return true, nil
 }
 
-// atHead picks the oldest pending message of each chat that has none under way:
-// within a chat nothing overtakes.
-const atHead = "WHERE o.state = 'pending'" +
+// atHead picks the oldest pending message of each chat of a transport that has
+// none under way: within a chat nothing overtakes, and no chat waits for another.
+const atHead = "JOIN chat AS c ON c.id = o.chat WHERE o.state = 'pending' AND c.transport = ?" +
 	" AND NOT EXISTS (SELECT 1 FROM outgoing AS p WHERE p.state = 'pending' AND p.chat = o.chat AND p.id < o.id)" +
 	" AND NOT EXISTS (SELECT 1 FROM outgoing AS s WHERE s.state = 'sending' AND s.chat = o.chat)"
 
-// ToSend lists messages that may go out now: the oldest one of each chat that
-// has none under way, at most limit. A message that must wait holds up the later
-// ones of its chat. A limit of 0 is none.
-func (tx *Tx) ToSend(now time.Time, limit int) ([]Outgoing, error) {
+// ToSend lists messages that may go out now through a transport: the oldest one
+// of each of its chats that has none under way, at most limit. A message that
+// must wait holds up the later ones of its chat. A limit of 0 is none.
+func (tx *Tx) ToSend(transport string, now time.Time, limit int) ([]Outgoing, error) {
 	o, err := list(tx, outgoingColumns+atHead+" AND o.not_before <= ? ORDER BY o.id LIMIT ?",
-		[]any{millis(now), limited(limit)}, scanOutgoing)
+		[]any{transport, millis(now), limited(limit)}, scanOutgoing)
 	if err != nil {
 		return nil, fmt.Errorf("messages to send: %w", err)
 	}
 	return o, nil
 }
 
-// NextSend is when ToSend will give a message, as things stand: the earliest
-// moment, possibly past; false if none waits. The zero time is any time.
-func (tx *Tx) NextSend() (time.Time, bool, error) {
+// NextSend is when ToSend will give a message of the transport, as things stand:
+// the earliest moment, possibly past; false if none waits. The zero time is any
+// time.
+func (tx *Tx) NextSend(transport string) (time.Time, bool, error) {
 	var at sql.NullInt64
-	if _, err := tx.one("SELECT min(o.not_before) FROM outgoing AS o "+atHead, nil, &at); err != nil {
+	if _, err := tx.one("SELECT min(o.not_before) FROM outgoing AS o "+atHead, []any{transport}, &at); err != nil {
 		return time.Time{}, false, fmt.Errorf("next message to send: %w", err)
 	}
 	return instant(at.Int64), at.Valid, nil
@@ -113,9 +114,11 @@ func (tx *Tx) SaveOutgoing(o Outgoing) error {
 		o.State, o.Tries, millis(o.NotBefore), o.Sent, o.Repeated, o.ID)
 }
 
-// Sending lists messages whose outcome is unknown: found in "sending" at start.
-func (tx *Tx) Sending() ([]Outgoing, error) {
-	o, err := list(tx, outgoingColumns+"WHERE o.state = 'sending' ORDER BY o.id", nil, scanOutgoing)
+// Sending lists a transport's messages whose outcome is unknown: found in
+// "sending" at start.
+func (tx *Tx) Sending(transport string) ([]Outgoing, error) {
+	o, err := list(tx, outgoingColumns+"JOIN chat AS c ON c.id = o.chat WHERE o.state = 'sending' AND c.transport = ? ORDER BY o.id",
+		[]any{transport}, scanOutgoing)
 	if err != nil {
 		return nil, fmt.Errorf("messages under way: %w", err)
 	}
@@ -141,6 +144,17 @@ func (tx *Tx) outgoing(where string, args ...any) (Outgoing, bool, error) {
 		return Outgoing{}, false, nil
 	}
 	return o[0], true, nil
+}
+
+// AnswersTo lists what answered a message of the chat, the oldest first: the
+// replies to it and the edits of those.
+func (tx *Tx) AnswersTo(chat ChatID, message string) ([]Outgoing, error) {
+	o, err := list(tx, outgoingColumns+"WHERE o.chat = ? AND o.reply_to = ? AND o.reply_to <> '' ORDER BY o.id",
+		[]any{int64(chat), message}, scanOutgoing)
+	if err != nil {
+		return nil, fmt.Errorf("answers to message %s: %w", message, err)
+	}
+	return o, nil
 }
 
 // Deliveries lists the messages that delivered the nudge of that key: those

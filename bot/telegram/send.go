@@ -53,7 +53,7 @@ func (b *Bot) send(ctx context.Context) {
 // again: they may arrive twice, which is better than not at all.
 func (b *Bot) recover(ctx context.Context) {
 	err := b.Store.Write(ctx, func(tx *store.Tx) error {
-		rows, err := tx.Sending()
+		rows, err := tx.Sending(transport)
 		if err != nil {
 			return err
 		}
@@ -102,7 +102,7 @@ func (b *Bot) sendDue(ctx context.Context) (next time.Time, err error) {
 // wait gets a time not to go out before.
 func (b *Bot) claim(tx *store.Tx) (rows []store.Outgoing, groups map[store.ChatID]bool, err error) {
 	now := b.Now()
-	due, err := tx.ToSend(now, sendBatch)
+	due, err := tx.ToSend(transport, now, sendBatch)
 	if err != nil {
 		return nil, nil, err
 	}
@@ -145,7 +145,7 @@ func (b *Bot) claim(tx *store.Tx) (rows []store.Outgoing, groups map[store.ChatI
 
 func (b *Bot) nextSend(ctx context.Context) (next time.Time, err error) {
 	err = b.Store.Read(ctx, func(tx *store.Tx) error {
-		at, ok, err := tx.NextSend()
+		at, ok, err := tx.NextSend(transport)
 		if ok {
 			next = at
 		}
