@@ -78,7 +78,7 @@ func (v Voice) echoThing(s model.Setting) string {
 
 // thingName names a thing with its kind, which its own name may say already.
 func thingName(kind, name string) string {
-	has := strings.HasPrefix(strings.ToLower(name), kind)
+	has := strings.Contains(strings.ToLower(name), kind)
 	switch {
 	case kind == model.SetBarrel && has:
 		return "water " + name

@@ -80,6 +80,7 @@ var echoes = []struct {
 	{setting(model.SetFeeder, model.Thing{Name: "north", CapacityL: model.Float(55 * gal)}), "feeder north holds 55 gal", ""},
 	{setting(model.SetBarrel, model.Thing{Name: "blue", CapacityL: model.Float(55 * gal), Nipples: model.Int(2)}), "water barrel blue holds 55 gal, 2 nipples", ""},
 	{setting(model.SetBarrel, model.Thing{Name: "barrel 1", CapacityL: model.Float(55 * gal)}), "water barrel 1 holds 55 gal", ""},
+	{setting(model.SetFeeder, model.Thing{Name: "big feeder", CapacityKg: model.Float(300 * lb)}), "big feeder holds 300 lb", ""},
 	{setting(model.SetFeeder, model.Thing{Name: "feeder", CapacityKg: model.Float(300 * lb)}), "feeder holds 300 lb", ""},
 	{setting(model.SetPen, model.Thing{Name: "pen 1", AreaM2: model.Float(400)}), "pen 1 400 m2", ""},
 	{setting(model.SetPen, model.Thing{Name: "oak", AreaM2: model.Float(400), InUse: &yes}), "pen oak 400 m2 in use", ""},

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"troughbell/model"
 	"troughbell/schedule"
 )
 
@@ -95,6 +96,9 @@ func (v Voice) lineNames(l schedule.Line) []string {
 		return []string{names[0], About(names[1]), v.reminded(names[1], names[2])}
 	}
 	for i, name := range names {
+		if name == model.SetFeeder || name == model.SetBarrel { // it has no name of its own
+			names[i] = "the " + name
+		}
 		switch l.Code {
 		case schedule.CodeKeepAsking, schedule.CodeCheckNotFilled:
 			names[i] = About(name)

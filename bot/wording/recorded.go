@@ -80,7 +80,8 @@ func (l ackLine) inline() ackLine {
 	}
 	beside := make([]string, len(l.effects))
 	for i, s := range l.effects {
-		beside[i] = strings.ToLower(s[:1]) + strings.TrimSuffix(s[1:], ".")
+		s, _, _ = strings.Cut(strings.TrimSuffix(s, "."), " (") // the range stands where there is room
+		beside[i] = strings.ToLower(s[:1]) + s[1:]
 	}
 	l.said += " (" + strings.Join(beside, ", ") + ")"
 	l.effects = nil

@@ -168,11 +168,12 @@ func TestRecordedManyFacts(t *testing.T) {
 	facts = append(facts[:3],
 		model.Weigh{Animals: []string{"Fern"}, WeightKg: 181 * lb, By: model.ByScale},
 		model.Weigh{Animals: []string{"Clove"}, WeightKg: 190 * lb, By: model.ByScale},
+		model.Weigh{Animals: []string{"Basil"}, GirthCm: 38 * in},
 		model.Mixed{Batches: model.Float(2)}, model.Spend{Amount: 61, What: "straw"}, model.Note{What: "gate sticks"},
 	)
 	got = acknowledge(t, season(t), facts...)
 	require.Equal(t, 3, strings.Count(got, "\n"), got)
-	for _, part := range []string{"Fed north 100 lb, full", "Water both full", "ence 5.8 kV", "Fern 181 lb (up 38 lb in 21 days); Clove 190 lb", "mixed 2 batches", "spent $61 on straw", "note: gate sticks"} {
+	for _, part := range []string{"Fed north 100 lb, full", "Water both full", "ence 5.8 kV", "Fern 181 lb (up 38 lb in 21 days); Clove 190 lb; Basil girth 38 in (about 181 lb)", "mixed 2 batches", "spent $61 on straw", "note: gate sticks"} {
 		require.Contains(t, got, part)
 	}
 }

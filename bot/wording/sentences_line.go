@@ -38,7 +38,7 @@ var lineSentences = catalogue{
 	"book_by":      "No butcher booked: call by {d0}, ask for {d1~d3}.",
 	"book_by_late": "No butcher booked: call now, ask for {d1~d3}.",
 	"book_ahead":   "Butcher {on}, in {q0}[: {?q1|pig|pigs}][, about {q2} each then].",
-	"book_eve": "Butcher {on}[, {at}][: {?q0|pig|pigs}]. Feed off 12 to 18 hours before slaughter, as the butcher says; water always. " +
+	"book_eve": "Butcher {on}[, {at:clock}][: {?q0|pig|pigs}]. Feed off 12 to 18 hours before slaughter, as the butcher says; water always. " +
 		"Load in the cool.",
 
 	"withdrawal_conflict": "NOT CLEAR for the butcher {on}:[ {n},] clear {at}. Move the day or hold them back.",

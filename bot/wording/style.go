@@ -15,11 +15,12 @@ const (
 	styleDay   = "day"      // of a moment: its day only
 	styleSign  = "sign"     // with a plus or a minus
 
+	styleClock  = "clock"  // of a moment: its hour only
 	styleEdge   = "edge"   // of a moment: rounded to the safe side
 	styleWide   = "wide"   // of a span of days: only where it is more than one
 	styleLikely = "likely" // of a moment: to the nearest hour or day
 )
 
 func knownStyle(s string) bool {
-	return slices.Contains([]string{styleFeed, styleLean, styleExact, stylePer, styleFine, styleBare, styleDown, styleUp, styleDay, styleSign, styleEdge, styleLikely, styleWide}, s)
+	return slices.Contains([]string{styleFeed, styleLean, styleExact, stylePer, styleFine, styleBare, styleDown, styleUp, styleDay, styleSign, styleEdge, styleLikely, styleWide, styleClock}, s)
 }

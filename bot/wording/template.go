@@ -130,6 +130,8 @@ func (v Voice) moment(t time.Time, style string) string {
 	switch style {
 	case styleDay:
 		return v.Day(model.DayOf(t))
+	case styleClock:
+		return v.Clock(model.MinuteOf(t))
 	case styleEdge:
 		return v.Edge(t)
 	case styleLikely:
