@@ -19,6 +19,14 @@ func TestRationCheck(t *testing.T) {
 	require.Contains(t, ask(rich.herd(), reading.Ask{Topic: "ration_check"}).Text, "The mix is enough")
 }
 
+// A change of more than half a batch is no advice.
+func TestRationOutOfReach(t *testing.T) {
+	h := nursery(t).add("2026-07-01", 600, model.Recipe{Ingredients: map[string]float64{"barley": 80, "peas": 20}}).herd()
+	a := ask(h, reading.Ask{Topic: "ration_check"})
+	require.Contains(t, a.Text, "It takes a richer protein feed than peas.")
+	require.Contains(t, a.Data["change"], "peas")
+}
+
 func TestYield(t *testing.T) {
 	h := orchard(t).add("2026-07-11", 600, model.Booked{Day: day("2026-09-01")}).herd()
 	a := ask(h, reading.Ask{Topic: "yield"})

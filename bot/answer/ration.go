@@ -46,10 +46,14 @@ func rationCheck(a asked) Answer {
 		code = "ration_ok"
 	}
 	lines := []string{a.say(code, args)}
-	if !r.OK && len(names) > 0 {
-		lines = append(lines, a.say("ration_change", args))
-	} else {
+	batch, _ := a.h.BatchKg()
+	switch {
+	case r.OK || len(names) == 0:
 		lines = append(lines, a.say("ration_rest", args))
+	case wording.FarChange(r.Change[names[0]], batch):
+		lines = append(lines, a.say("ration_far", args))
+	default:
+		lines = append(lines, a.say("ration_change", args))
 	}
 	if len(r.Unknown) > 0 {
 		data["unknown"] = r.Unknown

@@ -14,6 +14,14 @@ func (v Voice) Names(names []string) string {
 	return Join(names, "and")
 }
 
+// plainly names a feeder or barrel that has no name of its own.
+func plainly(name string) string {
+	if name == model.SetFeeder || name == model.SetBarrel {
+		return "the " + name
+	}
+	return name
+}
+
 // Join joins words with commas and a last conjunction.
 func Join(words []string, conjunction string) string {
 	if len(words) < 2 {

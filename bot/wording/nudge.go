@@ -1,6 +1,7 @@
 package wording
 
 import (
+	"math"
 	"slices"
 	"strings"
 	"time"
@@ -66,6 +67,7 @@ func (v Voice) Line(l schedule.Line) string {
 
 // Endings of the codes of sentences for special cases of a line.
 const (
+	far  = "_far"  // what it asks for is out of reach
 	late = "_late" // its day is past
 	soon = "_now"  // its moment is past, or within the hour
 	one  = "_one"  // it speaks of one thing only
@@ -77,6 +79,7 @@ func (v Voice) lineCode(l schedule.Line) string {
 		ending string
 		holds  bool
 	}{
+		{far, v.farChange(l)},
 		{late, l.On != 0 && l.On < v.today()},
 		{soon, !l.At.IsZero() && l.At.Sub(v.Now) < time.Hour},
 		{one, len(l.Names) == 1},
@@ -88,6 +91,27 @@ func (v Voice) lineCode(l schedule.Line) string {
 	return l.Code
 }
 
+// farChange reports whether a line on the ration asks for more than half a batch
+// of something: no mix is mended so.
+func (v Voice) farChange(l schedule.Line) bool {
+	batch, ok := v.batchKg()
+	if !ok || l.Code != schedule.CodeRationShort || len(l.Q) <= 3 {
+		return false
+	}
+	return slices.ContainsFunc(l.Q[3:], func(q model.Quantity) bool { return FarChange(q.Value, batch) })
+}
+
+func (v Voice) batchKg() (float64, bool) {
+	if v.Herd == nil {
+		return 0, false
+	}
+	return v.Herd.BatchKg()
+}
+
+// FarChange reports whether a change of so many kilograms is no way to mend a
+// batch of the size.
+func FarChange(kg, batchKg float64) bool { return math.Abs(kg) > batchKg/2 }
+
 // lineNames are the names of a line as they are said: kinds of things in words,
 // ingredients with what is there of what is needed.
 func (v Voice) lineNames(l schedule.Line) []string {
@@ -96,9 +120,7 @@ func (v Voice) lineNames(l schedule.Line) []string {
 		return []string{names[0], About(names[1]), v.reminded(names[1], names[2])}
 	}
 	for i, name := range names {
-		if name == model.SetFeeder || name == model.SetBarrel { // it has no name of its own
-			names[i] = "the " + name
-		}
+		names[i] = plainly(name)
 		switch l.Code {
 		case schedule.CodeKeepAsking, schedule.CodeCheckNotFilled:
 			names[i] = About(name)

@@ -109,7 +109,7 @@ var lines = []struct {
 	{schedule.Line{Code: schedule.CodeCheckFeedLevel, Names: []string{"north"}}, "How full is the feed in north?"},
 	{schedule.Line{Code: schedule.CodeCheckFeedLevel, Names: []string{"feeder"}}, "How full is the feed in the feeder?"},
 	{schedule.Line{Code: schedule.CodeCheckFeedLevel}, "How full is the feed?"},
-	{schedule.Line{Code: schedule.CodeCheckWaterLevel, Names: []string{"blue", "white"}}, "How full is the water: blue and white?"},
+	{schedule.Line{Code: schedule.CodeCheckWaterLevel, Names: []string{"blue", "white"}}, "How full is the water in blue and white?"},
 	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "weigh", "which_animal"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, weighing: Which pig? Answer it, or text: cancel."},
 	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "refill", "bag_size"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, feed: How much does one hold? Answer it, or text: cancel."},
 	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "setup", "pigs"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, set-up: How many pigs, and about how heavy? Answer it, or text: cancel."},
@@ -141,6 +141,13 @@ func TestNudgeLines(t *testing.T) {
 	for _, code := range schedule.Codes {
 		require.True(t, seen[code], "no example of %s", code)
 	}
+}
+
+// A change of more than half a batch is no advice.
+func TestNudgeRationOutOfReach(t *testing.T) {
+	h := orchard(t).add("2026-07-01", 600, true, model.Recipe{Ingredients: map[string]float64{"barley": 83, "peas": 17}}).herd()
+	l := schedule.Line{Code: schedule.CodeRationShort, Names: []string{"peas"}, Q: []model.Quantity{percent(0.48), percent(1.07), wording.Kg(65 * lb), wording.Kg(178)}}
+	require.Equal(t, "Mix: 0.48% lysine, needs 1.07% at 65 lb. It takes a richer protein feed than peas.", wording.Voice{Herd: h, Now: now}.Line(l))
 }
 
 func TestNudgeAllWell(t *testing.T) {

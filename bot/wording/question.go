@@ -17,7 +17,10 @@ func (v Voice) Question(c reading.Clarify) (text string, labels []string) {
 		labels = append(labels, v.choiceLabel(c, choice))
 	}
 	apart(labels)
-	a := Args{Names: c.Names, Q: c.Q}
+	a := Args{Q: c.Q}
+	for _, name := range c.Names {
+		a.Names = append(a.Names, plainly(name))
+	}
 	if len(c.Draft) > 0 && c.Draft[0].On != 0 {
 		a.Days = append(a.Days, c.Draft[0].On)
 	}

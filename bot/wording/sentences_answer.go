@@ -61,6 +61,7 @@ var answerSentences = catalogue{
 	"ration_ok":      "The mix is enough: lysine {q0:fine}, they need {q1:fine} at {q2}.",
 	"ration_short":   "The mix is short: lysine {q0:fine}, they need {q1:fine} at {q2}.",
 	"ration_change":  "To each batch: {n*5:sign}. Protein now {q3}, energy {q4}.",
+	"ration_far":     "It takes a richer protein feed than {n}. Protein now {q3}, energy {q4}.",
 	"ration_rest":    "Protein {q3}, energy {q4}.",
 	"ration_unknown": "No figures for {n}: counted as nothing.",
 

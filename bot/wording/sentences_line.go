@@ -52,8 +52,9 @@ var lineSentences = catalogue{
 	"cold_night":  "Cold {on}: {q0}, they bear {q1} at {q2}. Deep dry straw, windy side shut.",
 	"cold_freeze": "Hard freeze {on}: {q0}. Drain hoses, check nipples in the morning; no water is no feed.",
 
-	"ration_short": "Mix: {q0:fine} lysine, needs {q1:fine} at {q2}.[ A batch: {n*3:sign}.]",
-	"ration_rich":  "Mix: {q0:fine} lysine, {q1:fine} is enough at {q2}.[ A batch could be: {n*3:sign}.]",
+	"ration_short":     "Mix: {q0:fine} lysine, needs {q1:fine} at {q2}.[ A batch: {n*3:sign}.]",
+	"ration_short_far": "Mix: {q0:fine} lysine, needs {q1:fine} at {q2}. It takes a richer protein feed than {n}.",
+	"ration_rich":      "Mix: {q0:fine} lysine, {q1:fine} is enough at {q2}.[ A batch could be: {n*3:sign}.]",
 
 	"stock_short": "Shed short for {on}: {n}. Buy before.",
 	"stock_eve":   "Shed short for tomorrow, {on}: {n}.",
@@ -74,7 +75,7 @@ var lineSentences = catalogue{
 
 	"check_silence":        "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
 	"check_feed_level":     "How full is the feed[ in {n}]?",
-	"check_water_level":    "How full is the water[: {n}]?",
+	"check_water_level":    "How full is the water[ in {n}]?",
 	"check_question_again": "You texted \"{n0}\" {t0}, never settled. {n1}",
 	"check_question":       "Still open from {at}, {n1}:[ {n2}] Answer it, or text: cancel.",
 	"check_gone":           "Did the pigs go {on}? Text it, as in: loaded 4.",
