@@ -78,9 +78,10 @@ func (r *reader) selectPigs(i, j int) selection {
 			s.any, s.all = true, false
 			r.addGroup(r.c.Herd.Groups[it.group], add)
 			it.used = true
-		case it.is(sBut) && (s.all || len(s.pigs) > 0) && r.namesPig(k+1, j):
+		case it.is(sBut) && (s.all || len(s.pigs) > 0 || allBut(it.s)) && r.namesPig(k+1, j):
 			not = true
-			if s.all {
+			s.any = true
+			if s.all || len(s.pigs) == 0 {
 				s.all = false
 				everyone()
 			}
@@ -316,4 +317,10 @@ func (r *reader) whichPig(about string, s span, draft Entry, with func(names []s
 		c.Choices = append(c.Choices, Choice{Code: "all_pigs", Entries: []Entry{e}})
 	}
 	r.clarify(c, s)
+}
+
+// allBut says that a phrase for "but" holds the word for all: "all but".
+func allBut(s string) bool {
+	w := firstWord(s)
+	return w == "all" || w == "everyone" || w == "everybody" || w == "every"
 }

@@ -209,6 +209,9 @@ func (r *reader) features(it *item) {
 			add(kNum)
 		default:
 			add(kNum)
+			if it.v <= float64(max(r.alive, 1)) {
+				add(kFew)
+			}
 		}
 		r.idle = -0.25
 	case itQty:

@@ -41,6 +41,7 @@ func (r *reader) build() {
 				if n := len(r.items); n > 0 {
 					r.items[n-1].label = true
 				}
+				gap = max(gap, gapComma)
 			case "~", "≈", "±":
 				approx = true
 			case "$", "€", "£":
@@ -196,6 +197,10 @@ func (r *reader) readNumber(it *item, i int, currency unitID) int {
 		return 1
 	}
 	it.kind, it.v, it.ord = itNum, t.v, t.ordinal
+	if i+1 < len(r.toks) && r.toks[i+1].s == "o" && !r.toks[i+1].spaced && t.decimals == 0 { // the letter for the digit
+		it.v *= 10
+		n++
+	}
 	if fractionLike(t.s) {
 		it.kind = itFrac
 		return r.afterFraction(it, i, 1)

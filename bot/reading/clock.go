@@ -114,7 +114,7 @@ func clockWord(lex *lexicon, toks []token, i int, half func(int) (bool, bool, in
 		}
 	}
 	if v, k := lex.spoken(toks[i:]); k > 0 && v >= 1 && v <= 12 { // "six pm", "seven thirty am"
-		if pm, ok, n := half(i + k); ok && word(i+k) != "in" && word(i+k) != "at" {
+		if pm, ok, n := half(i + k); ok && word(i+k) != "at" {
 			if h, ok := to24(v, pm); ok {
 				return h * 60, true, n + k
 			}

@@ -340,9 +340,16 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.fraction = model.Float(it.v / it.v2)
 		case it.kind == itDay && it.day.form == daySlash && it.v < it.v2 && it.v2 <= 8 && k > i && prev.is(sAbout):
 			c.fraction = model.Float(it.v / it.v2)
-		case it.kind == itNum && !it.soft && !it.ord && !it.label:
+		case it.kind == itNum && (!it.soft || r.carry[vessel] != 0 && feed && !(k+1 < j && r.items[k+1].feeder >= 0)) && !it.ord && !it.label:
 			if r.countsThings(k, j, feed) {
 				continue
+			}
+			if u := r.carry[vessel]; u != 0 && feed && it.v <= 12 { // "mixed three batches, put two in the big one"
+				if size, ok := r.sizeOf(u); ok {
+					c.bags = true
+					add(it.v * size)
+					break
+				}
 			}
 			u := r.massUnit()
 			if !feed {

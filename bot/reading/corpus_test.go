@@ -260,8 +260,8 @@ func sameEntry(h *model.Herd, read, want map[string]any) bool {
 		return false
 	}
 	ignore := map[string]bool{"question": true, "choices": true, "reason": true, "answer": true}
-	for _, only := range []string{"date", "currency", "of", "about", "count", "well", "over", "product"} {
-		if _, said := want[only]; !said && (only != "count" || want["feed_kg"] != nil) && (only != "product" || want["intent"] == "ask") && (only != "about" || want["intent"] != "clarify") {
+	for _, only := range []string{"date", "currency", "of", "about", "count", "well", "over", "product", "note"} {
+		if _, said := want[only]; !said && (only != "count" || want["feed_kg"] != nil) && (only != "about" || want["intent"] != "clarify") {
 			ignore[only] = true
 		}
 	}

@@ -53,6 +53,7 @@ type feature int
 const (
 	kNum feature = feature(numSenses) + iota
 	kSoft
+	kFew // a number that can count pigs
 	kMass
 	kLength
 	kVolume
@@ -306,7 +307,7 @@ func castEvents(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFu
 	give(f, bWho, 1.0, kPig)
 	word(f, bWho, 1.2, sPigs, sBarrow, sGilt, sAll, sBoth, sYoung, sOld, sPronoun)
 	word(f, bThing, 1.0, sFence)
-	give(f, bWho, 0.3, kNum, kSoft)
+	give(f, bWho, 0.4, kFew, kSoft)
 	need(f, bAnchor|bLevel, bAnchor|bWho|bThing)
 
 	f = fFence
@@ -341,7 +342,7 @@ func castHerd(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	lateWord(f, 0, 0.8, 1.6, sNamed)
 	word(f, 0, 1.2, sBorn, sAge)
 	give(f, bAmount, 0.8, kNum)
-	give(f, 0, 0.7, kMass)
+	give(f, 0, 1.0, kMass)
 	late(f, 0, 0.2, 0.9, kDays)
 	late(f, 0, 0.0, 0.35, kBlank)
 	late(f, 0, -0.1, 0.25, kOther)
@@ -437,10 +438,10 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	word(f, bAnchor, 1.6, sTell)
 	give(f, bWhen, 0.8, kDay)
 	give(f, bWhen|bAnchor, 1.2, kEvery)
-	give(f, bWhen, 0.9, kClock)
+	give(f, bWhen|bThing, 0.9, kClock)
 	late(f, bWhen, 0.05, 0.5, kNum)
 	word(f, 0, 0.3, sOn, sAt)
-	need(f, bAnchor, bWhen)
+	need(f, bAnchor|bThing, bWhen)
 
 	f = fQuiet
 	word(f, bAnchor, 3, sQuiet)
@@ -478,10 +479,11 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	give(f, bAnchor, 1.6, kFeeder)
 	word(f, 0, 1.2, sHolds)
 	lateWord(f, 0, 0.5, 1.4, sNamed)
-	give(f, bAmount, 1.2, kMass, kVolume)
+	late(f, bAmount, 0.6, 1.3, kMass, kVolume)
 	give(f, bAmount, 0.4, kNum)
 	word(f, bThing, 0.5, sBarrel, sFeed)
-	word(f, 0, 0.5, sEach, sBoth)
+	word(f, 0, 0.5, sEach)
+	word(f, 0, 0.05, sBoth)
 	late(f, 0, 0, 0.2, kBlank, kOther)
 	need(f, bAnchor, bAmount)
 
@@ -491,10 +493,11 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	give(f, bAnchor, 1.6, kBarrel)
 	word(f, 0, 1.2, sHolds)
 	lateWord(f, 0, 0.5, 1.4, sNamed)
-	give(f, bAmount, 1.4, kVolume)
+	late(f, bAmount, 1.0, 1.4, kVolume)
 	give(f, bAmount, 3, kNipples)
 	give(f, bAmount, 0.4, kNum)
-	word(f, 0, 0.5, sEach, sBoth)
+	word(f, 0, 0.5, sEach)
+	word(f, 0, 0.05, sBoth)
 	late(f, 0, 0, 0.2, kBlank, kOther)
 	need(f, bAnchor, bAmount)
 

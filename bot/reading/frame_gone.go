@@ -15,7 +15,7 @@ func (r *reader) fillGone(s span) {
 		how = model.Died
 	case r.has(s, sSold):
 		how = model.Sold
-	case r.has(s, sSlaughtered):
+	case r.has(s, sSlaughtered), r.tookThere(s):
 		how = model.Butchered
 	}
 	if how == model.Died && r.has(s, sSlaughtered) && r.has(s, sButcher) {
@@ -263,6 +263,10 @@ func abs(x int) int {
 // fillBooked reads appointments with the butcher: several days give several
 // bookings.
 func (r *reader) fillBooked(s span) {
+	if r.tookThere(s) {
+		r.fillGone(s)
+		return
+	}
 	cancel := r.has(s, sCancel) && !r.quoteHas(s, "rescheduled")
 	var days []int
 	for k := s.i; k < s.j; k++ {
@@ -286,10 +290,16 @@ func (r *reader) fillBooked(s span) {
 		it := &r.items[k]
 		lo, hi := s.i, s.j
 		if n > 0 {
-			lo = k
+			lo = r.partStart(days[n-1]+1, k+1)
+			if lo == days[n-1]+1 && r.items[lo].gap < gapAnd {
+				lo = k
+			}
 		}
 		if n+1 < len(days) {
-			hi = days[n+1]
+			hi = r.partStart(k+1, days[n+1]+1)
+			if hi == k+1 && r.items[hi].gap < gapAnd {
+				hi = days[n+1]
+			}
 		}
 		it.used = true
 		if it.day.coarse {
@@ -455,4 +465,9 @@ func (r *reader) diedLater(s span) bool {
 		}
 	}
 	return false
+}
+
+// tookThere says that pigs were brought to the butcher already.
+func (r *reader) tookThere(s span) bool {
+	return r.has(s, sButcher) && r.quoteHas(s, "took", "hauled", "went", "dropped", "dropped off", "brought", "sent", "loaded", "drove", "delivered", "taken", "gone") && !r.has(s, sPlan)
 }

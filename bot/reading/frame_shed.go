@@ -85,12 +85,16 @@ func (r *reader) hasBuying(s span) bool {
 
 // bareStock gives the numbers without a unit their meaning: "1000 corn 110" is
 // a weight and a price, "corn 62.50 for 500" the price first.
-func (r *reader) bareStock(st *model.Stock, rest []int, priced bool, _ int) {
+func (r *reader) bareStock(st *model.Stock, rest []int, priced bool, n int) {
 	for x, k := range rest {
 		it := &r.items[k]
 		asPrice := k > 0 && (r.items[k-1].s == "for" || r.items[k-1].is(sPay)) && st.Amount == nil
+		if n > 0 && priced && len(rest) == 2 && r.priceFirst {
+			asPrice = x == 0 // as the first of the list: "96 for 250"
+		}
 		if len(rest) == 2 && x == 0 && priced && it.decimals2() {
 			asPrice = true // "62.50 for 500"
+			r.priceFirst = true
 		}
 		if len(rest) == 2 && x == 1 && priced && r.items[rest[0]].decimals2() {
 			asPrice = false

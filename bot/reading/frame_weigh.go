@@ -82,7 +82,10 @@ func (r *reader) measures(s span) []measure {
 			continue
 		}
 		it.used = true
-		if it.kind == itQty && it.unit.dim() == mass {
+		if n := len(ms); n > 0 && m.unit == 0 && m.role == roleOpen && ms[n-1].unit.dim() == mass {
+			m.unit = ms[n-1].unit // a unit holds for the bare numbers behind it
+		}
+		if m.unit.dim() == mass && it.kind != itDim {
 			m.role = roleWeight
 		}
 		if k > s.i {

@@ -11,6 +11,7 @@ var ingredientWords = []struct{ name, words string }{
 	{"oats", "oats, oat, rolled oats, hafer, ground oats, whole oats, crimped oats"},
 	{"sorghum", "sorghum, milo, ground milo"},
 	{"peas", "peas, field peas, pea, pea meal, erbsen, ground peas"},
+	{"field beans", "field beans, faba beans, fava beans, ackerbohnen, beans"},
 	{"fish meal", "fish meal, fishmeal, fischmehl"},
 	{"wheat middlings", "middlings, wheat middlings, midds, wheat midds, mids, wheat mids, bran, wheat bran, kleie"},
 	{"distillers grains", "distillers grains, ddgs, distillers, distillers grain, ddg"},

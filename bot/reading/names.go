@@ -187,6 +187,12 @@ func (r *reader) afterKind(i int, h *herdName) bool {
 	return false
 }
 
+// sizeAlias are other words for the sizes that things are told apart by.
+var sizeAlias = map[string]string{
+	"sm": "small", "lil": "small", "little": "small", "smaller": "small", "tiny": "small", "smal": "small", "sml": "small",
+	"lg": "big", "large": "big", "larger": "big", "bigger": "big", "bg": "big", "bigg": "big",
+}
+
 // matchName gives the number of tokens that the name's words take, 0 if they
 // do not stand there.
 func matchName(words []string, toks []token) int {
@@ -199,6 +205,9 @@ func matchName(words []string, toks []token) int {
 			return 0
 		}
 		s := toks[k].s
+		if other := sizeAlias[s]; other != "" && (other == w || other == "big" && w == "large" || other == "small" && w == "little") {
+			s = w
+		}
 		if s != w && !(toks[k].kind == tokWord && len(s) > len(w) && s[:len(w)] == w && (s[len(w):] == "'s" || s[len(w):] == "s" && len(w) > 2)) {
 			return 0
 		}

@@ -95,7 +95,7 @@ func (l *lexicon) spoken(toks []token) (v float64, n int) {
 				v += z
 				j++
 			}
-		case part == 1 && int(v)%10 == 0 && y >= 1 && y < 10:
+		case part > 0 && int(v)%10 == 0 && y >= 1 && y < 10:
 			v += y
 		default:
 			return v, n

@@ -57,6 +57,7 @@ func (r *reader) readItems() {
 			r.keepDay(s)
 		}
 		if factual[s.frame] {
+			s = r.trimNegated(s)
 			if why := r.mood(s); why != "" {
 				if !r.knowsMore(why, s) {
 					r.useAll(s)
@@ -68,14 +69,88 @@ func (r *reader) readItems() {
 		if r.skip > 0 && r.skip >= s.i && r.skip < s.j {
 			continue
 		}
-		before := len(r.out)
-		r.fill(s)
-		r.strayMoney(s)
-		r.noteUnits(s.i, s.j)
-		if len(r.out) > before {
-			r.keepDay(s)
+		for _, part := range r.byDay(s) {
+			before := len(r.out)
+			r.fill(part)
+			r.strayMoney(part)
+			r.noteUnits(part.i, part.j)
+			if len(r.out) > before {
+				r.keepDay(part)
+			}
 		}
 	}
+}
+
+// byDay cuts a factual span at its days where it has several, so that each
+// amount gets its own: "wed hosed 20, fri hosed 30".
+func (r *reader) byDay(s span) []span {
+	if !factual[s.frame] || s.frame == fArrive || s.frame == fStock {
+		return []span{s}
+	}
+	var days []int
+	firstAmount := -1
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind == itDay && !it.day.every && !(s.frame == fWeather && it.day.form == daySlash) {
+			days = append(days, k)
+		}
+		if firstAmount < 0 && (it.number() && !it.soft || it.kind == itDim || it.is(sFull) || it.is(sEmpty) || it.kind == itFrac) {
+			firstAmount = k
+		}
+	}
+	if len(days) < 2 || firstAmount < 0 {
+		return []span{s}
+	}
+	var out []span
+	from := s.i
+	if days[0] < firstAmount {
+		for n := 1; n < len(days); n++ {
+			out = append(out, span{s.frame, from, days[n]})
+			from = days[n]
+		}
+		return append(out, span{s.frame, from, s.j})
+	}
+	for n := 0; n+1 < len(days); n++ {
+		out = append(out, span{s.frame, from, days[n] + 1})
+		from = days[n] + 1
+	}
+	return append(out, span{s.frame, from, s.j})
+}
+
+// trimNegated takes a closing clause that only says what was not done off a
+// span: "shed and hill full, the blue one I skipped".
+func (r *reader) trimNegated(s span) span {
+	for k := s.i + 1; k < s.j; k++ {
+		if !r.items[k].is(sNot) || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
+			continue
+		}
+		from := k
+		for from > s.i && r.items[from].gap < gapComma {
+			from--
+		}
+		if from <= s.i {
+			return s
+		}
+		told := false
+		for n := s.i; n < from; n++ {
+			it := &r.items[n]
+			told = told || it.number() && !it.soft || it.kind == itDim || it.isAny(setOf(sFull, sEmpty, sWorm, sProduct, sMove, sWatered, sSick))
+			if it.is(sNot) {
+				return s
+			}
+		}
+		for n := from; n < s.j; n++ {
+			told = told && (!r.items[n].number() || r.items[n].soft) && r.items[n].kind != itFrac
+		}
+		if told {
+			for n := from; n < s.j; n++ {
+				r.items[n].used = true
+			}
+			s.j = from
+		}
+		return s
+	}
+	return s
 }
 
 // knowsMore lets an emergency stand whatever the mood: alarms are never asked
@@ -393,6 +468,9 @@ func (r *reader) leanings() {
 	if len(h.Pens) == 0 {
 		r.bias[fSetPen] += 0.5
 	}
+	if h.Chore.Stated {
+		r.bias[fChore] -= 1.5
+	}
 	if len(r.items) < 6 {
 		r.bias[fUnits] += 0.5
 	}
@@ -503,8 +581,11 @@ func (r *reader) merged(es []Entry) []Entry {
 	out := es[:0]
 	seen := map[string]bool{}
 	for _, e := range es {
+		if _, later := e.Act.(Snooze); later && facts > 1 && r.c.LastNudge == nil {
+			continue // "did water. feed later maybe"
+		}
 		if n, none := e.Act.(None); none {
-			if facts > 0 && n.Reason != NoneFuture && n.Reason != NoneBefore && n.Reason != NoneUnit || seen[n.Reason] || facts == 0 && len(seen) > 0 {
+			if facts > 0 && n.Reason != NoneBefore && n.Reason != NoneUnit || seen[n.Reason] || facts == 0 && len(seen) > 0 {
 				continue
 			}
 			seen[n.Reason] = true

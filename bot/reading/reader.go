@@ -36,15 +36,16 @@ type reader struct {
 	out  []Entry
 	left []string
 
-	day      carriedDay
-	carry    [numDimensions]unitID // the unit last used, by dimension
-	subject  []int16               // the pigs last spoken of
-	subjAll  bool
-	spoken   map[int16]bool // pigs that have an entry in this text
-	judge    judge
-	setUp    setUpState
-	answered bool
-	skip     int // an item that an earlier span has accounted for, 0 none
+	day        carriedDay
+	carry      [numDimensions]unitID // the unit last used, by dimension
+	subject    []int16               // the pigs last spoken of
+	subjAll    bool
+	spoken     map[int16]bool // pigs that have an entry in this text
+	judge      judge
+	setUp      setUpState
+	answered   bool
+	priceFirst bool // of a list of purchases the first named its price first
+	skip       int  // an item that an earlier span has accounted for, 0 none
 }
 
 type carriedDay struct {
@@ -81,7 +82,7 @@ func newReader(c Context, text string) *reader {
 	r.judge = herdJudge{c.Herd}
 	r.setUp = setUpState{}
 	r.answered = false
-	r.skip = 0
+	r.skip, r.priceFirst = 0, false
 	return r
 }
 
