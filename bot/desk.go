@@ -207,11 +207,5 @@ func (d *Desk) StillDue(tx *store.Tx, id store.HerdID, key string, now time.Time
 	if err != nil {
 		return false, err
 	}
-	due, _ := schedule.Decide(untold.Herd, now.In(s.Zone))
-	for _, n := range due {
-		if n.Key == key {
-			return true, nil
-		}
-	}
-	return false, nil
+	return schedule.StillDue(untold.Herd, key, now.In(s.Zone)), nil
 }

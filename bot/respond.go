@@ -46,6 +46,10 @@ func Respond(s *State, m Message, asked *reading.Ask) (Outcome, error) {
 			return t.out, err
 		}
 	}
+	if f, ok := t.answersFade(); ok {
+		err := t.fade(f)
+		return t.out, err
+	}
 	if err := t.read(); err != nil {
 		return Outcome{}, err
 	}

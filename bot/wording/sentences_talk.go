@@ -27,6 +27,7 @@ var talkSentences = catalogue{
 	"done_refill":     "Noted: {n} done. How much feed went in, or is it full?",
 	"snoozed":         "Put off: {n}, until {t0}.",
 	"snoozed_all":     "Put off until {t0}.",
+	"kept_on":         "I go on telling: {n}.",
 	"stopped":         "No more of that this season: {n}. Ask \"what's due?\" any time.",
 	"stopped_all":     "No more of that this season. Ask \"what's due?\" any time.",
 	"stopped_welfare": "Routine lines on {n} stop. Dangers to the pigs I still tell.",

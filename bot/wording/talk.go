@@ -68,6 +68,9 @@ func (v Voice) Snoozed(s model.Snooze) string {
 	return v.say(partTalk, code, Args{Names: names, Moments: []time.Time{s.Until}})
 }
 
+// KeptOn acknowledges that a topic goes on as it was.
+func (v Voice) KeptOn(about []string) string { return v.talk("kept_on", v.topics(about)...) }
+
 func (v Voice) topics(about []string) []string {
 	var out []string
 	for _, a := range about {
