@@ -54,8 +54,8 @@ var effectSentences = catalogue{
 
 	"heat_watch":     "Warm for pigs: shade, and water that runs.",
 	"heat_alert":     "Hot for pigs: shade, wet wallow, cool water; no moving or loading by day.",
-	"heat_danger":    "⚠ Dangerous heat for pigs: shade, wallow and cool water now.",
-	"heat_emergency": "⚠ Deadly heat for pigs: shade, wallow and cool water now, look every hour.",
+	"heat_danger":    "⚠ Dangerous heat for pigs: shade, wallow and cool water now. A pig down: call the vet.",
+	"heat_emergency": "⚠ Deadly heat for pigs: shade, wallow and cool water now, look every hour. A pig down: call the vet.",
 
 	"alarm_out": "⚠ Walk, do not chase; shake a feed bucket.\n" +
 		"Someone between them and the road. Near traffic: call the police.\n" +
