@@ -1,7 +1,6 @@
 package bot
 
 import (
-	"strings"
 	"time"
 
 	"troughbell/bot/reading"
@@ -145,14 +144,7 @@ func (t *talk) do(a reading.Do) error {
 		t.lines = append(t.lines, t.voice().Dropped())
 		return t.append(t.note(model.Settled{Question: t.pending.ID, How: "dropped"}))
 	case "invite":
-		if t.m.From.Role != store.Owner {
-			t.lines = append(t.lines, t.voice().Forbidden("invite"))
-			return nil
-		}
-		t.out.Invite = store.Family
-		if strings.Contains(strings.ToLower(t.m.Text), "helper") || strings.Contains(strings.ToLower(t.m.Text), "sitter") {
-			t.out.Invite = store.Helper
-		}
+		t.invite()
 	default:
 		t.lines = append(t.lines, t.voice().Do(a.What))
 	}

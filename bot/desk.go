@@ -89,8 +89,8 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 			return Outcome{}, err
 		}
 	}
-	if out.Invite != "" {
-		if err := invite(tx, s, m, &out); err != nil {
+	if out.Invite != nil {
+		if err := makeCode(tx, s, m, &out); err != nil {
 			return Outcome{}, err
 		}
 	}
@@ -105,20 +105,6 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 		}
 	}
 	return out, nil
-}
-
-// inviteStands is how long an invitation can be taken up.
-const inviteStands = 48 * time.Hour
-
-// invite makes a one-time code for the role wanted and says it.
-func invite(tx *store.Tx, s *State, m Message, out *Outcome) error {
-	code, err := tx.NewCode(m.Herd, out.Invite, false, out.At, inviteStands)
-	if err != nil {
-		return err
-	}
-	v := wording.Voice{Herd: s.Herd, Now: out.At}
-	out.Replies = append(out.Replies, Reply{Text: v.Invite(code, string(out.Invite), out.At.Add(inviteStands))})
-	return nil
 }
 
 func askedName(m Message) string { return fmt.Sprintf("asked:%d:%d", m.Herd, m.From.Person) }

@@ -21,8 +21,8 @@ type Outcome struct {
 	// journal will give them.
 	New     []store.Envelope
 	Replies []Reply
-	// Invite is the role that a code is wanted for; the desk makes it.
-	Invite store.Role
+	// Invite is what a one-time code is wanted for; the desk makes it.
+	Invite *Invite
 	// Asked is the question to remember for a "why?"; nil if none was asked.
 	Asked *reading.Ask
 }
