@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/bot/wording"
@@ -43,11 +44,17 @@ func butcherDate(a asked) Answer {
 	if !a.named && len(f.Groups) > 1 {
 		lines[0] += " " + a.groupLine(f)
 	}
-	if second := a.slotLine(whole, data); second != "" {
-		lines = append(lines, second)
+	slot, blocks := a.slotLine(whole, data)
+	lines = append(lines, slot)
+	if blocks { // what may not be comes before what could be
+		slices.Reverse(lines)
 	}
 	if on := a.onLine(target, data); on != "" {
-		lines = append([]string{on}, lines...)
+		at := 0
+		if blocks {
+			at = 1
+		}
+		lines = slices.Insert(lines, at, on)
 	}
 	return Answer{Data: data, Text: strings.Join(lines, "\n"), Reasons: append(a.targetSum(whole, target), f.Reasons...)}
 }

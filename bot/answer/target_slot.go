@@ -5,37 +5,41 @@ import (
 	"troughbell/model"
 )
 
-// slotLine is about the appointment: not clear, booked, or what to ask for. It
-// puts not_before into data where a withdrawal still runs.
-func (a asked) slotLine(t model.TargetDay, data map[string]any) string {
+// slotLine is about the appointment: not clear, booked, or what to ask for, and
+// whether it blocks the day. It puts not_before into data where a withdrawal
+// still runs.
+func (a asked) slotLine(t model.TargetDay, data map[string]any) (line string, blocks bool) {
 	clear := a.clearance(a.pigs)
 	if !clear.known {
 		data["not_before"] = nil
-		return a.say("target_not_clear", wording.Args{Names: a.v.NamesOf(clear.unknown)})
+		return a.say("target_not_clear", wording.Args{Names: a.v.NamesOf(clear.unknown)}), true
 	}
 	from := t.Days.Low
 	if clear.at.After(a.now) {
 		notBefore := model.DayOf(clear.at.In(a.now.Location())) + 1
 		data["not_before"] = notBefore.String()
 		from = max(from, notBefore)
+		if b, ok := a.h.NextBooking(a.today); ok && clear.at.After(a.loadMoment(b)) {
+			return a.bookedLine(b, clear)
+		}
 		if t.Days.Mid < notBefore {
-			return a.say("target_blocked", wording.Args{Days: []model.Day{notBefore}, Moments: moments(clear.at, a.now)})
+			return a.say("target_blocked", wording.Args{Days: []model.Day{notBefore}, Moments: moments(clear.at, a.now)}), true
 		}
 	}
 	if b, ok := a.h.NextBooking(a.today); ok {
 		return a.bookedLine(b, clear)
 	}
-	return a.say("target_ask", wording.Args{Days: []model.Day{from, max(from, t.Days.High)}})
+	return a.say("target_ask", wording.Args{Days: []model.Day{from, max(from, t.Days.High)}}), false
 }
 
-func (a asked) bookedLine(b model.Booked, clear clearance) string {
+func (a asked) bookedLine(b model.Booked, clear clearance) (line string, blocks bool) {
 	args := wording.Args{Names: a.v.NamesOf(clear.treated), Days: []model.Day{b.Day}, Moments: moments(clear.at, a.now)}
 	if clear.at.After(a.loadMoment(b)) {
-		return a.say("booked_not_clear", args)
+		return a.say("booked_not_clear", args), true
 	}
 	w, err := a.h.MeanWeight(a.pigs, b.Day)
 	if err == nil {
 		args.Q = span(w.WeightKg)
 	}
-	return a.say("booked_weight", args)
+	return a.say("booked_weight", args), false
 }
