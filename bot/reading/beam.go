@@ -73,7 +73,11 @@ func (r *reader) cut() []span {
 				trail = append(trail, beam[bestAt])
 				opened = int32(len(trail) - 1)
 			}
-			h := hypothesis{score: best + w + r.bias[f] - cutCost[it.gap], frame: f, parts: part, start: int32(i), prev: opened}
+			lean := r.bias[f]
+			if i > 0 && beam[bestAt].frame == f && lean > 0 {
+				lean = 0 // going on with the same is no new reason
+			}
+			h := hypothesis{score: best + w + lean - cutCost[it.gap], frame: f, parts: part, start: int32(i), prev: opened}
 			next = keep(next, h)
 		}
 		for k := range beam {
@@ -156,6 +160,10 @@ func (r *reader) unfinished(h *hypothesis) float32 {
 	return cost
 }
 
+// oneAmount are the frames that take one amount; a second one is likely another
+// fact.
+var oneAmount = [numFrames]bool{fFence: true, fTarget: true, fWallow: true}
+
 // weigh is what the item in hand says for a frame that has the given parts.
 func (r *reader) weigh(f frame, parts uint8) (float32, uint8) {
 	if f == fIdle {
@@ -173,13 +181,15 @@ func (r *reader) weigh(f frame, parts uint8) (float32, uint8) {
 			w = v.after
 		}
 		if !any || w > best {
-			best, part, any = w, v.part, true
-		} else {
-			part |= v.part
+			best, any = w, true
 		}
+		part |= v.part
 	}
 	if !any {
 		return r.foreign, 0
+	}
+	if part&bAmount != 0 && parts&bAmount != 0 && oneAmount[f] {
+		best--
 	}
 	return best, part
 }

@@ -785,3 +785,23 @@ func (r *reader) levelWord(i int) bool {
 	}
 	return false
 }
+
+// rightSpelling puts words right that are one slip away from a word of the
+// lexicon, so that they count in phrases too. Names are left as they stand.
+func (r *reader) rightSpelling() {
+	for i := range r.toks {
+		t := &r.toks[i]
+		if t.kind != tokWord || len(t.s) < 3 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
+			continue
+		}
+		if _, n := r.nameAt(i); n > 0 {
+			continue
+		}
+		if _, ok := r.nearName(t.s); ok {
+			continue
+		}
+		if w, ok := r.lex.correct(t.s); ok {
+			t.s = w
+		}
+	}
+}

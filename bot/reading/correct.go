@@ -2,6 +2,7 @@ package reading
 
 import (
 	"slices"
+	"strings"
 
 	"troughbell/model"
 )
@@ -162,6 +163,12 @@ func (r *reader) holdsNumber(f model.Fact, v float64) bool {
 // correctionLead says whether the text opens as a correction, and where what
 // is right begins.
 func (r *reader) correctionLead() (lead bool, rest int) {
+	if r.notThen(0) {
+		lead = true
+	}
+	if strings.HasPrefix(strings.TrimSpace(r.text), "*") { // the messenger's own way
+		lead = true
+	}
 	for rest < len(r.items) {
 		it := &r.items[rest]
 		switch {
@@ -268,9 +275,9 @@ func (r *reader) followsUp(f model.Fact, from int) bool {
 	case model.Refill:
 		return r.swappedDigits(v)
 	case model.Treat:
-		return v.WithdrawalDays == nil && len(r.items) <= 3 && r.firstQty(span{0, 0, len(r.items)}, days) >= 0
+		return v.WithdrawalDays == nil && r.onlyDays()
 	case model.Worm:
-		return v.WithdrawalDays == nil && len(r.items) <= 3 && r.firstQty(span{0, 0, len(r.items)}, days) >= 0
+		return v.WithdrawalDays == nil && r.onlyDays()
 	case model.Booked:
 		return r.quoteHas(span{0, 0, len(r.items)}, "moved to", "moved us to", "changed to", "rescheduled") && r.has(span{0, 0, len(r.items)}, sButcher)
 	}
@@ -603,4 +610,10 @@ func (r *reader) fractionOf(s span) *float64 {
 		}
 	}
 	return nil
+}
+
+// onlyDays says that the text is a number of days and nothing else.
+func (r *reader) onlyDays() bool {
+	it, ok := r.onlyAmount()
+	return ok && (it.qty(days) || it.kind == itNum && it.v <= 120 && it.v == float64(int(it.v)))
 }

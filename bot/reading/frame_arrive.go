@@ -567,3 +567,28 @@ func (r *reader) namesNear(k int, s span, names []newPig) bool {
 	}
 	return false
 }
+
+// bareArrival reads "4 48lb", said before there are any pigs, as so many pigs of
+// that weight.
+func (r *reader) bareArrival() {
+	count, kg := 0, 0.0
+	for k := range r.items {
+		it := &r.items[k]
+		switch {
+		case it.kind == itNum && count == 0 && it.v >= 1 && it.v <= 60 && it.v == float64(int(it.v)):
+			count = int(it.v)
+		case it.qty(mass) && kg == 0:
+			kg = it.si()
+		case it.kind == itNum && kg == 0 && it.v >= 10:
+			kg = r.massUnit().si(it.v)
+		case it.isAny(setOf(sFiller, sEach, sAbout, sPigs)):
+		default:
+			return
+		}
+	}
+	if count > 0 && kg > 5 {
+		s := span{fArrive, 0, len(r.items)}
+		r.useAll(s)
+		r.emit(Fact{model.Arrive{Count: count, WeightKg: &kg}}, s)
+	}
+}

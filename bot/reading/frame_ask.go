@@ -128,8 +128,15 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 		scores["weight"] *= 0.6
 		scores["yield"] *= 0.7
 		scores["target"] *= 0.6
-		if scores["weight"] > 0 && r.firstQty(s, mass) >= 0 {
-			scores["butcher_date"] += 2
+	}
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.qty(mass) || it.kind == itNum && !it.soft && it.v >= 60 {
+			if when && r.eachNamed(s.i, s.j) {
+				scores["target"] += 4
+			} else if when {
+				scores["butcher_date"] += 3
+			}
 		}
 	}
 	if scores["target"] > 0 && (r.quoteHas(s, "what is", "what's", "whats") && !r.quoteHas(s, "date")) {

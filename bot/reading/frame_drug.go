@@ -188,6 +188,12 @@ func (r *reader) unknownProduct(s span) string {
 // fillMove reads pigs put into a pen.
 func (r *reader) fillMove(s span) {
 	h := r.c.Herd
+	if parts := r.byPen(s); len(parts) > 1 {
+		for _, p := range parts {
+			r.fillMove(p)
+		}
+		return
+	}
 	pen := ""
 	at := -1
 	for k := s.i; k < s.j; k++ {
@@ -285,4 +291,27 @@ func (r *reader) whichPen(s span) {
 		}
 	}
 	r.clarify(c, s)
+}
+
+// byPen cuts a move to several pens, each with its own pigs before it: "hazel
+// and clover to the oak pen, rest to the creek".
+func (r *reader) byPen(s span) []span {
+	var out []span
+	from := s.i
+	who := false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		who = who || it.pig >= 0 || it.isAny(whoWords)
+		if it.pen >= 0 && it.pig < 0 && !r.quoteBefore(k, "from") {
+			if !who {
+				return nil
+			}
+			out = append(out, span{s.frame, from, k + 1})
+			from, who = k+1, false
+		}
+	}
+	if len(out) > 0 {
+		out[len(out)-1].j = s.j
+	}
+	return out
 }

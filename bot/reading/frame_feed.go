@@ -10,7 +10,10 @@ func (r *reader) fillFeed(s span) {
 	first := len(r.out)
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, true)
-		if n > 0 && p.every && c.amount == nil && c.fraction == nil && c.vessels == 0 && r.allFull(first) {
+		if n > 0 {
+			first = 0
+		}
+		if (n > 0 || len(r.out) > 1) && p.every && c.amount == nil && c.fraction == nil && c.vessels == 0 && r.allFull(min(first, 0)) {
 			continue // "big 160 small 80 full both"
 		}
 		if len(ps) > 1 {
@@ -368,7 +371,15 @@ func (r *reader) onlyVessels(s span) bool {
 
 // allFull marks the pours since the given entry as having filled their feeders.
 func (r *reader) allFull(first int) bool {
-	done := false
+	done, pours := false, 0
+	for k := first; k < len(r.out); k++ {
+		if f, ok := r.out[k].Act.(Fact); ok && f.Kind() == "refill" {
+			pours++
+		}
+	}
+	if pours < len(r.c.Herd.Feeders) {
+		return false
+	}
 	for k := first; k < len(r.out); k++ {
 		if f, ok := r.out[k].Act.(Fact); ok {
 			if p, ok := f.Fact.(model.Refill); ok && p.FeedKg != nil {

@@ -291,6 +291,29 @@ func setSize(m map[string]float64, name string, kg float64) map[string]float64 {
 
 // fillSpend reads money paid or received.
 func (r *reader) fillSpend(s span) {
+	var at []int
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.qty(money) || it.kind == itNum && !it.soft && !it.ord {
+			at = append(at, k)
+		}
+	}
+	if len(at) > 1 && at[1]-at[0] > 1 { // "18.50 straw and 45 vet"
+		for n, k := range at {
+			p := span{s.frame, k, s.j}
+			if n == 0 {
+				p.i = s.i
+			}
+			if n+1 < len(at) {
+				p.j = at[n+1]
+			}
+			r.oneSpend(p)
+		}
+		return
+	}
+	r.oneSpend(s)
+}
+
+func (r *reader) oneSpend(s span) {
 	sp := model.Spend{Income: r.has(s, sReceived) && !r.has(s, sPay)}
 	at := -1
 	if k := r.firstQty(s, money); k >= 0 {

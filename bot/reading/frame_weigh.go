@@ -498,7 +498,7 @@ func (r *reader) fromNames(i, j int) int {
 	for k := i; k < j; k++ {
 		if r.items[k].pig >= 0 {
 			for n := k; n > i; n-- {
-				if r.items[n-1].is(sBut) || r.items[n-1].is(sAll) && r.items[n].gap == gapNone {
+				if r.items[n-1].is(sBut) {
 					return i
 				}
 			}

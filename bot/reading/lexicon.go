@@ -134,6 +134,16 @@ func isLetters(w string) bool {
 // left out, doubled, changed or swapped with its neighbour. Words of four
 // letters must begin alike. Plain English is never corrected.
 func (l *lexicon) correct(s string) (string, bool) {
+	if len(s) == 3 && isLetters(s) && !l.plain[s] { // "otu"
+		for i := range 2 {
+			b := []byte(s)
+			b[i], b[i+1] = b[i+1], b[i]
+			if m := l.of[string(b)]; m != nil && !m.sense.empty() {
+				return string(b), true
+			}
+		}
+		return "", false
+	}
 	if len(s) < 4 || !isLetters(s) || l.plain[s] {
 		return "", false
 	}

@@ -21,6 +21,7 @@ func (r *reader) run() Reading {
 		return r.just(None{Reason: NoneEmpty})
 	}
 	r.tokenize()
+	r.rightSpelling()
 	r.build()
 	if len(r.items) == 0 {
 		return r.just(None{Reason: NoneChatter})
@@ -57,6 +58,9 @@ func (r *reader) readItems() {
 			r.keepDay(s)
 		}
 		if factual[s.frame] {
+			if n > 0 && spans[n-1].frame == fIdle && r.items[s.i].gap < gapStop && r.items[s.i-1].kind == itDay {
+				s.i-- // the day said right before
+			}
 			s = r.trimNegated(s)
 			if why := r.mood(s); why != "" {
 				if !r.knowsMore(why, s) {
@@ -70,6 +74,10 @@ func (r *reader) readItems() {
 			continue
 		}
 		for _, part := range r.byDay(s) {
+			if r.onlyDay(part) {
+				r.keepDay(part)
+				continue
+			}
 			before := len(r.out)
 			r.fill(part)
 			r.strayMoney(part)
@@ -98,34 +106,56 @@ func (r *reader) byDay(s span) []span {
 			firstAmount = k
 		}
 	}
-	if len(days) < 2 || firstAmount < 0 {
+	if len(days) < 2 {
 		return []span{s}
 	}
+	first := days[0] < firstAmount || firstAmount < 0
 	var out []span
 	from := s.i
-	if days[0] < firstAmount {
-		for n := 1; n < len(days); n++ {
-			out = append(out, span{s.frame, from, days[n]})
-			from = days[n]
+	for n := 1; n < len(days); n++ {
+		at := days[n] // where the next day's part begins
+		if !first {
+			at = days[n-1] + 1
 		}
-		return append(out, span{s.frame, from, s.j})
-	}
-	for n := 0; n+1 < len(days); n++ {
-		out = append(out, span{s.frame, from, days[n] + 1})
-		from = days[n] + 1
+		for k := days[n]; k > days[n-1]; k-- {
+			if r.items[k].gap >= gapComma {
+				at = k
+				break
+			}
+		}
+		if at > from {
+			out = append(out, span{s.frame, from, at})
+			from = at
+		}
 	}
 	return append(out, span{s.frame, from, s.j})
+}
+
+// onlyDay says that a span is a day and nothing else.
+func (r *reader) onlyDay(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itDay && it.kind != itClock && (it.kind != itWord || !it.isAny(setOf(sFiller, sAnd))) {
+			return false
+		}
+	}
+	return true
 }
 
 // trimNegated takes a closing clause that only says what was not done off a
 // span: "shed and hill full, the blue one I skipped".
 func (r *reader) trimNegated(s span) span {
 	for k := s.i + 1; k < s.j; k++ {
-		if !r.items[k].is(sNot) || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
+		plan := r.items[k].is(sPlan) && !r.items[k].isAny(setOf(sWell, sTook, sSick, sFull))
+		if !r.items[k].is(sNot) && !plan || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
 			continue
 		}
+		least := uint8(gapComma)
+		if plan {
+			least = gapAnd
+		}
 		from := k
-		for from > s.i && r.items[from].gap < gapComma {
+		for from > s.i && r.items[from].gap < least {
 			from--
 		}
 		if from <= s.i {
@@ -426,7 +456,7 @@ func (r *reader) inverted(k int) bool {
 // measured says that the sentence of item k states amounts, as a fact does.
 func (r *reader) measured(k int) bool {
 	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
-		if it := &r.items[n]; (it.kind == itNum && !it.soft || it.kind == itDim || it.kind == itQty && it.unit.dim() != days) && !r.has(span{0, r.sentenceStart(k), r.sentenceEnd(k)}, sTopic) {
+		if it := &r.items[n]; (it.kind == itNum && !it.soft && !(n > 0 && r.items[n-1].kind == itDay) || it.kind == itDim || it.kind == itQty && it.unit.dim() != days) && !r.has(span{0, r.sentenceStart(k), r.sentenceEnd(k)}, sTopic) {
 			return true
 		}
 	}
@@ -449,6 +479,7 @@ func (r *reader) leanings() {
 		r.bias[fWeigh] -= 2.5
 		r.bias[fGone] -= 1
 		r.bias[fSick] -= 0.5
+		r.bias[fWeather]--
 		r.bias[fMove] -= 0.5
 	} else {
 		r.bias[fArrive] -= 0.9
@@ -460,8 +491,8 @@ func (r *reader) leanings() {
 		r.bias[fSetFeeder] -= 0.9
 	}
 	if len(h.Barrels) == 0 {
-		r.bias[fSetBarrel] += 1
-		r.bias[fWater] -= 0.5
+		r.bias[fSetBarrel] += 1.3
+		r.bias[fWater] -= 1.2
 	} else {
 		r.bias[fSetBarrel] -= 0.9
 	}
@@ -490,6 +521,9 @@ func (r *reader) settle() Reading {
 	sort.SliceStable(r.out, func(a, b int) bool { return r.out[a].From < r.out[b].From })
 	if !r.answered {
 		r.leftOver()
+	}
+	if len(r.out) == 0 && len(r.c.Herd.Animals) == 0 {
+		r.bareArrival()
 	}
 	if len(r.out) == 0 && len(r.items) == 1 && r.items[0].isAny(setOf(sOut, sDown)) && !r.items[0].is(sPigs) {
 		r.askAlarm(r.items[0].is(sDown) && !r.items[0].is(sOut))
@@ -583,6 +617,9 @@ func (r *reader) merged(es []Entry) []Entry {
 	for _, e := range es {
 		if _, later := e.Act.(Snooze); later && facts > 1 && r.c.LastNudge == nil {
 			continue // "did water. feed later maybe"
+		}
+		if d, done := e.Act.(Done); done && facts > 1 && len(d.About) == 0 {
+			continue // "round's done: ..."
 		}
 		if n, none := e.Act.(None); none {
 			if facts > 0 && n.Reason != NoneBefore && n.Reason != NoneUnit || seen[n.Reason] || facts == 0 && len(seen) > 0 {
