@@ -1,8 +1,10 @@
 package bot
 
 import (
+	"strings"
 	"time"
 
+	"troughbell/bot/reading"
 	"troughbell/model"
 	"troughbell/store"
 )
@@ -13,29 +15,48 @@ type Parsed struct {
 	Reply   string
 }
 
-// Parse says what a text would lead to as the next message at now, without
-// recording it. It speaks as the person who was asked the latest open question,
-// else as the one who spoke last.
-func Parse(s *State, now time.Time, text string) (Parsed, error) {
-	if text == "" {
-		return Parsed{Entries: []map[string]any{{
-			"intent": "none", "reason": "empty", "date": model.DayOf(now).String(),
-		}}}, nil
+// Parsing is a herd against which texts are read without being recorded.
+type Parsing struct {
+	State *State
+	asked *reading.Ask // the last question of the person who speaks
+}
+
+// Parsing reads a herd for it.
+func (d *Desk) Parsing(tx *store.Tx, herd store.HerdID) (*Parsing, error) {
+	s, err := d.State(tx, herd)
+	if err != nil {
+		return nil, err
 	}
-	m := Message{Herd: s.Row.ID, ID: "parse", Text: text, At: now, From: s.speaker()}
-	out, err := Respond(s, m, nil)
+	asked, err := lastAsked(tx, Message{Herd: herd, From: s.speaker()})
+	if err != nil {
+		return nil, err
+	}
+	return &Parsing{State: s, asked: asked}, nil
+}
+
+// Text says what a text would lead to as the next message at now. It speaks as
+// the person who was asked the latest open question, else as the one who spoke
+// last.
+func (p *Parsing) Text(now time.Time, text string) (Parsed, error) {
+	out := Parsed{Entries: []map[string]any{}}
+	if strings.TrimSpace(text) == "" {
+		out.Entries = append(out.Entries, map[string]any{
+			"intent": "none", "reason": reading.NoneEmpty, "date": model.DayOf(now).String(),
+		})
+		return out, nil
+	}
+	m := Message{Herd: p.State.Row.ID, ID: "parse", Text: text, At: now, From: p.State.speaker()}
+	o, err := Respond(p.State, m, p.asked)
 	if err != nil {
 		return Parsed{}, err
 	}
-	var p Parsed
-	for i, r := range out.Replies {
-		p.Entries = append(p.Entries, r.Slots()...)
-		if i > 0 {
-			p.Reply += "\n"
-		}
-		p.Reply += r.Text
+	var said []string
+	for _, r := range o.Replies {
+		out.Entries = append(out.Entries, r.Slots()...)
+		said = append(said, r.Text)
 	}
-	return p, nil
+	out.Reply = strings.Join(said, "\n")
+	return out, nil
 }
 
 func (s *State) speaker() store.Member {

@@ -5,11 +5,11 @@ import (
 	"time"
 )
 
-const herdColumns = "SELECT id, name, zone, seq, look_again, paused FROM herd "
+const herdColumns = "SELECT id, name, made_name, zone, seq, look_again, paused FROM herd "
 
 func scanHerd(row scanner) (h HerdRow, err error) {
 	var look int64
-	err = row.Scan(&h.ID, &h.Name, &h.Zone, &h.Seq, &look, &h.Paused)
+	err = row.Scan(&h.ID, &h.Name, &h.Made, &h.Zone, &h.Seq, &look, &h.Paused)
 	h.LookAgain = instant(look)
 	return h, err
 }

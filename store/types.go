@@ -18,6 +18,7 @@ type (
 type HerdRow struct {
 	ID   HerdID
 	Name string
+	Made string // its name at its making; Name is the one stated since
 	Zone string // IANA name in force: the stated one, else the default at its making
 	// Seq is the number of the herd's latest record.
 	Seq int64

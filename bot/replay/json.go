@@ -24,16 +24,25 @@ func (j *JSON) put(v any) error {
 }
 
 type event struct {
-	At       string           `json:"at,omitempty"`
-	Kind     string           `json:"kind"`
-	Line     int              `json:"line,omitempty"`
-	Who      string           `json:"who,omitempty"`
-	About    *[]string        `json:"about,omitempty"`
-	Standing *bool            `json:"standing,omitempty"`
-	Grade    string           `json:"grade,omitempty"`
-	Text     *string          `json:"text,omitempty"`
-	Entries  []map[string]any `json:"entries,omitempty"`
-	Buttons  [][]string       `json:"buttons,omitempty"`
+	At       string    `json:"at,omitempty"`
+	Kind     string    `json:"kind"`
+	Line     int       `json:"line,omitempty"`
+	Who      string    `json:"who,omitempty"`
+	About    *[]string `json:"about,omitempty"`
+	Standing *bool     `json:"standing,omitempty"`
+	Grade    string    `json:"grade,omitempty"`
+	Text     *string   `json:"text,omitempty"`
+	// What a reply or a nudge has none of is an empty list; the others have no
+	// such key.
+	Entries *[]map[string]any `json:"entries,omitempty"`
+	Buttons *[][]string       `json:"buttons,omitempty"`
+}
+
+func labels(buttons [][]string) *[][]string {
+	if buttons == nil {
+		buttons = [][]string{}
+	}
+	return &buttons
 }
 
 func stamp(t time.Time) string { return t.Format(time.RFC3339) }
@@ -45,8 +54,9 @@ func (j *JSON) Text(at time.Time, who, text string) error {
 
 // Reply implements Writer.
 func (j *JSON) Reply(at time.Time, r bot.Reply, h *model.Herd) error {
+	entries := r.Slots()
 	return j.put(event{
-		At: stamp(at), Kind: "reply", Text: &r.Text, Entries: r.Slots(), Buttons: r.Buttons,
+		At: stamp(at), Kind: "reply", Text: &r.Text, Entries: &entries, Buttons: labels(r.Buttons),
 	})
 }
 
@@ -55,7 +65,7 @@ func (j *JSON) Nudge(p bot.Push) error {
 	about := append([]string{}, p.Nudge.About()...)
 	return j.put(event{
 		At: stamp(p.At), Kind: "nudge", About: &about, Standing: &p.Nudge.Standing,
-		Grade: string(p.Nudge.Grade), Text: &p.Text, Buttons: p.Buttons,
+		Grade: string(p.Nudge.Grade), Text: &p.Text, Buttons: labels(p.Buttons),
 	})
 }
 

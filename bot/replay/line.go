@@ -2,8 +2,6 @@ package replay
 
 import (
 	"encoding/json"
-	"errors"
-	"fmt"
 	"strconv"
 	"strings"
 	"time"
@@ -37,11 +35,11 @@ func skipped(s string) bool {
 func parseLine(number int, s string) (line, error) {
 	l := line{number: number}
 	if !utf8.ValidString(s) {
-		return l, errors.New("the line is not valid UTF-8: save the log as UTF-8")
+		return l, badf("the line is not valid UTF-8: save the log as UTF-8")
 	}
 	head, text, ok := strings.Cut(s, "|")
 	if !ok {
-		return l, errors.New(`the line has no "|": write it as "2026-05-16 08:10 | text"`)
+		return l, badf(`the line has no "|": write it as "2026-05-16 08:10 | text"`)
 	}
 	words := strings.Fields(head)
 	n, err := l.takeMoment(words)
@@ -54,7 +52,7 @@ func parseLine(number int, s string) (line, error) {
 	l.text = DecodeText(text)
 	l.tick = l.text == ""
 	if l.tick && (l.edit != 0 || l.reply != 0) {
-		return l, errors.New("an edit or a reply needs a text")
+		return l, badf("an edit or a reply needs a text")
 	}
 	return l, nil
 }
@@ -68,14 +66,14 @@ func (l *line) takeMoment(words []string) (used int, err error) {
 			}
 		}
 	}
-	return 0, errors.New(`the line must begin with a day and a time, as "2026-05-16 08:10"`)
+	return 0, badf(`the line must begin with a day and a time, as "2026-05-16 08:10"`)
 }
 
 func (l *line) takeHead(words []string) error {
 	if n := len(words); n >= 2 && (words[n-2] == "edit" || words[n-2] == "reply") {
 		of, err := strconv.Atoi(words[n-1])
 		if err != nil || of < 1 {
-			return fmt.Errorf("%q is not a line number", words[n-1])
+			return badf("%q is not a line number", words[n-1])
 		}
 		if words[n-2] == "edit" {
 			l.edit = of

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 	"time"
 
 	"troughbell/bot"
@@ -38,7 +39,7 @@ type Player struct {
 	now      time.Time      // how far time has come
 	messages map[int]string // line to the id of its message
 	people   map[string]store.Member
-	failed   bool
+	failed   int
 }
 
 // New makes a player for a herd of the store. zone holds until the herd states
@@ -78,12 +79,18 @@ func New(ctx context.Context, st *store.Store, herd store.HerdID, zone *time.Loc
 	return p, err
 }
 
+// byteOrderMark is what some editors put before a text.
+const byteOrderMark = "\uFEFF"
+
 // Play plays a log to its end. The error is one of the store or of the writer;
 // lines that cannot be read are told to the writer, and Failed reports them.
 func (p *Player) Play(ctx context.Context, log io.Reader) error {
 	in := bufio.NewReader(log)
 	for number := 1; ; number++ {
 		s, err := in.ReadString('\n')
+		if number == 1 {
+			s = strings.TrimPrefix(s, byteOrderMark)
+		}
 		if s != "" && !skipped(s) {
 			if err := p.line(ctx, number, s); err != nil {
 				return err
@@ -98,8 +105,8 @@ func (p *Player) Play(ctx context.Context, log io.Reader) error {
 	}
 }
 
-// Failed reports whether a line could not be read.
-func (p *Player) Failed() bool { return p.failed }
+// Failed is how many lines could not be read.
+func (p *Player) Failed() int { return p.failed }
 
 // Now is how far time has come, in the herd's zone.
 func (p *Player) Now() time.Time { return p.now.In(p.zone) }
@@ -110,9 +117,9 @@ func (p *Player) line(ctx context.Context, number int, s string) error {
 		err = p.step(ctx, l)
 	}
 	var bad *badLine
-	if err != nil && (errors.As(err, &bad) || l.wall.IsZero()) {
-		p.failed = true
-		if err := p.out.Failed(number, err); err != nil {
+	if errors.As(err, &bad) {
+		p.failed++
+		if err := p.out.Failed(number, bad); err != nil {
 			return err
 		}
 	} else if err != nil {
@@ -121,19 +128,21 @@ func (p *Player) line(ctx context.Context, number int, s string) error {
 	return p.out.Ready(p.Now())
 }
 
-// badLine is a line that is well written but cannot be played.
+// badLine is a line that cannot be read or played. The log goes on behind it.
 type badLine struct{ why string }
 
 func (b *badLine) Error() string { return b.why }
 
+func badf(format string, args ...any) error { return &badLine{fmt.Sprintf(format, args...)} }
+
 func (p *Player) step(ctx context.Context, l line) error {
 	at := p.moment(l.wall)
 	if at.Before(p.now) {
-		return &badLine{fmt.Sprintf("time goes back: the log is already at %s", p.Now().Format("2006-01-02 15:04"))}
+		return badf("time goes back: the log is already at %s", p.Now().Format("2006-01-02 15:04"))
 	}
 	for _, of := range []int{l.edit, l.reply} {
 		if of != 0 && p.messages[of] == "" {
-			return &badLine{fmt.Sprintf("line %d of the log is no message", of)}
+			return badf("line %d of the log is no message", of)
 		}
 	}
 	if err := p.liveTo(ctx, at); err != nil {
@@ -153,11 +162,25 @@ func (p *Player) moment(wall time.Time) time.Time {
 	if !at.Before(p.now) {
 		return at
 	}
-	second := at.Add(time.Hour)
-	if second.Hour() == at.Hour() && second.Minute() == at.Minute() && !second.Before(p.now) {
+	if second := secondPass(at); !second.Before(p.now) {
 		return second
 	}
 	return at
+}
+
+// changeReach is further than any change of the clock moves it.
+const changeReach = 3 * time.Hour
+
+// secondPass is the moment at which the wall clock shows the same again after
+// it was set back; t itself where it is not.
+func secondPass(t time.Time) time.Time {
+	_, before := t.Zone()
+	_, after := t.Add(changeReach).Zone()
+	second := t.Add(time.Duration(before-after) * time.Second)
+	if second.After(t) && second.Hour() == t.Hour() && second.Minute() == t.Minute() {
+		return second
+	}
+	return t
 }
 
 // liveTo lives through the time until at: whatever falls due is told.

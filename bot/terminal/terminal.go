@@ -12,8 +12,6 @@ import (
 	"sync"
 	"time"
 
-	"golang.org/x/term"
-
 	"troughbell/bot"
 	"troughbell/store"
 )
@@ -27,6 +25,9 @@ type Chat struct {
 	Now func() time.Time
 
 	mu      sync.Mutex // one transaction and its output at a time
+	clock   *bot.Clock
+	alive   time.Time // when it was last noted that the chat is open
+	lost    int       // texts that could not be kept
 	chat    store.ChatID
 	me      store.Member
 	screen  io.Writer
@@ -37,6 +38,10 @@ type Chat struct {
 // Open finds the terminal's chat and person in the herd, or makes them: who
 // sits at the terminal owns the herd where nobody does yet.
 func (c *Chat) Open(ctx context.Context) error {
+	c.clock = &bot.Clock{Store: c.Store, Desk: c.Desk}
+	if err := c.clock.Woke(ctx, time.Time{}, c.Now()); err != nil {
+		return err
+	}
 	return c.Store.Write(ctx, func(tx *store.Tx) error {
 		chat, err := tx.ChatOf("terminal", fmt.Sprint(c.Herd), false)
 		if err != nil {
@@ -85,82 +90,46 @@ func owner(tx *store.Tx, herd store.HerdID) (store.PersonID, error) {
 // terminal, lines can be edited and recalled, and nudges that come while typing
 // do not break the line; else one message a line is read.
 func (c *Chat) Run(ctx context.Context, in io.Reader, out io.Writer) error {
-	if f, ok := in.(*os.File); ok && term.IsTerminal(int(f.Fd())) {
-		if o, ok := out.(*os.File); ok && term.IsTerminal(int(o.Fd())) {
-			return c.interactive(ctx, f, o)
-		}
+	if Interactive(in, out) {
+		return c.interactive(ctx, in.(*os.File), out.(*os.File))
 	}
-	c.screen = out
+	if err := c.begin(ctx, out); err != nil {
+		return err
+	}
 	return c.lines(ctx, in)
 }
 
-func (c *Chat) interactive(ctx context.Context, in, out *os.File) error {
-	before, err := term.MakeRaw(int(in.Fd()))
-	if err != nil {
-		return fmt.Errorf("cannot take the terminal: %w", err)
-	}
-	defer func() { _ = term.Restore(int(in.Fd()), before) }()
-	t := term.NewTerminal(struct {
-		io.Reader
-		io.Writer
-	}{in, out}, "> ")
-	if w, h, err := term.GetSize(int(out.Fd())); err == nil {
-		_ = t.SetSize(w, h)
-	}
+// begin takes the screen and shows what has fallen due meanwhile.
+func (c *Chat) begin(ctx context.Context, screen io.Writer) error {
 	c.mu.Lock()
-	c.screen = t
+	c.screen = screen
 	c.mu.Unlock()
-	if err := c.greet(ctx); err != nil {
-		return err
-	}
-	read := make(chan string)
-	failed := make(chan error, 1)
-	go func() {
-		for {
-			l, err := t.ReadLine()
-			if err != nil {
-				failed <- err
-				return
-			}
-			select {
-			case read <- l:
-			case <-ctx.Done():
-				return
-			}
-		}
-	}()
-	for {
-		select {
-		case <-ctx.Done():
-			return nil
-		case err := <-failed:
-			if errors.Is(err, io.EOF) {
-				return nil
-			}
-			return fmt.Errorf("read the terminal: %w", err)
-		case l := <-read:
-			if err := c.hear(ctx, l); err != nil {
-				return err
-			}
-		}
-	}
+	return c.Look(ctx)
 }
 
+// lines reads one message a line. That a text could not be kept is an error at
+// the end: nobody may be there to read it on the screen.
 func (c *Chat) lines(ctx context.Context, in io.Reader) error {
 	r := bufio.NewReader(in)
-	for ctx.Err() == nil {
+	for {
 		l, err := r.ReadString('\n')
+		if ctx.Err() != nil {
+			break
+		}
 		if strings.TrimSpace(l) != "" {
 			if herr := c.hear(ctx, strings.TrimRight(l, "\r\n")); herr != nil {
 				return herr
 			}
 		}
 		if errors.Is(err, io.EOF) {
-			return nil
+			break
 		}
 		if err != nil {
 			return fmt.Errorf("read the input: %w", err)
 		}
+	}
+	if c.lost > 0 {
+		return fmt.Errorf("%d of the texts could not be kept: put right what the chat says of it, and send them again", c.lost)
 	}
 	return nil
 }
@@ -206,35 +175,37 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 	})
 	if err != nil {
 		c.Desk.Forget(c.Herd)
+		if ctx.Err() != nil {
+			return nil // stopped in the middle of it: nothing was kept
+		}
 		// What could not be kept is said so; the chat goes on.
+		c.lost++
 		_, werr := fmt.Fprintf(c.screen, "Not recorded: %v\n", err)
 		return werr
 	}
 	return c.drain(ctx)
 }
 
-// Look looks at the herd and shows the nudges that fall due.
+// Look looks at the herd and shows the nudges that fall due. The first look
+// after a time in which no chat was open tells of that.
 func (c *Chat) Look(ctx context.Context) error {
 	c.mu.Lock()
 	defer c.mu.Unlock()
 	now := c.Now()
-	err := c.Store.Write(ctx, func(tx *store.Tx) error {
-		row, err := tx.Herd(c.Herd)
-		if err != nil || row.Seq == 0 || row.LookAgain.After(now) {
-			return err
-		}
-		pushes, err := c.Desk.Look(tx, c.Herd, now, time.Time{})
-		if err != nil {
-			return err
-		}
-		return c.Desk.QueuePushes(tx, c.Herd, pushes)
-	})
-	if err != nil {
-		c.Desk.Forget(c.Herd)
+	if err := c.clock.Look(ctx, int64(c.Herd), now); err != nil {
 		return err
+	}
+	if now.Sub(c.alive) >= aliveEvery {
+		if err := c.clock.Alive(ctx, now); err != nil {
+			return err
+		}
+		c.alive = now
 	}
 	return c.drain(ctx)
 }
+
+// aliveEvery is how often it is noted that the chat is open.
+const aliveEvery = time.Minute
 
 // drain shows what waits in the outbox for this terminal.
 func (c *Chat) drain(ctx context.Context) error {

@@ -17,11 +17,7 @@ func (backupCmd) Help() string { return "Example: troughbell backup --out herd-2
 
 // Run writes the copy.
 func (c backupCmd) Run(a *app) error {
-	path, err := c.path()
-	if err != nil {
-		return err
-	}
-	st, err := store.OpenReader(a.ctx, path)
+	st, err := store.OpenReader(a.ctx, c.file())
 	if err != nil {
 		return err
 	}

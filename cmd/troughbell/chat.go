@@ -40,7 +40,7 @@ func (c chatCmd) Run(a *app) error {
 		return err
 	}
 	defer st.Close()
-	herd, err := c.herd(a.ctx, st, zone, time.Now())
+	herd, err := c.herd(a.ctx, st, zone, time.Now(), false)
 	if err != nil {
 		return err
 	}
@@ -70,7 +70,11 @@ func talk(a *app, c *terminal.Chat) error {
 			}
 		}
 	}()
-	err := c.Run(ctx, a.stdin, a.stdout)
+	in := a.stdin
+	if !terminal.Interactive(a.stdin, a.stdout) {
+		in = newUntilDone(ctx, a.stdin)
+	}
+	err := c.Run(ctx, in, a.stdout)
 	stop()
 	<-ticking
 	return err

@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -18,12 +19,22 @@ type dbFlag struct {
 	DB string `name:"db" env:"TROUGHBELL_DB" placeholder:"FILE" help:"The database file. Default: troughbell/herd.db in your data directory."`
 }
 
-// path is the file meant, in a folder that is there.
-func (f dbFlag) path() (string, error) {
+// file is the file meant.
+func (f dbFlag) file() string {
 	if f.DB != "" {
-		return f.DB, nil
+		return f.DB
 	}
-	p := filepath.Join(xdg.DataHome, "troughbell", "herd.db")
+	xdg.Reload() // the environment as it is now
+	return filepath.Join(xdg.DataHome, "troughbell", "herd.db")
+}
+
+// path is the file meant, to be written: the default one in a folder that is
+// there.
+func (f dbFlag) path() (string, error) {
+	p := f.file()
+	if f.DB != "" {
+		return p, nil
+	}
 	if err := os.MkdirAll(filepath.Dir(p), 0o700); err != nil {
 		return "", fmt.Errorf("cannot make the data folder: %w; name a file with --db", err)
 	}
@@ -55,11 +66,22 @@ func (f herdFlag) pick(tx *store.Tx) (row store.HerdRow, ok bool, err error) {
 			return h, true, nil
 		}
 	}
+	for _, h := range herds { // it may have been given another name since
+		if strings.EqualFold(h.Made, f.Herd) {
+			return h, true, nil
+		}
+	}
 	if len(herds) == 0 {
 		return row, false, nil
 	}
-	return row, false, wrongf("there is no herd %q; there are: %s", f.Herd, names(herds))
+	return row, false, &noSuchHerd{wrongf("there is no herd %q; name one of: %s", f.Herd, names(herds))}
 }
+
+// noSuchHerd is the error of a name that no herd has.
+type noSuchHerd struct{ error }
+
+// Unwrap gives the wrong call that it is.
+func (e *noSuchHerd) Unwrap() error { return e.error }
 
 func names(herds []store.HerdRow) string {
 	var out []string
@@ -69,14 +91,17 @@ func names(herds []store.HerdRow) string {
 	return strings.Join(out, ", ")
 }
 
-// herd finds the herd meant, or makes the first one.
-func (f herdFlag) herd(ctx context.Context, st *store.Store, zone *time.Location, now time.Time) (id store.HerdID, err error) {
+// herd finds the herd meant, or makes the first one. Where more is set, it makes
+// a herd of the name given also beside others.
+func (f herdFlag) herd(ctx context.Context, st *store.Store, zone *time.Location, now time.Time, more bool) (id store.HerdID, err error) {
 	err = st.Write(ctx, func(tx *store.Tx) error {
 		row, ok, err := f.pick(tx)
-		if err != nil {
+		var none *noSuchHerd
+		switch {
+		case more && errors.As(err, &none):
+		case err != nil:
 			return err
-		}
-		if ok {
+		case ok:
 			id = row.ID
 			return nil
 		}

@@ -8,6 +8,8 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"regexp"
+	"strings"
 
 	"troughbell/model"
 	"troughbell/store"
@@ -30,11 +32,7 @@ Example: troughbell export --out herd.zip`
 
 // Run writes the ZIP.
 func (c exportCmd) Run(a *app) error {
-	path, err := c.path()
-	if err != nil {
-		return err
-	}
-	st, err := store.OpenReader(a.ctx, path)
+	st, err := store.OpenReader(a.ctx, c.file())
 	if err != nil {
 		return err
 	}
@@ -45,7 +43,7 @@ func (c exportCmd) Run(a *app) error {
 	// Written beside its place and moved there when whole: never half a file.
 	f, err := os.CreateTemp(filepath.Dir(c.Out), ".export-*")
 	if err != nil {
-		return fmt.Errorf("cannot write %s: %w", c.Out, err)
+		return fmt.Errorf("cannot write %s: %w; name another place with --out", c.Out, err)
 	}
 	defer os.Remove(f.Name())
 	var rows int
@@ -109,18 +107,13 @@ func exportKind(tx *store.Tx, herd store.HerdID, kind model.Kind, z *zip.Writer)
 	return rows, out.Error()
 }
 
+// number is a plain number as the views write it.
+var number = regexp.MustCompile(`^-?[0-9]+(\.[0-9]+)?(e[+-]?[0-9]+)?$`)
+
 // harmless keeps a spreadsheet from taking a text for a formula.
 func harmless(v string) string {
-	if v == "" {
+	if v == "" || !strings.ContainsRune("=+-@\t\r\n", rune(v[0])) || number.MatchString(v) {
 		return v
 	}
-	switch v[0] {
-	case '=', '+', '@', '\t', '\r':
-		return "'" + v
-	case '-':
-		if len(v) > 1 && (v[1] < '0' || v[1] > '9') && v[1] != '.' {
-			return "'" + v
-		}
-	}
-	return v
+	return "'" + v
 }

@@ -10,6 +10,7 @@ import (
 	"log/slog"
 	"os"
 	"os/signal"
+	"strings"
 	"syscall"
 	_ "time/tzdata" // a bare machine has no zones
 
@@ -52,7 +53,10 @@ type app struct {
 
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
-	defer stop()
+	context.AfterFunc(ctx, stop) // a second signal ends the program at once
+	// A reader that went away is an error of the write, so that what is
+	// temporary is still cleared away.
+	signal.Notify(make(chan os.Signal, 1), syscall.SIGPIPE)
 	os.Exit(run(ctx, os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }
 
@@ -65,7 +69,7 @@ func run(ctx context.Context, args []string, stdin io.Reader, stdout, stderr io.
 	helped := false
 	parser, err := kong.New(&c,
 		kong.Name("troughbell"),
-		kong.Description("Reads short texts from the pig pen, keeps them, and says when: refill, water, worming, moving, the butcher.\n\nTry it now: troughbell demo"),
+		kong.Description("Reads short texts from the pig pen, keeps them, and says when: refill, water, worming, moving, the butcher.\n\nExample: troughbell demo"),
 		kong.Writers(stdout, stderr),
 		kong.UsageOnError(),
 		kong.Exit(func(int) { helped = true; panic(errAsked) }),
@@ -87,7 +91,7 @@ func run(ctx context.Context, args []string, stdin io.Reader, stdout, stderr io.
 	}
 	k, err := parser.Parse(args)
 	if err != nil {
-		fmt.Fprintf(stderr, "troughbell: %v; see troughbell --help\n", err)
+		complain(stderr, fmt.Errorf("%w; see troughbell --help", err))
 		return exitWrong
 	}
 	a := &app{ctx: ctx, stdin: stdin, stdout: stdout, stderr: stderr, log: newLog(stderr, c.LogLevel)}
@@ -100,18 +104,24 @@ func run(ctx context.Context, args []string, stdin io.Reader, stdout, stderr io.
 	case err == nil:
 		return exitDone
 	case errors.As(err, &w):
-		fmt.Fprintln(stderr, "troughbell:", err)
+		complain(stderr, err)
 		return exitWrong
-	case errors.Is(err, errTold):
+	case ctx.Err() != nil:
+		a.log.Debug("stopped by a signal", "err", err)
+		complain(stderr, errors.New("stopped before the work was done; start it again"))
 		return exitFailed
+	case errors.Is(err, syscall.EPIPE):
+		return exitFailed // whoever read it has gone, on purpose
 	default:
-		fmt.Fprintln(stderr, "troughbell:", err)
+		complain(stderr, err)
 		return exitFailed
 	}
 }
 
-// errTold is the error of work that failed and has said so already.
-var errTold = errors.New("failed, and said so")
+// complain says an error in one line, whatever it is made of.
+func complain(w io.Writer, err error) {
+	fmt.Fprintln(w, "troughbell:", strings.Join(strings.Split(strings.TrimSpace(err.Error()), "\n"), "; "))
+}
 
 func newLog(w io.Writer, level string) *slog.Logger {
 	var l slog.Level

@@ -12,6 +12,7 @@ import (
 
 	"troughbell/bot"
 	"troughbell/bot/replay"
+	"troughbell/model"
 	"troughbell/store"
 )
 
@@ -32,16 +33,12 @@ Example: echo "dot 38 girth" | troughbell parse --db herd.db --json`
 
 // Run reads the texts.
 func (c parseCmd) Run(a *app) error {
-	path, err := c.path()
-	if err != nil {
-		return err
-	}
-	st, err := store.OpenReader(a.ctx, path)
+	st, err := store.OpenReader(a.ctx, c.file())
 	if err != nil {
 		return err
 	}
 	defer st.Close()
-	var s *bot.State
+	var s *bot.Parsing
 	err = st.Read(a.ctx, func(tx *store.Tx) error {
 		row, ok, err := c.pick(tx)
 		if err != nil {
@@ -50,13 +47,13 @@ func (c parseCmd) Run(a *app) error {
 		if !ok {
 			return errors.New("the database has no herd yet; set one up with troughbell chat")
 		}
-		s, err = bot.NewDesk().State(tx, row.ID)
+		s, err = bot.NewDesk().Parsing(tx, row.ID)
 		return err
 	})
 	if err != nil {
 		return err
 	}
-	now, err := c.moment(s.Zone)
+	now, err := c.moment(s.State.Zone)
 	if err != nil {
 		return err
 	}
@@ -77,14 +74,14 @@ func (c parseCmd) moment(zone *time.Location) (time.Time, error) {
 	return time.Time{}, wrongf("--now %q: write it as 2026-08-11T18:30", c.Now)
 }
 
-func (c parseCmd) read(a *app, s *bot.State, now time.Time) error {
-	in, out := bufio.NewReader(a.stdin), bufio.NewWriter(a.stdout)
-	failed := false
+func (c parseCmd) read(a *app, s *bot.Parsing, now time.Time) error {
+	in, out := bufio.NewReader(newUntilDone(a.ctx, a.stdin)), bufio.NewWriter(a.stdout)
+	bad := 0
 	for {
 		l, rerr := in.ReadString('\n')
 		if l != "" {
 			if !utf8.ValidString(l) {
-				failed = true
+				bad++
 			}
 			if err := c.one(out, s, now, strings.TrimRight(l, "\r\n")); err != nil {
 				return err
@@ -100,25 +97,25 @@ func (c parseCmd) read(a *app, s *bot.State, now time.Time) error {
 			return fmt.Errorf("read the texts: %w", rerr)
 		}
 	}
-	if failed {
-		return errors.New("a line is not valid UTF-8: save the texts as UTF-8")
+	if bad > 0 {
+		return fmt.Errorf("lines that are not valid UTF-8: %d; save the texts as UTF-8 and try again", bad)
 	}
 	return nil
 }
 
 // one writes what one line would be recorded as.
-func (c parseCmd) one(out io.Writer, s *bot.State, now time.Time, l string) error {
-	var p bot.Parsed
+func (c parseCmd) one(out io.Writer, s *bot.Parsing, now time.Time, l string) error {
 	text := l
 	if utf8.ValidString(l) {
 		text = replay.DecodeText(l)
-		var err error
-		if p, err = bot.Parse(s, now, text); err != nil {
-			return err
-		}
-	} else {
+	}
+	p, err := s.Text(now, text)
+	if err != nil {
+		return err
+	}
+	if !utf8.ValidString(l) {
 		text = strings.ToValidUTF8(l, "\uFFFD")
-		p = bot.Parsed{Entries: []map[string]any{{"intent": "none", "reason": "not valid UTF-8"}}}
+		p.Entries = []map[string]any{{"intent": "none", "reason": "not_utf8", "date": model.DayOf(now).String()}}
 	}
 	if !c.JSON {
 		_, err := fmt.Fprintf(out, "%s\n  %s\n", text, strings.ReplaceAll(p.Reply, "\n", "\n  "))

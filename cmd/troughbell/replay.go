@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -37,11 +38,11 @@ func (c replayCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
-	in := a.stdin
+	var in io.Reader = newUntilDone(a.ctx, a.stdin)
 	if c.File != "-" {
 		f, err := os.Open(c.File)
 		if err != nil {
-			return fmt.Errorf("cannot read the log: %w", err)
+			return fmt.Errorf("cannot read the log: %w; give the path of a log, or - for standard input", err)
 		}
 		defer f.Close()
 		in = f
@@ -51,7 +52,7 @@ func (c replayCmd) Run(a *app) error {
 		return err
 	}
 	defer done()
-	herd, err := c.herd(a.ctx, st, zone, time.Unix(0, 0))
+	herd, err := c.herd(a.ctx, st, zone, time.Unix(0, 0), true)
 	if err != nil {
 		return err
 	}
@@ -82,8 +83,12 @@ func play(a *app, st *store.Store, herd store.HerdID, zone *time.Location, in io
 	if err := p.Play(a.ctx, in); err != nil {
 		return err
 	}
-	if p.Failed() {
-		return errTold
+	switch n := p.Failed(); n {
+	case 0:
+		return nil
+	case 1:
+		return errors.New("1 line of the log could not be read: put right the line that its error names, and play the log again")
+	default:
+		return fmt.Errorf("%d lines of the log could not be read: put right the lines that the errors name, and play the log again", n)
 	}
-	return nil
 }
