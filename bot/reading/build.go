@@ -114,7 +114,7 @@ func (r *reader) read(it *item, i int, days dayReader, currency unitID) int {
 			it.kind, it.day, it.known = itDay, e, true
 			it.v, it.v2 = t.v, t.v2
 			if m, k := r.lex.phrase(r.toks[i:], func(m *meaning) bool { return m.isDay }); m != nil && k == n {
-				it.sense = m.sense
+				it.sense, it.s = m.sense, m.text
 			}
 			return n
 		}
@@ -540,7 +540,7 @@ func (r *reader) readWord(it *item, i int) int {
 	any := func(*meaning) bool { return true }
 	m, n := r.lex.phrase(r.toks[i:], any)
 	if m != nil && m.isFrac && (n > 1 || !m.isNum) {
-		it.kind, it.v, it.known, it.sense = itFrac, m.frac, true, m.sense
+		it.kind, it.v, it.known, it.sense, it.s = itFrac, m.frac, true, m.sense, m.text
 		return r.afterFraction(it, i, n)
 	}
 	if n < 2 {
@@ -579,6 +579,7 @@ func (r *reader) readWord(it *item, i int) int {
 
 func (r *reader) takeMeaning(it *item, m *meaning) {
 	it.known = true
+	it.s = m.text
 	it.sense = m.sense
 	it.unit = m.unit
 	switch {

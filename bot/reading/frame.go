@@ -361,6 +361,7 @@ func castHerd(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	give(f, bWho, 0.8, kGroup)
 	word(f, bWho, 0.8, sAll, sBoth, sRest, sBarrow, sGilt, sPigs, sYoung, sOld, sBut)
 	give(f, bWho, 0.5, kSoft)
+	word(f, 0, 0.6, sTook)
 	late(f, bAmount, 0.4, 0.9, kNum)
 	give(f, bAmount, 0.9, kMass)
 	give(f, 0, 0.7, kMoney)

@@ -25,6 +25,11 @@ func (r *reader) fillAsk(s span) {
 		a.Product = r.items[k].canon
 	}
 	switch {
+	case (a.Topic == "" || r.quoteHas(s, "how about", "what about")) && r.c.LastAsked != nil && (len(a.Animals) > 0 || a.On != nil || a.TargetKg != nil) && s.j-s.i <= 4:
+		a.Topic = r.c.LastAsked.Topic // "and otis?"
+		if a.TargetKg == nil {
+			a.TargetKg = r.c.LastAsked.TargetKg
+		}
 	case a.Topic == "" && len(a.Animals) > 0 && (a.On != nil || s.j-s.i <= 4):
 		a.Topic = "weight"
 	case a.Topic == "" && a.Assume != nil:
@@ -38,7 +43,7 @@ func (r *reader) fillAsk(s span) {
 	case a.Topic == "" && a.TargetKg != nil:
 		a.Topic = "butcher_date"
 	}
-	if a.Topic == "" || score == 0 && len(a.Animals) == 0 && a.TargetKg == nil && a.Assume == nil {
+	if a.Topic == "" || score == 0 && len(a.Animals) == 0 && a.TargetKg == nil && a.Assume == nil && a.On == nil {
 		r.useAll(s)
 		r.emit(None{Reason: NoneUnknown}, s)
 		return

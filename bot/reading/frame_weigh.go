@@ -153,7 +153,7 @@ func (r *reader) label(s span, ms []measure) {
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
-		case it.is(sEmptyCrate):
+		case it.is(sEmptyCrate), it.s == "crate" && k+1 < s.j && r.items[k+1].number() && r.find(s, sCrate) < k:
 			tags = append(tags, tag{k, roleTare})
 		case it.is(sGirth), (it.s == "around" || it.s == "round") && r.around(k, s):
 			tags = append(tags, tag{k, roleGirth})
@@ -184,7 +184,7 @@ func (r *reader) label(s span, ms []measure) {
 		best, far := -1, 99
 		for k := range ms {
 			d := ms[k].at - t.at
-			if before {
+			if before && t.role != roleTare {
 				d = -d
 			}
 			if d < 0 {

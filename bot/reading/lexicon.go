@@ -8,6 +8,7 @@ import (
 
 // meaning is what the lexicons know of a word or phrase.
 type meaning struct {
+	text   string // the word or phrase itself
 	sense  senses
 	unit   unitID
 	canon  string // of an ingredient
@@ -92,7 +93,7 @@ func buildLexicon() *lexicon {
 func (l *lexicon) meaning(w string) *meaning {
 	m := l.of[w]
 	if m == nil {
-		m = &meaning{}
+		m = &meaning{text: w}
 		l.of[w] = m
 		if first, _, more := strings.Cut(w, " "); more {
 			l.longest[first] = max(l.longest[first], strings.Count(w, " ")+1)

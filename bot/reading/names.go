@@ -208,7 +208,7 @@ func matchName(words []string, toks []token) int {
 		if other := sizeAlias[s]; other != "" && (other == w || other == "big" && w == "large" || other == "small" && w == "little") {
 			s = w
 		}
-		if s != w && !(toks[k].kind == tokWord && len(s) > len(w) && s[:len(w)] == w && (s[len(w):] == "'s" || s[len(w):] == "s" && len(w) > 2)) {
+		if s != w && !(toks[k].kind == tokWord && len(s) > len(w) && s[:len(w)] == w && (s[len(w):] == "'s" || s[len(w):] == "s" && len(w) > 2 && w[len(w)-1] != 's')) {
 			return 0
 		}
 		k++

@@ -73,8 +73,9 @@ func (r *reader) readItems() {
 		if r.skip > 0 && r.skip >= s.i && r.skip < s.j {
 			continue
 		}
-		for _, part := range r.byDay(s) {
-			if r.onlyDay(part) {
+		parts := r.byDay(s)
+		for _, part := range parts {
+			if len(parts) > 1 && r.onlyDay(part) {
 				r.keepDay(part)
 				continue
 			}
@@ -399,6 +400,8 @@ func (r *reader) questionStart(k int) bool {
 	case it.is(sAsk) && k == 0 && r.inverted(k):
 		return true
 	case it.quest && k == r.sentenceStart(k) && !r.measured(k):
+		return true
+	case it.s == "plan" && clause && k+1 < len(r.items) && (r.items[k+1].kind == itNum || r.items[k+1].s == "for"):
 		return true
 	}
 	return false
