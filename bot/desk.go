@@ -175,8 +175,8 @@ func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]P
 	return out, tx.SetLookAgain(id, again)
 }
 
-// StillDue reports whether a nudge that was told but not yet delivered would be
-// told now as well: whether nothing since has settled it.
+// StillDue reports whether a nudge that was told but not yet delivered is worth
+// delivering still: whether nothing since has settled it.
 func (d *Desk) StillDue(tx *store.Tx, id store.HerdID, key string, now time.Time) (bool, error) {
 	s, err := d.State(tx, id)
 	if err != nil {

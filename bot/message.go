@@ -19,6 +19,8 @@ type Message struct {
 	Text string
 	At   time.Time // when it was sent
 	Edit bool      // it is a new version of the message ID
+	// Version tells the versions of an edited message apart: no two have one.
+	Version int64
 	// ReplyTo is the person's message that it replies to, whether directly or by
 	// replying to the bot's answer; ReplyNudge the key of the nudge replied to.
 	ReplyTo    string
@@ -29,13 +31,18 @@ type Message struct {
 	Medium string // what it is if not a text: "photo", "voice", ...
 }
 
+// version is 0 for the message as it was first sent.
+func (m Message) version() int64 {
+	if !m.Edit {
+		return 0
+	}
+	return m.Version
+}
+
 // Reply is what the bot answers.
 type Reply struct {
 	Text    string
 	Buttons [][]string
-	// Instead says that it takes the place of the earlier answer to the message
-	// (the message was edited).
-	Instead bool
 	Entries []reading.Entry
 	// Answers has the data of each "ask" among Entries, by its index.
 	Answers map[int]map[string]any

@@ -2,45 +2,81 @@ package bot
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"troughbell/schedule"
 	"troughbell/store"
 )
 
-// replyKey names the answer to one version of a message: the same message never
-// queues two.
-func replyKey(m Message, version int64, i int) string {
-	return fmt.Sprintf("reply:%d:%s:%d:%d", m.Chat, m.ID, version, i)
-}
-
-// Queue puts the answers to a message into the outbox. An answer that takes the
-// place of an earlier one edits that where it was sent, and follows it anew
-// where it was not.
+// Queue puts the answers to a message into the outbox, one row a message: what
+// is too long for one goes out in several. The answers to an edited message
+// take the place of the earlier ones where those were sent; one that was not
+// sent yet is dropped, so that the person reads the new one only.
 func (d *Desk) Queue(tx *store.Tx, m Message, out Outcome) error {
-	var version int64
+	var standing []string
 	if m.Edit {
-		version = m.At.Unix()
-	}
-	for i, r := range out.Replies {
-		o := store.Outgoing{
-			Key: replyKey(m, version, i), Herd: m.Herd, Chat: m.Chat, Kind: "reply",
-			Text: r.Text, Buttons: r.Buttons, ReplyTo: m.ID, Quiet: true,
+		var err error
+		if standing, err = standingAnswers(tx, m); err != nil {
+			return err
 		}
-		if r.Instead {
-			earlier, ok, err := tx.OutgoingByKey(replyKey(m, 0, i))
-			if err != nil {
-				return err
-			}
-			if ok && earlier.Sent != "" {
-				o.Kind, o.Edits = "edit", earlier.Sent
-			}
+	}
+	for i, o := range outgoing(m, out) {
+		if i < len(standing) {
+			o.Kind, o.Edits = "edit", standing[i]
 		}
 		if _, err := tx.Queue(&o); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// outgoing lists what is to be sent. A key names the message, which version of
+// it is answered, and which of the answers it is: the same message never queues
+// one twice.
+func outgoing(m Message, out Outcome) []store.Outgoing {
+	var rows []store.Outgoing
+	for _, r := range out.Replies {
+		parts := split(r.Text, maxUnits)
+		for i, part := range parts {
+			o := store.Outgoing{
+				Key:  fmt.Sprintf("reply:%d:%s:%d:%d", m.Chat, m.ID, m.version(), len(rows)),
+				Herd: m.Herd, Chat: m.Chat, Kind: "reply", Text: part, ReplyTo: m.ID, Quiet: true,
+			}
+			if i == len(parts)-1 {
+				o.Buttons = r.Buttons
+			}
+			rows = append(rows, o)
+		}
+	}
+	return rows
+}
+
+// standingAnswers lists the messages that stand in the chat as the answers to
+// the one that was edited, in their order, and drops those not sent yet.
+func standingAnswers(tx *store.Tx, m Message) ([]string, error) {
+	rows, err := tx.AnswersTo(m.Chat, m.ID)
+	if err != nil {
+		return nil, err
+	}
+	var standing []string
+	for _, o := range rows {
+		if o.State == store.Pending {
+			o.State = store.Dropped
+			if err := tx.SaveOutgoing(o); err != nil {
+				return nil, err
+			}
+		}
+		at := o.Sent
+		if at == "" {
+			at = o.Edits
+		}
+		if at != "" && !slices.Contains(standing, at) {
+			standing = append(standing, at)
+		}
+	}
+	return standing, nil
 }
 
 // QueuePushes puts nudges into the outbox, one delivery for each chat in which
@@ -58,12 +94,7 @@ func (d *Desk) QueuePushes(tx *store.Tx, herd store.HerdID, pushes []Push) error
 			if c.Dead != "" {
 				continue
 			}
-			o := store.Outgoing{
-				Key:  fmt.Sprintf("nudge:%d:%d:%s", herd, c.ID, p.Nudge.Key),
-				Herd: herd, Chat: c.ID, Kind: "nudge", Text: p.Text, Buttons: p.Buttons,
-				Quiet: false, Told: p.Nudge.Key, GoodUntil: goodUntil(p),
-			}
-			if _, err := tx.Queue(&o); err != nil {
+			if err := queuePush(tx, herd, c.ID, p); err != nil {
 				return err
 			}
 		}
@@ -71,10 +102,33 @@ func (d *Desk) QueuePushes(tx *store.Tx, herd store.HerdID, pushes []Push) error
 	return nil
 }
 
-// goodUntil is until when a nudge is worth saying: a routine one until the end
-// of its day, a danger for as long as nobody has settled it.
+// queuePush queues one delivery of a nudge, with a sound. Its last message is
+// the one with the buttons, and the one that replies and presses speak of.
+func queuePush(tx *store.Tx, herd store.HerdID, chat store.ChatID, p Push) error {
+	parts := split(p.Text, maxUnits)
+	for i, part := range parts {
+		o := store.Outgoing{
+			Key:  fmt.Sprintf("nudge:%d:%d:%s:%d", herd, chat, p.Nudge.Key, i),
+			Herd: herd, Chat: chat, Kind: "nudge", Text: part, GoodUntil: goodUntil(p), Told: p.Nudge.Key,
+		}
+		if i == len(parts)-1 {
+			o.Buttons = p.Buttons
+		}
+		if _, err := tx.Queue(&o); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// goodUntil is until when a nudge is worth saying: as long as its rule says,
+// else a routine one until the end of its day, a danger for as long as nobody
+// has settled it.
 func goodUntil(p Push) time.Time {
-	if p.Nudge.Grade == schedule.Danger {
+	switch {
+	case !p.Nudge.GoodUntil.IsZero():
+		return p.Nudge.GoodUntil
+	case p.Nudge.Grade == schedule.Danger:
 		return time.Time{}
 	}
 	y, m, day := p.At.Date()

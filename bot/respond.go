@@ -202,7 +202,7 @@ func (t *talk) carryOut() error {
 			return err
 		}
 	}
-	reply := Reply{Instead: t.m.Edit, Entries: t.r.Entries, Answers: map[int]map[string]any{}}
+	reply := Reply{Entries: t.r.Entries, Answers: map[int]map[string]any{}}
 	v := t.voice()
 	var parts []string
 	if len(t.recorded) > 0 {

@@ -4,57 +4,30 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"log/slog"
 	"sync"
 	"sync/atomic"
 	"time"
-
-	"troughbell/bot"
-	"troughbell/store"
 )
 
-// Limits of sending. The zero value of a field is Telegram's own.
-type Limits struct {
-	PerSecond      float64 // over all chats
-	ChatPerSecond  float64 // in one chat
-	GroupPerMinute float64 // in one group
-}
+// ErrToken is the error of a token that Telegram does not know.
+var ErrToken = errors.New("the token is not accepted by Telegram: check TROUGHBELL_TELEGRAM_TOKEN, or ask BotFather for a new one")
 
-func (l Limits) orTelegrams() Limits {
-	if l.PerSecond == 0 {
-		l.PerSecond = 25
-	}
-	if l.ChatPerSecond == 0 {
-		l.ChatPerSecond = 1
-	}
-	if l.GroupPerMinute == 0 {
-		l.GroupPerMinute = 20
-	}
-	return l
-}
-
-// Config is what a Bot runs with.
-type Config struct {
-	Store  *store.Store
-	Desk   *bot.Desk
-	Log    *slog.Logger
-	Token  string
-	API    string // base address of the Bot API server; empty: the public one
-	Zone   *time.Location
-	Limits Limits
-	Now    func() time.Time
-}
+// ErrOther is the error of a second copy that polls with the same token.
+var ErrOther = errors.New("another copy of the bot is running with this token: stop it first")
 
 // Bot is the Telegram edge: it polls, keeps what comes in, has it answered, and
-// sends what waits in the outbox.
+// sends what waits in the outbox. Each of these runs by itself; the inbox and
+// the outbox in the store are all that lies between them.
 type Bot struct {
 	Config
 	client *client
-	name   atomic.Pointer[string] // the bot's own user name, for /cmd@name
+	me     atomic.Pointer[identity]
 
 	inbox, outbox chan struct{} // something is there
-	strangers     *toldOnce
+	asides        chan func(context.Context)
+	strangers     *strangers
 	pace          *pace
+	troubles      sync.Map // what fails now, so that the log tells of it once
 
 	stop  context.CancelFunc
 	wg    sync.WaitGroup
@@ -63,44 +36,39 @@ type Bot struct {
 
 // New makes a Bot; nothing runs yet.
 func New(c Config) *Bot {
-	if c.API == "" {
-		c.API = PublicAPI
-	}
-	if c.Now == nil {
-		c.Now = time.Now
-	}
-	c.Limits = c.Limits.orTelegrams()
+	c = c.withDefaults()
 	return &Bot{
 		Config: c, client: newClient(c.API, c.Token),
 		inbox: make(chan struct{}, 1), outbox: make(chan struct{}, 1),
-		strangers: newToldOnce(), pace: newPace(c.Limits),
-		fatal: make(chan error, 1),
+		asides: make(chan func(context.Context), maxAsides), strangers: newStrangers(),
+		pace: newPace(c.Limits), fatal: make(chan error, 1),
 	}
 }
 
-// ErrToken is the error of a token that Telegram does not know.
-var ErrToken = errors.New("Telegram does not accept the token: check TROUGHBELL_TELEGRAM_TOKEN, or ask BotFather for a new one")
-
-// ErrOther is the error of a second copy that polls with the same token.
-var ErrOther = errors.New("another copy of the bot is running with this token: stop it first")
-
 // Start begins to poll, to answer and to send. It gives a channel that is
 // closed when the first poll was answered, and one that gets an error if the
-// Bot cannot go on.
+// Bot cannot go on. It is called once; the end of ctx stops the Bot as Stop
+// does.
 func (b *Bot) Start(ctx context.Context) (ready <-chan struct{}, fatal <-chan error) {
 	ctx, b.stop = context.WithCancel(ctx)
+	// Calls under way outlive the Bot's end by the grace.
+	calls, cut := context.WithCancel(context.WithoutCancel(ctx))
+	context.AfterFunc(ctx, func() { time.AfterFunc(b.Limits.Grace, cut) })
 	up := make(chan struct{})
 	b.wg.Go(func() { b.poll(ctx, up) })
 	b.wg.Go(func() { b.answer(ctx) })
-	b.wg.Go(func() { b.send(ctx) })
-	b.wg.Go(func() { b.keepIntroducing(ctx) })
+	b.wg.Go(func() { b.send(ctx, calls) })
+	b.wg.Go(func() { b.introduce(ctx) })
+	for range asideWorkers {
+		b.wg.Go(func() { b.doAsides(ctx, calls) })
+	}
 	wake(b.inbox)
-	wake(b.outbox)
 	return up, b.fatal
 }
 
-// Stop ends the poll at once, lets the message and the call under way end, and
-// waits for that as long as ctx lasts.
+// Stop ends the poll at once, lets the message being handled end and the calls
+// under way too, those for the grace at most, and waits for that as long as ctx
+// lasts.
 func (b *Bot) Stop(ctx context.Context) error {
 	b.stop()
 	done := make(chan struct{})
@@ -119,7 +87,7 @@ func (b *Bot) Wake() { wake(b.outbox) }
 func (b *Bot) die(err error) {
 	select {
 	case b.fatal <- err:
-	default:
+	default: // the first reason counts
 	}
 }
 
@@ -128,25 +96,4 @@ func wake(c chan struct{}) {
 	case c <- struct{}{}:
 	default:
 	}
-}
-
-// sleep waits, and reports whether it was for the whole span.
-func sleep(ctx context.Context, d time.Duration) bool {
-	t := time.NewTimer(d)
-	defer t.Stop()
-	select {
-	case <-ctx.Done():
-		return false
-	case <-t.C:
-		return true
-	}
-}
-
-// backoff grows from a second to a minute and is reset by a success.
-type backoff struct{ n int }
-
-func (b *backoff) next() time.Duration {
-	d := time.Second << min(b.n, 6)
-	b.n++
-	return min(d, time.Minute)
 }

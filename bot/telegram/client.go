@@ -56,7 +56,7 @@ func (c *client) call(ctx context.Context, method string, params tgbotapi.Params
 	api.SetAPIEndpoint(c.endpoint)
 	resp, err := api.MakeRequest(method, params)
 	if err != nil {
-		return nil, sortOut(method, c.redact(err), d.wrote.Load(), resp)
+		return nil, sortOut(method, c.redact(err), d.wrote.Load())
 	}
 	return resp.Result, nil
 }

@@ -41,7 +41,7 @@ func (e *callError) Unwrap() error { return e.err }
 
 // sortOut makes a callError of what the library gave. wrote says that the
 // request went out.
-func sortOut(method string, err error, wrote bool, resp *tgbotapi.APIResponse) *callError {
+func sortOut(method string, err error, wrote bool) *callError {
 	e := &callError{method: method, err: err}
 	var api *tgbotapi.Error
 	if !errors.As(err, &api) {

@@ -1,7 +1,6 @@
 package telegram
 
 import (
-	"sync"
 	"time"
 
 	"golang.org/x/time/rate"
@@ -9,12 +8,19 @@ import (
 	"troughbell/store"
 )
 
-// maxPaced bounds how many chats have a limiter of their own at once.
-const maxPaced = 20_000
+const (
+	// maxPaced bounds how many chats have a limiter of their own at once.
+	maxPaced = 20_000
+	// chatBurst is how many messages a chat takes at once after a silence: the
+	// answers to a morning's texts that reached the phone's network together.
+	// Telegram lets short bursts pass (its bots FAQ); where not, it says so.
+	chatBurst  = 10
+	groupBurst = 5
+)
 
-// pace keeps Telegram's limits: overall, in a chat, in a group.
+// pace keeps Telegram's limits: overall, in a chat, in a group. It serves one
+// goroutine.
 type pace struct {
-	mu     sync.Mutex
 	limits Limits
 	all    *rate.Limiter
 	chats  map[store.ChatID]*rate.Limiter
@@ -28,31 +34,41 @@ func newPace(l Limits) *pace {
 	}
 }
 
-// take reserves a place for a message to the chat now, or says how long to wait.
-func (p *pace) take(now time.Time, chat store.ChatID, group bool) time.Duration {
-	p.mu.Lock()
-	defer p.mu.Unlock()
-	l := p.chats[chat]
-	if l == nil {
-		if len(p.chats) >= maxPaced {
-			clear(p.chats)
-		}
-		l = rate.NewLimiter(rate.Limit(p.limits.ChatPerSecond), 3) // short bursts pass
-		if group {
-			l = rate.NewLimiter(rate.Limit(p.limits.GroupPerMinute/60), max(1, int(p.limits.GroupPerMinute/4)))
-		}
-		p.chats[chat] = l
+// open says how many messages may go out now over all chats; where none may,
+// how long until one may.
+func (p *pace) open(now time.Time) (n int, wait time.Duration) {
+	tokens := p.all.TokensAt(now)
+	if tokens >= 1 {
+		return int(tokens), 0
 	}
+	return 0, time.Duration((1 - tokens) / float64(p.all.Limit()) * float64(time.Second))
+}
+
+// take takes a place for a message to the chat now, or says how long it has to
+// wait for its own chat's sake. There must be room over all chats; see open.
+func (p *pace) take(now time.Time, chat store.ChatID, group bool) time.Duration {
+	l := p.of(chat, group)
 	r := l.ReserveN(now, 1)
 	if d := r.DelayFrom(now); d > 0 {
 		r.CancelAt(now)
 		return d
 	}
-	r2 := p.all.ReserveN(now, 1)
-	if d := r2.DelayFrom(now); d > 0 {
-		r2.CancelAt(now)
-		r.CancelAt(now)
-		return d
-	}
+	p.all.ReserveN(now, 1)
 	return 0
+}
+
+func (p *pace) of(chat store.ChatID, group bool) *rate.Limiter {
+	l := p.chats[chat]
+	if l != nil {
+		return l
+	}
+	if len(p.chats) >= maxPaced {
+		clear(p.chats)
+	}
+	l = rate.NewLimiter(rate.Limit(p.limits.ChatPerSecond), chatBurst)
+	if group {
+		l = rate.NewLimiter(rate.Limit(p.limits.GroupPerMinute/60), groupBurst)
+	}
+	p.chats[chat] = l
+	return l
 }

@@ -33,31 +33,26 @@ const conflictsBeforeGivingUp = 12
 // poll asks for updates, and asks for the next ones only after those it got are
 // in the inbox and committed: what the server forgets, we have.
 func (b *Bot) poll(ctx context.Context, up chan<- struct{}) {
-	var wait backoff
-	var troubled bool
+	polling := trouble{bot: b, what: "polling"}
 	conflicts := 0
-	for ctx.Err() == nil {
-		seconds := pollSeconds
-		if up != nil { // the first poll only finds out whether polling works
-			seconds = 0
-		}
+	for seconds := 0; ctx.Err() == nil; { // the first poll finds out whether polling works
 		err := b.pollOnce(ctx, seconds)
-		if err == nil {
-			if up != nil {
+		switch {
+		case err == nil:
+			if seconds == 0 {
 				close(up)
-				up = nil
+				seconds = pollSeconds
 			}
-			if troubled {
-				b.Log.Info("polling goes on")
-			}
-			wait, troubled, conflicts = backoff{}, false, 0
+			conflicts = 0
+			polling.passed()
 			continue
-		}
-		if ctx.Err() != nil {
+		case ctx.Err() != nil:
 			return
 		}
+		var wait time.Duration
 		var call *callError
 		if errors.As(err, &call) {
+			wait = call.wait
 			switch call.what {
 			case badToken:
 				b.die(ErrToken)
@@ -69,17 +64,10 @@ func (b *Bot) poll(ctx context.Context, up chan<- struct{}) {
 					b.die(ErrOther)
 					return
 				}
+				err = ErrOther
 			}
 		}
-		if !troubled { // the first trouble and its end are logged, not each retry
-			b.Log.Warn("polling fails; trying again", "err", err)
-			troubled = true
-		}
-		d := wait.next()
-		if call != nil && call.what == flood {
-			d = max(d, call.wait)
-		}
-		sleep(ctx, d)
+		sleep(ctx, max(wait, polling.failed(err)))
 	}
 }
 

@@ -1,29 +1,15 @@
 package telegram
 
 import (
-	"context"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
 
-	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
-
-	"troughbell/bot"
 	"troughbell/bot/wording"
 	"troughbell/store"
 )
-
-// pairStands is how long a pairing code can be used.
-const pairStands = 24 * time.Hour
-
-// message is the update as a message of the person let in.
-func message(h *handling) bot.Message {
-	return bot.Message{
-		Herd: h.herd, Chat: h.chat.ID, From: h.member, ID: h.u.message, Text: h.u.text,
-		At: h.u.at, Edit: h.u.edit, Medium: h.u.medium,
-	}
-}
 
 // pressData is what a button carries: the row of the outbox it hangs below and
 // which of its buttons it is. Never a text.
@@ -47,27 +33,26 @@ func (h *handling) press() error {
 	answer := func(text string) {
 		h.after = append(h.after, func() { h.bot.answerPress(query, text) })
 	}
-	row, n, ok := readPress(h.u.press)
+	o, label, ok, err := h.pressed()
+	if err != nil {
+		return err
+	}
 	if !ok {
 		answer(wording.PressUnknown())
 		return nil
 	}
-	o, ok, err := h.tx.OutgoingByID(row)
-	if err != nil {
-		return err
-	}
-	labels := flat(o.Buttons)
-	// A forged press names a row of another chat, or a button never offered.
-	if !ok || o.Chat != h.chat.ID || n >= len(labels) {
-		answer(wording.PressUnknown())
-		return nil
+	if o.Sent == "" && h.u.message != "" { // the press proves that it arrived
+		o.State, o.Sent = store.Sent, h.u.message
+		if err := h.tx.SaveOutgoing(o); err != nil {
+			return err
+		}
 	}
 	now := h.bot.Now()
-	m := message(h)
-	m.Text, m.At, m.Edit = labels[n], now, false
+	m := h.message()
+	m.Text, m.At = label, now
 	m.ID = "press-" + query
 	m.ReplyTo, m.ReplyNudge = o.ReplyTo, o.Told
-	settled, err := h.settle(o, labels[n], now)
+	settled, err := h.settle(o, label, now)
 	if err != nil {
 		return err
 	}
@@ -77,6 +62,25 @@ func (h *handling) press() error {
 	}
 	answer("")
 	return h.hear(m)
+}
+
+// pressed finds the message whose button was pressed, and the button's word; ok
+// is false for a press that was forged: of another chat's message, or of a
+// button never offered.
+func (h *handling) pressed() (o store.Outgoing, label string, ok bool, err error) {
+	row, n, ok := readPress(h.u.press)
+	if !ok {
+		return o, "", false, nil
+	}
+	o, ok, err = h.tx.OutgoingByID(row)
+	if err != nil || !ok || o.Chat != h.chat.ID || o.Herd != h.herd {
+		return o, "", false, err
+	}
+	labels := slices.Concat(o.Buttons...)
+	if n >= len(labels) {
+		return o, "", false, nil
+	}
+	return o, labels[n], true, nil
 }
 
 // settle turns the message, in every chat that got it, into text without
@@ -89,7 +93,7 @@ func (h *handling) settle(o store.Outgoing, label string, now time.Time) (bool, 
 			return false, err
 		}
 		for _, d := range others {
-			if d.ID != o.ID {
+			if d.ID != o.ID && len(d.Buttons) > 0 {
 				all = append(all, d)
 			}
 		}
@@ -114,30 +118,4 @@ func (h *handling) settle(o store.Outgoing, label string, now time.Time) (bool, 
 		}
 	}
 	return first, nil
-}
-
-func flat(rows [][]string) []string {
-	var out []string
-	for _, r := range rows {
-		out = append(out, r...)
-	}
-	return out
-}
-
-// answerPress ends the spinner on a button. It is tried once: the wait for it
-// is short, and its effect does not depend on it.
-func (b *Bot) answerPress(query, text string) {
-	params := tgbotapi.Params{"callback_query_id": query}
-	params.AddNonEmpty("text", text)
-	if _, err := b.client.call(context.Background(), "answerCallbackQuery", params, 5*time.Second); err != nil {
-		b.Log.Debug("a press was not answered", "err", err)
-	}
-}
-
-// whisper says something to a chat that is not kept, once.
-func (b *Bot) whisper(chat, text string) {
-	params := tgbotapi.Params{"chat_id": chat, "text": text}
-	if _, err := b.client.call(context.Background(), "sendMessage", params, 5*time.Second); err != nil {
-		b.Log.Debug("a stranger was not answered", "err", err)
-	}
 }

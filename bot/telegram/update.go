@@ -3,8 +3,8 @@ package telegram
 import (
 	"encoding/json"
 	"fmt"
+	"hash/fnv"
 	"strconv"
-	"strings"
 	"time"
 
 	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
@@ -22,9 +22,10 @@ type update struct {
 	message string // id of the message, or of the one pressed
 	text    string
 	edit    bool
-	replyTo string
-	toBot   bool   // replies to a message of the bot
-	medium  string // what came instead of a text
+	replyTo string // id of the message replied to
+	// replyBot is the user name of whose message that is, where it is a bot's.
+	replyBot string
+	medium   string // what came instead of a text
 
 	query string // of a press
 	press string // data of the button
@@ -41,25 +42,28 @@ func readUpdate(raw []byte) (u update, ok bool, err error) {
 	}
 	switch {
 	case t.Message != nil:
-		return ofMessage(t.Message, false)
+		u, ok = ofMessage(t.Message, false)
 	case t.EditedMessage != nil:
-		return ofMessage(t.EditedMessage, true)
+		u, ok = ofMessage(t.EditedMessage, true)
 	case t.CallbackQuery != nil:
-		return ofPress(t.CallbackQuery)
+		u, ok = ofPress(t.CallbackQuery), true
 	case t.MyChatMember != nil:
-		m := t.MyChatMember
-		u.key = fmt.Sprintf("member:%d:%d:%s", m.Chat.ID, m.Date, m.NewChatMember.Status)
-		u.chat, u.group = id(m.Chat.ID), !m.Chat.IsPrivate()
-		u.sender, u.at = id(m.From.ID), time.Unix(int64(m.Date), 0)
-		u.member = m.NewChatMember.Status
-		return u, true, nil
+		u, ok = ofMembership(t.MyChatMember), true
 	}
-	return u, false, nil
+	return u, ok, nil
 }
 
-func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool, err error) {
+func ofMembership(m *tgbotapi.ChatMemberUpdated) (u update) {
+	u.key = fmt.Sprintf("member:%d:%d:%s", m.Chat.ID, m.Date, m.NewChatMember.Status)
+	u.chat, u.group = id(m.Chat.ID), !m.Chat.IsPrivate()
+	u.sender, u.at = id(m.From.ID), time.Unix(int64(m.Date), 0)
+	u.member = m.NewChatMember.Status
+	return u
+}
+
+func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool) {
 	if m.Chat == nil {
-		return u, false, nil
+		return u, false
 	}
 	u.chat, u.group, u.edit = id(m.Chat.ID), !m.Chat.IsPrivate(), edit
 	u.message, u.at = strconv.Itoa(m.MessageID), time.Unix(int64(m.Date), 0)
@@ -69,7 +73,9 @@ func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool, err error) {
 	}
 	if r := m.ReplyToMessage; r != nil {
 		u.replyTo = strconv.Itoa(r.MessageID)
-		u.toBot = r.From != nil && r.From.IsBot
+		if r.From != nil && r.From.IsBot {
+			u.replyBot = r.From.UserName
+		}
 	}
 	switch {
 	case m.MigrateToChatID != 0:
@@ -78,13 +84,18 @@ func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool, err error) {
 		u.text = m.Text
 	default:
 		if u.medium = medium(m); u.medium == "" {
-			return u, false, nil // a service message
+			return u, false // a service message
 		}
 	}
-	return u, true, nil
+	if edit { // two edits within a second differ by their texts only
+		h := fnv.New64a()
+		_, _ = h.Write([]byte(u.text)) // it never fails
+		u.key += fmt.Sprintf(":%x", h.Sum64())
+	}
+	return u, true
 }
 
-func ofPress(q *tgbotapi.CallbackQuery) (u update, ok bool, err error) {
+func ofPress(q *tgbotapi.CallbackQuery) (u update) {
 	u.query, u.press, u.key = q.ID, q.Data, "press:"+q.ID
 	if q.From != nil {
 		u.sender, u.name = id(q.From.ID), clean(q.From.FirstName)
@@ -94,7 +105,7 @@ func ofPress(q *tgbotapi.CallbackQuery) (u update, ok bool, err error) {
 		u.chat, u.group = id(m.Chat.ID), !m.Chat.IsPrivate()
 		u.message = strconv.Itoa(m.MessageID)
 	}
-	return u, true, nil
+	return u
 }
 
 // medium names what a message is where it is no text.
@@ -119,34 +130,3 @@ func medium(m *tgbotapi.Message) string {
 }
 
 func id(n int64) string { return strconv.FormatInt(n, 10) }
-
-// maxName is how much of a person's name is kept, in characters.
-const maxName = 40
-
-// clean makes a name fit to show: one line, without control or direction
-// characters, not too long.
-func clean(name string) string {
-	name = strings.Map(func(r rune) rune {
-		if r < ' ' || r == 0x7f || r >= 0x200b && r <= 0x200f || r >= 0x202a && r <= 0x202e || r >= 0x2066 && r <= 0x2069 {
-			return -1
-		}
-		return r
-	}, name)
-	if r := []rune(strings.TrimSpace(name)); len(r) > maxName {
-		return string(r[:maxName])
-	}
-	return strings.TrimSpace(name)
-}
-
-// command takes a leading "/word@bot" apart; ok is false where the text is none.
-func command(text string) (word, bot, rest string, ok bool) {
-	if !strings.HasPrefix(text, "/") || len(text) < 2 {
-		return "", "", "", false
-	}
-	word, rest, _ = strings.Cut(text[1:], " ")
-	if first, more, cut := strings.Cut(word, "\n"); cut {
-		word, rest = first, more+" "+rest
-	}
-	word, bot, _ = strings.Cut(word, "@")
-	return strings.ToLower(word), bot, strings.TrimSpace(rest), word != ""
-}

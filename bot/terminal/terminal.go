@@ -207,26 +207,47 @@ func (c *Chat) Look(ctx context.Context) error {
 // aliveEvery is how often it is noted that the chat is open.
 const aliveEvery = time.Minute
 
-// drain shows what waits in the outbox for this terminal.
+// drain shows what waits in the outbox for this terminal, and drops what is too
+// old to be worth saying: it may have waited since the terminal was open last.
 func (c *Chat) drain(ctx context.Context) error {
 	if c.screen == nil {
 		return nil
 	}
+	now := c.Now()
 	return c.Store.Write(ctx, func(tx *store.Tx) error {
 		for {
 			o, ok, err := tx.NextTo(c.chat)
 			if err != nil || !ok {
 				return err
 			}
-			if err := c.show(o); err != nil {
+			worth, err := c.worth(tx, o, now)
+			if err != nil {
 				return err
 			}
-			o.State, o.Sent = "sent", fmt.Sprint(o.ID)
+			o.State = store.Dropped
+			if worth {
+				if err := c.show(o); err != nil {
+					return err
+				}
+				o.State, o.Sent = store.Sent, fmt.Sprint(o.ID)
+			}
 			if err := tx.SaveOutgoing(o); err != nil {
 				return err
 			}
 		}
 	})
+}
+
+// worth reports whether something is worth saying still. A danger has no end of
+// its own: it is, while nobody has settled it.
+func (c *Chat) worth(tx *store.Tx, o store.Outgoing, now time.Time) (bool, error) {
+	switch {
+	case !o.GoodUntil.IsZero():
+		return !now.After(o.GoodUntil), nil
+	case o.Kind == "nudge":
+		return c.Desk.StillDue(tx, o.Herd, o.Told, now)
+	}
+	return true, nil
 }
 
 func (c *Chat) show(o store.Outgoing) error {

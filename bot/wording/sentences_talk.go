@@ -44,6 +44,7 @@ var talkSentences = catalogue{
 	"invite_owner":  "Code {n0}: one person sends it to the bot by {t0} and has a herd of their own.",
 	"invite_family": "Code {n0}: one person of the family sends it to the bot, by {t0}.",
 	"invite_helper": "Code {n0}: one helper sends it to the bot, by {t0}. Helpers log the round; no money, no drugs.",
+	"herd_code":     "Code {n0}: the owner of a new herd sends it to the bot, by {t0}.",
 	"do_privacy":    "Kept: your texts and what I read from them, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself.",
 	"do_unknown":    "I cannot do that by text. Try \"help\".",
 }

@@ -10,6 +10,7 @@ import (
 
 	"troughbell/bot"
 	"troughbell/bot/telegram"
+	"troughbell/schedule"
 	"troughbell/store"
 )
 
@@ -79,9 +80,8 @@ func botToken() (string, error) {
 type server struct {
 	app   *app
 	store *store.Store
-	desk  *bot.Desk
 	edge  *telegram.Bot
-	clock *clock
+	clock *schedule.Dispatcher
 }
 
 func newServer(a *app, path, token, api string, zone *time.Location) (*server, error) {
@@ -93,9 +93,10 @@ func newServer(a *app, path, token, api string, zone *time.Location) (*server, e
 	edge := telegram.New(telegram.Config{
 		Store: st, Desk: desk, Log: a.log, Token: token, API: api, Zone: zone, Now: time.Now,
 	})
+	clock := &bot.Clock{Store: st, Desk: desk, Queued: edge.Wake}
 	return &server{
-		app: a, store: st, desk: desk, edge: edge,
-		clock: &clock{store: st, desk: desk, log: a.log, wake: edge.Wake},
+		app: a, store: st, edge: edge,
+		clock: schedule.NewDispatcher(clock, time.Now, func(err error) { a.log.Error("the minute's round", "err", err) }),
 	}, nil
 }
 
@@ -106,15 +107,13 @@ func (s *server) run(ctx context.Context) (err error) {
 		return err
 	}
 	ready, fatal := s.edge.Start(ctx)
-	stopClock, err := s.clock.start(ctx)
-	if err != nil {
+	if err := s.clock.Start(ctx); err != nil {
 		return err
 	}
 	defer func() {
 		ctx, cancel := context.WithTimeout(context.Background(), stopLimit)
 		defer cancel()
-		stopClock(ctx)
-		err = errors.Join(err, s.edge.Stop(ctx))
+		err = errors.Join(err, s.clock.Stop(ctx), s.edge.Stop(ctx))
 	}()
 	for {
 		select {
@@ -134,7 +133,7 @@ func (s *server) pair(ctx context.Context) error {
 	var code string
 	err := s.store.Write(ctx, func(tx *store.Tx) error {
 		var err error
-		code, err = telegram.PairCode(s.edge, tx)
+		code, err = s.edge.PairCode(tx)
 		return err
 	})
 	if err != nil || code == "" {

@@ -1,15 +1,16 @@
-package telegram
+package bot
 
 import (
 	"strings"
 	"unicode/utf16"
 )
 
-// maxUnits is how long a message may be, in UTF-16 units: below the limit of
-// 4,096 in whichever way that is counted.
+// maxUnits is how long one message may be, in UTF-16 units: below Telegram's
+// limit of 4,096 in whichever way that is counted.
 const maxUnits = 4000
 
-// split cuts a text into messages, at line ends where it can.
+// split cuts a text into messages of at most limit units, at line ends where it
+// can, and never within a character.
 func split(text string, limit int) []string {
 	var out []string
 	for units(text) > limit {

@@ -1,0 +1,80 @@
+package telegram
+
+import (
+	"context"
+	"errors"
+	"time"
+
+	"troughbell/store"
+)
+
+// noteOutcome notes what became of a call. It is done even when the bot ends:
+// else a message that was sent would go out again.
+func (b *Bot) noteOutcome(j job, sent string, outcome error) error {
+	return b.Store.Write(context.Background(), func(tx *store.Tx) error {
+		// The chat may have changed while the call was under way.
+		chat, err := tx.Chat(j.row.Chat)
+		if err != nil {
+			return err
+		}
+		return b.settleRow(tx, chat, j.row, sent, outcome)
+	})
+}
+
+func (b *Bot) settleRow(tx *store.Tx, chat store.Chat, o store.Outgoing, sent string, outcome error) error {
+	now := b.Now()
+	o.Tries++
+	if outcome == nil {
+		o.State, o.Sent = store.Sent, sent
+		return tx.SaveOutgoing(o)
+	}
+	b.Log.Debug("a message was not sent", "row", o.ID, "err", outcome)
+	var call *callError
+	if !errors.As(outcome, &call) {
+		call = &callError{what: refused, err: outcome}
+	}
+	o.State, o.NotBefore = store.Pending, now.Add(b.pause(o.Tries-1))
+	switch call.what {
+	case passing, conflict, webhook:
+	case unknown:
+		o.Repeated = true
+	case flood:
+		o.NotBefore = now.Add(max(call.wait, time.Second))
+	case badToken:
+		b.die(ErrToken)
+	case alreadyDone:
+		o.State, o.Sent = store.Sent, o.Edits
+	case unreachable:
+		o.State = store.Dropped
+		chat.Dead = "the chat cannot be reached"
+		if err := tx.SaveChat(chat); err != nil {
+			return err
+		}
+	case migrated:
+		chat.External, o.NotBefore = id(call.newChat), now
+		if err := tx.SaveChat(chat); err != nil {
+			return err
+		}
+	case gone, refused:
+		o.State = store.Dropped
+		if err := b.sayAnew(tx, o, outcome); err != nil {
+			return err
+		}
+	}
+	return tx.SaveOutgoing(o)
+}
+
+// sayAnew queues an answer that was to replace an earlier one as a message of
+// its own, because the earlier one cannot be changed any more. Anything else
+// that Telegram refuses is our own fault, and is only logged.
+func (b *Bot) sayAnew(tx *store.Tx, o store.Outgoing, outcome error) error {
+	if o.Edits == "" || o.ReplyTo == "" {
+		b.Log.Error("a message was refused and dropped", "row", o.ID, "kind", o.Kind, "err", outcome)
+		return nil
+	}
+	_, err := tx.Queue(&store.Outgoing{
+		Key: o.Key + ":anew", Herd: o.Herd, Chat: o.Chat, Kind: "reply", Text: o.Text, Buttons: o.Buttons,
+		ReplyTo: o.ReplyTo, Quiet: o.Quiet,
+	})
+	return err
+}
