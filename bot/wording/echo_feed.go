@@ -30,7 +30,7 @@ func (v Voice) echoRefill(f model.Refill) string {
 func (v Voice) echoFeedLevel(f model.FeedLevel) string {
 	name := f.Feeder
 	if name == "" {
-		name = "feed"
+		name = "feeder"
 	}
 	switch {
 	case f.Fraction != nil:
@@ -50,7 +50,7 @@ func (v Voice) echoStock(s model.Stock) string {
 	}
 	what := s.Ingredient
 	if what == "" {
-		what = "feed"
+		what = "of feed"
 	}
 	amount := ""
 	switch {
