@@ -457,7 +457,7 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	word(f, bAnchor, 1.3, sZone)
 	give(f, bAnchor|bThing, 1.8, kZoneName)
 	give(f, bThing, 0.6, kClock)
-	word(f, 0, 0.6, sHere)
+	word(f, bAnchor, 1.0, sHere)
 	need(f, bAnchor, bThing)
 
 	f = fUnits
@@ -528,6 +528,7 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	give(f, bAmount, 1.3, kMass)
 	word(f, 0, 1.6, sHolds)
 	lateWord(f, 0, 0.2, 0.8, sIs)
+	late(f, bAmount, 0.2, 0.6, kNum)
 	word(f, 0, 0.6, sFeed, sIngredient, sFull)
 	need(f, bAnchor, bAmount)
 

@@ -431,6 +431,12 @@ func (r *reader) fillHerd(s span) {
 			break
 		}
 	}
+	if from < 0 || from >= s.j || !r.items[from].capital && r.find(s, sHerd) >= 0 {
+		if name := r.nameBeforeHerd(s); name != "" {
+			r.set(s, model.Setting{Key: model.SetHerd, Text: name})
+			return
+		}
+	}
 	if from < 0 || from >= s.j {
 		r.idleSpan(s)
 		return
@@ -517,4 +523,16 @@ func (r *reader) fillMute(s span) {
 	for _, a := range about {
 		r.set(s, model.Setting{Key: model.SetMute, Text: a})
 	}
+}
+
+// nameBeforeHerd is the capitalised name right before the word for the herd:
+// "the Larkspur herd".
+func (r *reader) nameBeforeHerd(s span) string {
+	k := r.find(s, sHerd)
+	from := k
+	for from > 0 && r.items[from].gap == gapNone && r.items[from-1].kind == itWord && r.items[from-1].capital && !stopWords[r.items[from-1].s] {
+		from--
+		r.items[from].used = true
+	}
+	return r.quote(from, k)
 }

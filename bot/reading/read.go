@@ -391,7 +391,7 @@ func (r *reader) questionStart(k int) bool {
 		return it.quest && clause && it.gap >= gapStop && !r.measured(k) || it.quest && k == 0 && !r.measured(k)
 	case it.is(sWhatIf) && clause && (it.s == "what if" || it.quest && it.s != "with" || it.s == "how about if" || it.s == "suppose" || it.s == "say we" || it.s == "say i"):
 		return true
-	case it.is(sAskSure) && clause && !r.relative(k):
+	case it.is(sAskSure) && clause && !r.relative(k) && !r.afterSubject(k):
 		return true
 	case it.is(sAskSure) && strings.Contains(it.s, " ") && !r.relative(k) && r.strongAsk(it.s):
 		return true
@@ -709,4 +709,19 @@ func (r *reader) slipsOfTongue() {
 			}
 		}
 	}
+}
+
+// afterSubject says that a verb at k follows its subject, as in a statement:
+// "we are the ...", "they have ...".
+func (r *reader) afterSubject(k int) bool {
+	if k == 0 || r.items[k].gap >= gapComma {
+		return false
+	}
+	switch firstWord(r.items[k].s) {
+	case "is", "are", "am", "do", "does", "did", "will", "can", "have", "has", "should", "could", "would":
+	default:
+		return false
+	}
+	p := &r.items[k-1]
+	return p.is(sPronoun) || p.s == "we" || p.s == "i" || p.s == "there" || p.s == "that" || p.s == "this"
 }

@@ -261,6 +261,9 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 	if count == 0 && r.quoteHas(s, "pair") {
 		count = 2
 	}
+	if count > 1 && len(names) == 1 && len(generic) > 0 && generic[len(generic)-1].k == names[0].k+1 && len(sizes) < 2 {
+		names = nil // "two blue drums": what they look like, not a name
+	}
 	var out []newThing
 	switch {
 	case len(sizes) > 1 && len(sizes) >= len(names) || len(sizes) > 1 && !each:
