@@ -60,13 +60,17 @@ func (v Voice) choiceLabel(c reading.Clarify, choice reading.Choice) string {
 	return capital(strings.Join(said, "; "))
 }
 
-// implausible gives what was said, the weight that it would mean, and the weight
-// that the records lead to expect, as far as each is known.
+// implausible gives what was said, the weight that it would mean, the weight
+// that the records lead to expect, and the length that was said with a girth, as
+// far as each is known.
 func (v Voice) implausible(c reading.Clarify) []model.Quantity {
 	unknown := model.Quantity{Value: math.NaN()}
-	q := []model.Quantity{unknown, unknown, unknown}
+	q := []model.Quantity{unknown, unknown, unknown, unknown}
 	if len(c.Q) > 0 {
 		q[0] = c.Q[0]
+	}
+	if len(c.Q) > 1 {
+		q[3] = c.Q[1]
 	}
 	if len(c.Draft) == 0 || v.Herd == nil {
 		return q

@@ -42,6 +42,13 @@ func TestQuestion(t *testing.T) {
 			"Fern: 28 in does not fit: it means 79 lb; I figure " + figured + ". Which is right?", []string{"38 in", "28 in is right"},
 		},
 		{
+			reading.Clarify{About: "weigh", Code: "implausible_weight", Names: []string{"Fern"}, Q: inches(26.5, 27), Choices: []reading.Choice{
+				{Code: "meant", Q: inches(36.5, 37)}, {Code: "swapped", Q: inches(27, 26.5)}, {Code: "as_said", Q: inches(26.5, 27)},
+			}},
+			"Fern: 26.5 in by 27 in does not fit. Which is right?",
+			[]string{"36.5 in by 37 in", "girth 27 in, length 26.5 in", "26.5 in by 27 in is right"},
+		},
+		{
 			reading.Clarify{About: "refill", Code: "bag_size", Names: []string{"bag"}, Want: "feed_kg"},
 			"How much does one bag hold? I keep it.", nil,
 		},
