@@ -127,8 +127,13 @@ func (t *talk) snooze(e *reading.Entry, a reading.Snooze) error {
 func (t *talk) do(a reading.Do) error {
 	switch a.What {
 	case "start":
-		t.setup = true
 		t.lines = append(t.lines, t.voice().Welcome())
+		if t.pending != nil && t.pending.Setup != "" { // who starts again is where they were
+			text, labels := t.voice().SetupQuestion(t.pending.Setup)
+			t.lines, t.buttons = append(t.lines, text), rows(labels)
+			return nil
+		}
+		t.setup = t.m.From.Role != store.Helper // who may not set up is not asked
 	case "skip":
 		if t.pending == nil || t.pending.Setup == "" {
 			t.lines = append(t.lines, t.voice().NothingToSkip())

@@ -5,48 +5,57 @@ import (
 	"fmt"
 )
 
-// Say queues a text from a person in their private chat, whose id is the
-// person's own. It gives the id of the message.
-func (s *Server) Say(person int64, name, text string) int64 {
-	return s.message(person, person, "private", name, map[string]any{"text": text})
+// Person is somebody who texts. The private chat has the person's own id; any
+// other chat is a group.
+type Person struct {
+	ID   int64
+	Name string
 }
 
-// SayIn queues a text from a person in a group.
-func (s *Server) SayIn(group, person int64, name, text string) int64 {
-	return s.message(group, person, "group", name, map[string]any{"text": text})
-}
+// Say queues a text in the person's private chat and gives the message's id.
+func (s *Server) Say(p Person, text string) int64 { return s.SayIn(p.ID, p, text) }
 
-// Send queues a message of a person that is no text, such as a voice note:
-// fields are those of the message.
-func (s *Server) Send(person int64, name string, fields map[string]any) int64 {
-	return s.message(person, person, "private", name, fields)
+// SayIn queues a text in a chat.
+func (s *Server) SayIn(chat int64, p Person, text string) int64 {
+	return s.Send(chat, p, map[string]any{"text": text})
 }
 
 // Reply queues a text that replies to a message of the bot.
-func (s *Server) Reply(person int64, name, text string, to int64) int64 {
-	return s.message(person, person, "private", name, map[string]any{
+func (s *Server) Reply(chat int64, p Person, text string, to int64) int64 {
+	return s.Send(chat, p, map[string]any{
 		"text": text, "reply_to_message": map[string]any{
-			"message_id": to, "date": 1, "chat": map[string]any{"id": person, "type": "private"},
-			"from": map[string]any{"id": 7, "is_bot": true, "first_name": "bell"},
+			"message_id": to, "date": 1, "chat": chatOf(chat, p),
+			"from": map[string]any{"id": botID, "is_bot": true, "first_name": "bell", "username": BotName},
 		},
 	})
 }
 
-// Edit queues a new text of an earlier message of a person.
-func (s *Server) Edit(person int64, name string, message int64, text string) {
+// Send queues any message: fields are those of the message beside its sender,
+// date and chat.
+func (s *Server) Send(chat int64, p Person, fields map[string]any) int64 {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	now := s.clock().Unix()
-	s.queue("edited_message", map[string]any{
-		"message_id": message, "date": now, "edit_date": now, "text": text,
-		"chat": map[string]any{"id": person, "type": "private"},
-		"from": map[string]any{"id": person, "first_name": name},
-	})
+	s.lastID++
+	m := s.message(chat, p, s.lastID)
+	for k, v := range fields {
+		m[k] = v
+	}
+	s.queue("message", m)
+	return s.lastID
 }
 
-// Press queues the press of a button below a message of the bot by its label.
-// It gives the query's id, empty if there is no such button.
-func (s *Server) Press(person int64, name string, message int64, label string) string {
+// Edit queues a new text of an earlier message.
+func (s *Server) Edit(chat int64, p Person, message int64, text string) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	m := s.message(chat, p, message)
+	m["text"], m["edit_date"] = text, s.clock().Unix()
+	s.queue("edited_message", m)
+}
+
+// Press queues the press of a button below a message of the bot by its label,
+// and gives the query's id; empty if there is no such button.
+func (s *Server) Press(p Person, message int64, label string) string {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	for _, m := range s.messages {
@@ -55,7 +64,7 @@ func (s *Server) Press(person int64, name string, message int64, label string) s
 		}
 		for _, b := range m.Buttons {
 			if b.Label == label {
-				return s.press(m.Chat, person, name, message, b.Data)
+				return s.press(m.Chat, p, message, b.Data)
 			}
 		}
 	}
@@ -63,54 +72,54 @@ func (s *Server) Press(person int64, name string, message int64, label string) s
 }
 
 // Forge queues a press with data of the caller's making.
-func (s *Server) Forge(chat, person int64, name string, message int64, data string) string {
+func (s *Server) Forge(chat int64, p Person, message int64, data string) string {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	return s.press(chat, person, name, message, data)
+	return s.press(chat, p, message, data)
 }
 
-func (s *Server) press(chat, person int64, name string, message int64, data string) string {
-	kind := "private"
-	if chat != person {
-		kind = "group"
-	}
+func (s *Server) press(chat int64, p Person, message int64, data string) string {
 	query := fmt.Sprintf("q%d", s.nextID)
 	s.queue("callback_query", map[string]any{
-		"id": query, "data": data, "from": map[string]any{"id": person, "first_name": name},
-		"message": map[string]any{
-			"message_id": message, "date": s.clock().Unix(), "chat": map[string]any{"id": chat, "type": kind},
+		"id": query, "data": data, "from": from(p), "message": map[string]any{
+			"message_id": message, "date": s.clock().Unix(), "chat": chatOf(chat, p),
 		},
 	})
 	return query
 }
 
-// Membership queues that the bot's state in a person's chat changed: "kicked"
-// where it was blocked, "member" where it was taken back.
-func (s *Server) Membership(person int64, state string) {
+// Membership queues that the bot's state in a chat changed: "kicked" where it
+// was blocked or removed, "member" where it was taken in.
+func (s *Server) Membership(chat int64, p Person, state string) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
+	bot := map[string]any{"id": botID, "is_bot": true}
 	s.queue("my_chat_member", map[string]any{
-		"chat": map[string]any{"id": person, "type": "private"}, "from": map[string]any{"id": person, "first_name": "x"},
-		"date": s.clock().Unix(), "old_chat_member": map[string]any{"status": "member"},
-		"new_chat_member": map[string]any{"status": state, "user": map[string]any{"id": 7, "is_bot": true}},
+		"chat": chatOf(chat, p), "from": from(p), "date": s.clock().Unix(),
+		"old_chat_member": map[string]any{"status": "member", "user": bot},
+		"new_chat_member": map[string]any{"status": state, "user": bot},
 	})
 }
 
-func (s *Server) message(chat, person int64, kind, name string, fields map[string]any) int64 {
+// Repeat queues the latest update once more, as a server that lost count does.
+func (s *Server) Repeat() {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	s.lastID++
-	m := map[string]any{
-		"message_id": s.lastID, "date": s.clock().Unix(),
-		"chat": map[string]any{"id": chat, "type": kind},
-		"from": map[string]any{"id": person, "first_name": name},
-	}
-	for k, v := range fields {
-		m[k] = v
-	}
-	s.queue("message", m)
-	return s.lastID
+	s.queue(s.last.kind, s.last.body)
 }
+
+func (s *Server) message(chat int64, p Person, id int64) map[string]any {
+	return map[string]any{"message_id": id, "date": s.clock().Unix(), "chat": chatOf(chat, p), "from": from(p)}
+}
+
+func chatOf(chat int64, p Person) map[string]any {
+	if chat == p.ID {
+		return map[string]any{"id": chat, "type": "private", "first_name": p.Name}
+	}
+	return map[string]any{"id": chat, "type": "group", "title": "pigs"}
+}
+
+func from(p Person) map[string]any { return map[string]any{"id": p.ID, "first_name": p.Name} }
 
 // queue adds an update; the lock is held.
 func (s *Server) queue(kind string, v map[string]any) {
@@ -118,6 +127,7 @@ func (s *Server) queue(kind string, v map[string]any) {
 	if err != nil { // plain maps of plain values
 		panic(err)
 	}
+	s.last.kind, s.last.body = kind, v
 	s.updates = append(s.updates, queued{s.nextID, raw})
 	s.nextID++
 	close(s.news)

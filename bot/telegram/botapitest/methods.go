@@ -1,0 +1,160 @@
+package botapitest
+
+import (
+	"encoding/json"
+	"fmt"
+	"net/http"
+	"net/url"
+	"strconv"
+	"time"
+)
+
+func (s *Server) do(r *http.Request, method string) (any, *Fault) {
+	switch method {
+	case "getMe":
+		return map[string]any{"id": botID, "is_bot": true, "first_name": "bell", "username": BotName}, nil
+	case "getUpdates":
+		return s.getUpdates(r)
+	case "sendMessage":
+		return s.sendMessage(r.Form)
+	case "editMessageText":
+		return s.editMessage(r.Form)
+	case "deleteWebhook":
+		s.SetWebhook(false)
+		return true, nil
+	default:
+		return true, nil
+	}
+}
+
+// maxPoll bounds how long the server holds a poll, in seconds.
+const maxPoll = 50
+
+func (s *Server) getUpdates(r *http.Request) (any, *Fault) {
+	offset, _ := strconv.ParseInt(r.Form.Get("offset"), 10, 64)
+	limit, err := strconv.Atoi(r.Form.Get("limit"))
+	if err != nil || limit < 1 || limit > 100 {
+		limit = 100
+	}
+	seconds, _ := strconv.Atoi(r.Form.Get("timeout"))
+	end := time.NewTimer(time.Duration(min(seconds, maxPoll)) * time.Second)
+	defer end.Stop()
+
+	s.mu.Lock()
+	if s.webhook {
+		s.mu.Unlock()
+		return nil, &Fault{Status: http.StatusConflict, Description: "Conflict: can't use getUpdates method while webhook is active; use deleteWebhook to delete the webhook first"}
+	}
+	if s.poll != nil {
+		close(s.poll) // only one poll at a time: the later one ends the earlier
+	}
+	mine := make(chan struct{})
+	s.poll = mine
+	s.confirm(offset)
+	s.mu.Unlock()
+	defer func() {
+		s.mu.Lock()
+		if s.poll == mine {
+			s.poll = nil
+		}
+		s.mu.Unlock()
+	}()
+	for {
+		s.mu.Lock()
+		out := s.take(limit)
+		news := s.news
+		s.mu.Unlock()
+		if len(out) > 0 {
+			return out, nil
+		}
+		select {
+		case <-news:
+		case <-end.C:
+			return []json.RawMessage{}, nil
+		case <-mine:
+			return nil, &Fault{Status: http.StatusConflict, Description: "Conflict: terminated by other getUpdates request; make sure that only one bot instance is running"}
+		case <-r.Context().Done():
+			return []json.RawMessage{}, nil
+		}
+	}
+}
+
+// confirm forgets what lies below the offset. An offset far beyond the tail is
+// one of another count of ids, and is ignored.
+func (s *Server) confirm(offset int64) {
+	if offset == 0 || len(s.updates) == 0 {
+		return
+	}
+	if offset < 0 {
+		s.updates = s.updates[max(0, len(s.updates)+int(offset)):]
+		return
+	}
+	if tail := s.updates[len(s.updates)-1].id; offset > tail+10 {
+		return
+	}
+	kept := s.updates[:0]
+	for _, u := range s.updates {
+		if u.id >= offset {
+			kept = append(kept, u)
+		}
+	}
+	s.updates = kept
+}
+
+func (s *Server) take(limit int) []json.RawMessage {
+	var out []json.RawMessage
+	for _, u := range s.updates[:min(limit, len(s.updates))] {
+		out = append(out, u.raw)
+	}
+	return out
+}
+
+func (s *Server) sendMessage(p url.Values) (any, *Fault) {
+	chat, err := strconv.ParseInt(p.Get("chat_id"), 10, 64)
+	if err != nil || p.Get("text") == "" {
+		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message text is empty"}
+	}
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	s.lastID++
+	m := &Message{
+		ID: s.lastID, Chat: chat, Text: p.Get("text"), ReplyTo: p.Get("reply_to_message_id"),
+		Buttons: buttons(p), Silent: p.Get("disable_notification") == "true",
+	}
+	s.messages = append(s.messages, m)
+	return map[string]any{
+		"message_id": m.ID, "date": s.clock().Unix(), "text": m.Text, "chat": map[string]any{"id": chat, "type": "private"},
+	}, nil
+}
+
+func (s *Server) editMessage(p url.Values) (any, *Fault) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	for _, m := range s.messages {
+		if fmt.Sprint(m.ID) != p.Get("message_id") || fmt.Sprint(m.Chat) != p.Get("chat_id") {
+			continue
+		}
+		b := buttons(p)
+		if m.Text == p.Get("text") && len(b) == len(m.Buttons) {
+			return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message is not modified"}
+		}
+		m.Text, m.Buttons = p.Get("text"), b
+		m.Edits++
+		return map[string]any{"message_id": m.ID, "date": s.clock().Unix(), "text": m.Text, "chat": map[string]any{"id": m.Chat}}, nil
+	}
+	return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message to edit not found"}
+}
+
+func buttons(p url.Values) []Button {
+	var markup struct {
+		Rows [][]Button `json:"inline_keyboard"`
+	}
+	if json.Unmarshal([]byte(p.Get("reply_markup")), &markup) != nil {
+		return nil
+	}
+	var out []Button
+	for _, row := range markup.Rows {
+		out = append(out, row...)
+	}
+	return out
+}
