@@ -5,7 +5,7 @@ func (r *reader) build() {
 	gap := uint8(gapStop)
 	approx, plus, minus := false, false, false
 	var currency unitID
-	days := dayReader{r.lex, r.toks, r.dayFirst}
+	days := dayReader{lex: r.lex, toks: r.toks, metric: r.dayFirst}
 	for i := 0; i < len(r.toks); {
 		t := &r.toks[i]
 		if t.kind == tokBreak {
@@ -746,7 +746,7 @@ func (r *reader) initialHere(i int) bool {
 // of a depth, so that "in" behind a number is inches.
 func (r *reader) tapeTold(i int) bool {
 	for _, step := range []int{-1, 1} {
-		for k := i; k >= 0 && k < len(r.toks); k += step {
+		for k := i; k >= 0 && k < len(r.toks) && k-i < tapeReach && i-k < tapeReach; k += step {
 			t := &r.toks[k]
 			if t.kind == tokBreak || t.s == "." && k != i {
 				break
@@ -806,3 +806,7 @@ func (r *reader) rightSpelling() {
 		}
 	}
 }
+
+// tapeReach is how many tokens around a number are looked at for what it
+// measures.
+const tapeReach = 14

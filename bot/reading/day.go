@@ -47,7 +47,11 @@ type dayReader struct {
 	lex    *lexicon
 	toks   []token
 	metric bool
+	depth  int // how many words of a day led here
 }
+
+// deepest is how many words may lead to a day, as in "on sat the 5th".
+const deepest = 3
 
 func (d dayReader) word(i int) string {
 	if i >= 0 && i < len(d.toks) && d.toks[i].kind == tokWord {
@@ -105,6 +109,9 @@ func (d dayReader) year(i int) (year, n int) {
 // means that no day begins there.
 func (d dayReader) at(i int) (dayExpr, int) {
 	t := d.toks[i]
+	if d.depth++; d.depth > deepest {
+		return dayExpr{}, 0
+	}
 	switch t.kind {
 	case tokISO:
 		if validDate(int(t.v), int(t.v2), int(t.v3)) {

@@ -103,5 +103,16 @@ week weekend weeks weird well went were west wet whatever wheel when where white
 wrote yard year years yellow yesterday yet young zero zoo game games played score team teams won lost yards inches tv show episode birthday meeting school bus dentist appointment mortgage rent taxes insurance oil gas tires tire engine battery
 drive drove miles exit highway speed ticket flight hotel beach swim party beer wine dinner lunch breakfast recipe book page chapter verse movie song album playlist channel password code number phone email address street zip
 zucchini tomatoes tomato potatoes garlic onions lettuce beans cucumbers squash berries peaches plums pears harvest garden mower mowed mowing lawn fence post posts bale hay straw manure compost pile cement lumber nails screws paint roof barn
+falling fallen eating drinking sleeping playing running looking coming going getting doing making taking having saying calling telling asking seeing rolling billing
+mailing nailing sailing failing pulling selling shipping shopping stopping dropping hopping chopping popping tapping mapping napping wrapping hoped hopes hoping roped rope
+battle battles cattle bottle bottles settle kettle little metal petal pedal medal model modem mover lover cover covers covered river rivers liver fever clever lever
+barn barns born corn horn horns torn worn warn warned yarn fern ferns tank thank tanked banks ranks drank drink drinks pound round found bound hound mound sound wound
+grain brain train trains rain gains chain plain stain strain walls halls balls calls falls tells bells sells smells shells pellet bullet wallet ballet
+burrow borrow barrow arrow narrow sparrow tomorrow sorrow meadow window shadow willow pillow yellow mellow fellow fellows follow hollow wallaby
+crates grates crane crape scrape shape shades shades spade blade trade grade graded loaded coated treated greeted seated heated heats cheats beats meats seats
+fencing dancing glance chance france prince since pence penny pencil pens hens tens dens vent vents went bent rent cent cents dent tent tents lent sent
+weekly weekdays eights eighth heights height freight fright bright knight flight light lights lighter fighter tighter sighted
+mower tower towers flower flowers power powers shower showers lower slower blower grower growers
+holidays birthdays anniversary celebration concert festival museum theater theatre
 laundry dishes sweep vacuum clean cleaned fixed repaired painted built hung moved parked shipped posted called emailed texted wrote answered asked talked spoke met visited stayed slept woke rested napped hiked biked fished hunted camped
 `

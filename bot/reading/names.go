@@ -165,6 +165,9 @@ func (r *reader) nameAt(i int) (herdName, int) {
 // afterKind says that the number at token i follows the word of the kind of
 // thing that it would be the number of, such as "barrels 1 and 2".
 func (r *reader) afterKind(i int, h *herdName) bool {
+	if i > 0 && r.toks[i-1].kind == tokNum {
+		return false
+	}
 	for j := i - 1; j >= 0 && i-j < 6; j-- {
 		t := &r.toks[j]
 		if t.s == "#" || t.s == "and" || t.s == "&" || t.s == "," || t.s == "no" || t.s == "number" || t.kind == tokNum && t.v < 20 {

@@ -370,6 +370,9 @@ func (r *reader) lineEnd(k int) int {
 
 func (r *reader) fillersBefore(k int) bool {
 	for n := k - 1; n >= 0; n-- {
+		if k-n > openingWords {
+			return false
+		}
 		if !r.items[n].isAny(setOf(sFiller, sThanks, sYes)) {
 			return false
 		}
@@ -379,6 +382,10 @@ func (r *reader) fillersBefore(k int) bool {
 	}
 	return true
 }
+
+// openingWords is how many small words may stand before what a sentence is
+// about.
+const openingWords = 10
 
 func (r *reader) isQuestion(k int) bool { return r.items[k].quest && r.questionStart(k) }
 
@@ -569,6 +576,10 @@ var tradeSenses = setOf(sGirth, sLength, sTape, sWeigh, sFeed, sFeeder, sFill, s
 func (r *reader) judgeDay(e Entry) Entry {
 	f, ok := e.Act.(Fact)
 	if !ok {
+		return e
+	}
+	if f.Check() != nil { // nobody means a pen of no size
+		e.Act = None{Reason: NoneUnknown}
 		return e
 	}
 	switch f.Fact.(type) {
