@@ -2,6 +2,7 @@ package wording
 
 import (
 	"errors"
+	"strings"
 
 	"troughbell/model"
 )
@@ -39,12 +40,25 @@ func (v Voice) of(m *model.Missing) []string {
 }
 
 func (v Voice) outOfRange(o *model.OutOfRange) string {
-	unit := model.Centimetres
-	if o.Quantity == "weight" || o.Quantity == "weight_kg" {
-		unit = model.Kilograms
-	}
+	unit := unitOf(o.Quantity)
 	q := func(x float64) model.Quantity { return model.Quantity{Value: x, Unit: unit} }
+	name := strings.TrimSuffix(strings.TrimSuffix(o.Quantity, "_kg"), "_pct")
 	return v.say(partMissing, "out_of_range", Args{
-		Names: []string{About(o.Quantity)}, Q: []model.Quantity{q(o.Value), q(o.Low), q(o.High)},
+		Names: []string{About(name)}, Q: []model.Quantity{q(o.Value), q(o.Low), q(o.High)},
 	})
+}
+
+// unitOf is the unit of a quantity by its name, as the model names them.
+func unitOf(quantity string) model.Unit {
+	switch {
+	case quantity == "girth" || quantity == "length" || strings.HasSuffix(quantity, "_cm"):
+		return model.Centimetres
+	case quantity == "weight" || quantity == "target" || strings.HasSuffix(quantity, "_kg"):
+		return model.Kilograms
+	case strings.HasSuffix(quantity, "_pct"):
+		return model.Percent
+	case strings.HasSuffix(quantity, "_c"):
+		return model.Celsius
+	}
+	return model.Count
 }

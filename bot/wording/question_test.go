@@ -122,6 +122,14 @@ func TestMissing(t *testing.T) {
 			&model.OutOfRange{Quantity: "girth", Value: 20 * in, Low: 60, High: 130},
 			"Girth 20 in is outside what I can compute (23.5–51).", "Girth 20 in is outside what I can compute (60–130).",
 		},
+		{
+			&model.OutOfRange{Quantity: "weight_kg", Value: 500, Low: 5, High: 180},
+			"Weight 500 kg is outside what I can compute (11–397).", "Weight 500 kg is outside what I can compute (5–180).",
+		},
+		{
+			&model.OutOfRange{Quantity: "tag_protein_pct", Value: 120, Low: 0, High: 100},
+			"Tag protein 120% is outside what I can compute (0–100).", "Tag protein 120% is outside what I can compute (0–100).",
+		},
 	} {
 		require.Equal(t, row.us, us(t).Missing(row.err, "target"))
 		require.Equal(t, row.metric, metric(t).Missing(row.err, "target"))

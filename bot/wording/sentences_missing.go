@@ -26,6 +26,7 @@ var missingSentences = catalogue{
 	"pen_area":           "How big is {n3}? Text: {n3} 50x80 ft.",
 	"pen_area_metric":    "How big is {n3}? Text: {n3} 400 m2.",
 	"recipe":             "I do not know your mix. Text: mix is 74 corn 23 soybean meal 3 mineral.",
+	"ingredient":         "I have no figures for {n4}. Name it as on its tag, as in: soybean meal 48.",
 	"bag_size":           "How much is in a bag? Text: a bag is 50 lb.",
 	"bag_size_metric":    "How much is in a bag? Text: a bag is 25 kg.",
 	"booking":            "No butcher booked. Text: butcher sep 1 4 pigs.",
