@@ -53,6 +53,9 @@ func (m Mixed) fold(h *Herd, r Record) { h.Mixes = append(h.Mixes, dated(m, r)) 
 // of the ingredient.
 type Recipe struct {
 	Ingredients map[string]float64 `json:"ingredients"`
+	// TagProteinPct is crude protein as printed on the tag of an ingredient's bag,
+	// in percent, by the same names: it overrides the table.
+	TagProteinPct map[string]float64 `json:"tag_protein_pct,omitempty"`
 }
 
 func (Recipe) Kind() Kind   { return "recipe" }
@@ -65,6 +68,11 @@ func (m Recipe) Check() error {
 	for _, kg := range m.Ingredients {
 		if kg <= 0 {
 			return errors.New("each ingredient of a recipe needs a weight")
+		}
+	}
+	for _, pct := range m.TagProteinPct {
+		if !(pct >= 0 && pct <= 100) {
+			return errors.New("the protein on a tag lies between 0 and 100 %")
 		}
 	}
 	return nil

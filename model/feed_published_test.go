@@ -51,7 +51,7 @@ var feedSums = map[string]func(t *testing.T, r feedRow) float64{
 		return energyFactor(r.in["to_ne"]/0.74) / energyFactor(r.in["from_ne"]/0.74)
 	},
 	"week_spread_pct":   func(_ *testing.T, r feedRow) float64 { return 100 * math.Sqrt(weekSpread(int(r.in["pigs"]))) },
-	"needed_sid_lysine": func(_ *testing.T, r feedRow) float64 { return NeededSIDLysinePct(r.in["weight_kg"]) },
+	"needed_sid_lysine": func(t *testing.T, r feedRow) float64 { return sumOf(t)(NeededSIDLysinePct(r.in["weight_kg"])) },
 	"lysine_pct":        func(_ *testing.T, r feedRow) float64 { return checkRation(r.mix(), 60).LysinePct },
 	"sid_lysine_pct":    func(_ *testing.T, r feedRow) float64 { return checkRation(r.mix(), 60).SIDLysinePct },
 	"crude_protein_pct": func(_ *testing.T, r feedRow) float64 { return checkRation(r.mix(), 60).CrudeProteinPct },

@@ -5,7 +5,8 @@ import "sync"
 // Missing is the error of a figure that lacks something the person could tell.
 // What is a code: "pigs", "weight", "feeder", "capacity", "level", "barrels",
 // "water_level", "wallow", "pen", "pen_area", "recipe", "bag_size", "booking",
-// "humidity", "temperature", "spend", "birth". Names say of which thing.
+// "humidity", "temperature", "spend", "birth", "ingredient", "price",
+// "protein_feed". Names say of which thing.
 type Missing struct {
 	What  string
 	Names []string

@@ -14,36 +14,6 @@ type Ration struct {
 	Reasons                                  []Reason
 }
 
-// lysineClasses are the growth classes of NRC 2012 with the share of
-// standardized ileal digestible lysine that their feed needs, in percent as fed,
-// free choice: from memory, checked only against itself (lysine a day rises and
-// falls smoothly over the classes). They hold no safety margin, and mean lean
-// pigs in full growth.
-var lysineClasses = []struct{ fromKg, toKg, sidLysinePct float64 }{
-	{5, 7, 1.50}, {7, 11, 1.35}, {11, 25, 1.23}, {25, 50, 0.98},
-	{50, 75, 0.85}, {75, 100, 0.73}, {100, 135, 0.61},
-}
-
-// NeededSIDLysinePct is the standardized ileal digestible lysine that the feed
-// of a pig of this weight needs, in percent as fed: a straight line between the
-// mid-points of the weight classes of NRC 2012, constant outside them (below 6
-// and above 117.5 kg). Any weight above zero is taken.
-func NeededSIDLysinePct(weightKg float64) float64 {
-	for i, c := range lysineClasses {
-		mid := (c.fromKg + c.toKg) / 2
-		if weightKg > mid {
-			continue
-		}
-		if i == 0 {
-			return c.sidLysinePct
-		}
-		b := lysineClasses[i-1]
-		below := (b.fromKg + b.toKg) / 2
-		return b.sidLysinePct + (weightKg-below)/(mid-below)*(c.sidLysinePct-b.sidLysinePct)
-	}
-	return lysineClasses[len(lysineClasses)-1].sidLysinePct
-}
-
 // RationCheck holds the mix in use against the mean weight of the pigs. Where
 // lysine is short and some ingredient of the mix is rich enough, Change says how
 // much more of it a batch needs to just meet the need. Ingredients without
@@ -83,7 +53,7 @@ func checkRation(m Recipe, weightKg float64) Ration {
 	f := m.facts()
 	r := Ration{
 		CrudeProteinPct: f.CrudeProteinPct, LysinePct: f.LysinePct, SIDLysinePct: f.SIDLysinePct,
-		EnergyMJKg: f.EnergyMJKg, NeededSIDLysinePct: NeededSIDLysinePct(weightKg), ForWeightKg: weightKg,
+		EnergyMJKg: f.EnergyMJKg, NeededSIDLysinePct: neededSIDLysinePct(weightKg), ForWeightKg: weightKg,
 		Unknown: f.unknown,
 	}
 	// The comparison bears the rounding of sums, no more.
@@ -114,7 +84,7 @@ func checkRation(m Recipe, weightKg float64) Ration {
 func addToMeet(m Recipe, f mixFacts, neededPct float64) (name string, kg float64, ok bool) {
 	lacking := (neededPct - f.SIDLysinePct) * f.batchKg
 	for _, n := range sortedKeys(m.Ingredients) {
-		in, known := Ingredient(n)
+		in, known := m.ingredient(n)
 		if !known || !in.Protein || in.SIDLysinePct <= neededPct {
 			continue
 		}

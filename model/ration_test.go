@@ -85,10 +85,10 @@ func TestRationChangeMeetsTheNeed(t *testing.T) {
 func TestNeededLysineFallsWithWeight(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		kg := rapid.Float64Range(1, 200).Draw(t, "kg")
-		require.GreaterOrEqual(t, NeededSIDLysinePct(kg), NeededSIDLysinePct(kg+1))
+		require.GreaterOrEqual(t, neededSIDLysinePct(kg), neededSIDLysinePct(kg+1))
 	})
-	require.Equal(t, 1.50, NeededSIDLysinePct(1))
-	require.Equal(t, 0.61, NeededSIDLysinePct(300))
+	require.Equal(t, 1.50, neededSIDLysinePct(1))
+	require.Equal(t, 0.61, neededSIDLysinePct(300))
 }
 
 func TestIngredientsAreKnownByTheirNames(t *testing.T) {
