@@ -366,7 +366,7 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 		case it.is(sFull) && !it.is(sFill) && !r.negated(k, i), it.s == "topped off":
 			c.full = true
 			c.filled = c.filled || it.is(sFill)
-		case it.is(sEmpty):
+		case it.is(sEmpty), it.is(sOut) && (it.s == "out" || it.s == "is out" || it.s == "are out"):
 			c.empty = true
 		case it.is(sOpenBag):
 			c.openBag = true

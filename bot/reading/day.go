@@ -352,6 +352,18 @@ func (d dayReader) fromWord(i int) (dayExpr, int) {
 		}
 		return dayExpr{}, 0
 	}
+	if w := d.word(i); ordinalWords[w] > 0 || w == "twenty" || w == "thirty" {
+		if day, n, ordinal := d.dayNumber(i); ordinal && (d.word(i+n) == "of" && d.month(i+n+1) > 0 || d.month(i+n) > 0) {
+			j := i + n
+			if d.word(j) == "of" {
+				j++
+			}
+			if m := d.month(j); validDate(2024, m, day) {
+				y, yn := d.year(j + 1)
+				return dayExpr{form: dayDate, a: m, b: day, c: y}, j + 1 + yn - i
+			}
+		}
+	}
 	if e, n := d.phrase(i); n > 0 {
 		if e.form == dayWeekday {
 			return d.weekday(e, i, n)

@@ -214,6 +214,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	lateWord(f, bLevel, 0.5, 1.9, sEmpty)
 	lateWord(f, bLevel, 0.1, 1.4, sDone)
 	lateWord(f, bLevel, 0.3, 1.0, sLeft)
+	lateWord(f, bLevel, 0, 1.2, sOut)
 	word(f, 0, 1.0, sFill)
 	lateWord(f, 0, 0.5, 0.9, sPour, sTook)
 	word(f, 0, 0.9, sBoth, sAll)
@@ -251,15 +252,15 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 
 	f = fMixed
 	word(f, bAnchor, 2.4, sMixed)
-	give(f, bAmount, 1.2, kNum)
-	give(f, bAmount, 1.4, kMass, kVessel)
+	late(f, bAmount, 0.2, 1.2, kNum)
+	late(f, bAmount, 0.6, 1.4, kMass, kVessel)
 	word(f, 0, 0.8, sFeed, sMore)
 	need(f, bAnchor, bAmount)
 
 	f = fRecipe
 	word(f, bAnchor, 2.4, sRecipe)
 	word(f, bThing, 1.6, sIngredient)
-	give(f, bAmount, 1.0, kNum)
+	late(f, bAmount, 0.2, 1.0, kNum)
 	late(f, bAmount, 0.8, 1.4, kMass, kPct)
 	word(f, 0, 0.2, sIs, sOf, sPer)
 	need(f, bThing, bAmount, bAnchor)

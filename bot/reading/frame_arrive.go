@@ -195,7 +195,7 @@ func (r *reader) bornBefore(k int, s span) bool {
 		if it.is(sBorn) {
 			return true
 		}
-		if it.kind == itDay || it.gap >= gapStop && n < k-1 || it.is(sArrive) && !it.is(sFiller) {
+		if it.gap >= gapStop && n < k-1 || it.is(sArrive) && !it.is(sFiller) {
 			return false
 		}
 	}

@@ -469,5 +469,8 @@ func (r *reader) diedLater(s span) bool {
 
 // tookThere says that pigs were brought to the butcher already.
 func (r *reader) tookThere(s span) bool {
+	if s.i < s.j {
+		s.i = r.sentenceStart(s.i)
+	}
 	return r.has(s, sButcher) && r.quoteHas(s, "took", "hauled", "went", "dropped", "dropped off", "brought", "sent", "loaded", "drove", "delivered", "taken", "gone") && !r.has(s, sPlan)
 }

@@ -22,6 +22,11 @@ func (r *reader) fillSick(s span) {
 		}
 	}
 	sel := r.selectPigs(s.i, s.j)
+	if first > s.i && sel.any {
+		if own := r.selectPigs(s.i, first); len(own.pigs) > 0 && !own.all && r.find(span{s.frame, first, s.j}, sRest) >= 0 {
+			sel = own // "brick's eating again, the rest are fine too"
+		}
+	}
 	if !sel.any && len(r.subject) > 0 {
 		sel = selection{pigs: append([]int16(nil), r.subject...), any: true}
 	}
@@ -227,6 +232,10 @@ func (r *reader) fillWeather(s span) {
 		}
 		it.used = true
 	}
+	if k := r.firstAny(s); k >= 0 && r.units == model.US && !r.has(s, sWeather) && !r.has(s, sHigh) && !r.has(s, sLow) && !r.has(s, sHumid) && r.items[k].v < 20 {
+		r.idleSpan(s) // a bare number and a day: no weather to speak of
+		return
+	}
 	if w.HighC == nil && w.LowC == nil && w.RhPct == nil || w.Check() != nil {
 		r.idleSpan(s)
 		return
@@ -261,4 +270,14 @@ func (r *reader) askAlarm(down bool) {
 	}
 	choices = append(choices, Choice{Code: "nothing"})
 	r.clarify(Clarify{About: "alarm", Code: "out_what", Draft: []Entry{e}, Choices: choices}, s)
+}
+
+// firstAny finds the first bare number, used or not; -1 if none.
+func (r *reader) firstAny(s span) int {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].kind == itNum {
+			return k
+		}
+	}
+	return -1
 }

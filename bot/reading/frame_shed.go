@@ -187,7 +187,15 @@ func (r *reader) partStart(i, j int) int {
 // fillMixed reads feed mixed at home.
 func (r *reader) fillMixed(s span) {
 	m := model.Mixed{}
-	for k := s.i; k < s.j; k++ {
+	from := s.i
+	if k := r.find(s, sMixed); k >= 0 { // the amount stands behind the word, if any does
+		for n := k + 1; n < s.j; n++ {
+			if r.items[n].number() || r.items[n].kind == itFrac {
+				from = k
+			}
+		}
+	}
+	for k := from; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
 		case it.qty(vessel) && it.unit == unitBatch:
@@ -329,6 +337,9 @@ func (r *reader) oneSpend(s span) {
 	}
 	r.items[at].used = true
 	sp.What = r.spendWords(s, at)
+	if sp.What == "" && r.quoteHas(span{0, 0, s.i}, "vet", "vet gave", "vet came", "the vet", "from the vet") {
+		sp.What = "vet" // "the vet gave brick penicillin and charged 80"
+	}
 	r.emit(Fact{sp}, s)
 	if k := r.find(span{s.frame, at + 1, s.j}, sPay); k >= 0 {
 		r.items[k].used = true

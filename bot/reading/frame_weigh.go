@@ -2,6 +2,7 @@ package reading
 
 import (
 	"math"
+	"strings"
 )
 
 // role is what a number of a weighing is.
@@ -161,7 +162,7 @@ func (r *reader) label(s span, ms []measure) {
 			tags = append(tags, tag{k, roleLength})
 		case it.s == "g" && k > s.i && r.items[k-1].number():
 			tags = append(tags, tag{k, roleGirth})
-		case it.is(sWeigh) && it.pig < 0:
+		case it.is(sWeigh) && it.pig < 0 && !strings.HasPrefix(it.s, "av") && !strings.HasPrefix(it.s, "mean"):
 			tags = append(tags, tag{k, roleWeight})
 		default:
 			continue

@@ -139,7 +139,7 @@ func (l *lexicon) correct(s string) (string, bool) {
 		for i := range 2 {
 			b := []byte(s)
 			b[i], b[i+1] = b[i+1], b[i]
-			if m := l.of[string(b)]; m != nil && !m.sense.empty() {
+			if m := l.of[string(b)]; m != nil && (!m.sense.empty() || m.unit != 0) {
 				return string(b), true
 			}
 		}

@@ -58,8 +58,15 @@ func (r *reader) readItems() {
 			r.keepDay(s)
 		}
 		if factual[s.frame] {
-			if n > 0 && spans[n-1].frame == fIdle && r.items[s.i].gap < gapStop && r.items[s.i-1].kind == itDay {
-				s.i-- // the day said right before
+			for x := s.i; n > 0 && spans[n-1].frame == fIdle && x > spans[n-1].i && r.items[x].gap < gapStop; {
+				x--
+				if r.items[x].kind == itDay {
+					s.i = x // the day said right before
+					break
+				}
+				if !r.items[x].is(sFiller) {
+					break
+				}
 			}
 			s = r.trimNegated(s)
 			if why := r.mood(s); why != "" {
@@ -631,6 +638,9 @@ func (r *reader) merged(es []Entry) []Entry {
 	for _, e := range es {
 		if _, later := e.Act.(Snooze); later && facts > 1 && r.c.LastNudge == nil {
 			continue // "did water. feed later maybe"
+		}
+		if _, help := e.Act.(Help); help && facts > 1 {
+			continue // "PIGS OUT HELP"
 		}
 		if d, done := e.Act.(Done); done && facts > 1 && len(d.About) == 0 {
 			continue // "round's done: ..."

@@ -258,7 +258,7 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 			k = to
 		}
 	}
-	if count == 0 && r.quoteHas(s, "pair") {
+	if count == 0 && r.quoteHas(s, "pair", "pair of", "the pair") {
 		count = 2
 	}
 	if count > 1 && len(names) == 1 && len(generic) > 0 && generic[len(generic)-1].k == names[0].k+1 && len(sizes) < 2 {
