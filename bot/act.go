@@ -28,6 +28,9 @@ func (t *talk) act(e *reading.Entry) error {
 		if a.Reason == reading.NoneUnknown && len(t.r.Entries) > 1 {
 			return nil // the rest was understood; what was not is quoted
 		}
+		if t.before.blank() { // a first word, whatever it is, begins the conversation
+			return t.do(reading.Do{What: "start"})
+		}
 		t.lines = append(t.lines, t.voice().None(a, t.m.Text))
 	}
 	return nil

@@ -159,3 +159,9 @@ func TestSettingUpCanBeSkipped(t *testing.T) {
 	require.Empty(t, b.state(t).Open())
 	require.Contains(t, said(b.text(t, "fence 6.2")), "6.2", "it works without any of it")
 }
+
+func TestAFirstWordBeginsTheConversation(t *testing.T) {
+	b := openBook(t, store.Options{Ephemeral: true})
+	require.Contains(t, said(b.text(t, "hello")), "How many pigs")
+	require.NotContains(t, said(b.text(t, "hello again")), "How many pigs", "asked once")
+}

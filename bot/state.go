@@ -72,6 +72,9 @@ func (s *State) live() []store.Envelope {
 	return out
 }
 
+// blank reports whether nothing was ever recorded or asked.
+func (s *State) blank() bool { return len(s.Journal) == 0 }
+
 // from lists the standing records, questions included, of one message.
 func (s *State) from(src store.Source) []store.Envelope {
 	var out []store.Envelope
