@@ -61,20 +61,35 @@ func (f herdFlag) pick(tx *store.Tx) (row store.HerdRow, ok bool, err error) {
 		}
 		return row, false, wrongf("there are several herds: name one with --herd: %s", names(herds))
 	}
-	for _, h := range herds {
-		if strings.EqualFold(h.Name, f.Herd) {
-			return h, true, nil
-		}
-	}
-	for _, h := range herds { // it may have been given another name since
-		if strings.EqualFold(h.Made, f.Herd) {
-			return h, true, nil
+	for _, called := range []func(store.HerdRow) string{
+		func(h store.HerdRow) string { return label(h, herds) },
+		func(h store.HerdRow) string { return h.Made }, // it may have been given another name since
+	} {
+		for _, h := range herds {
+			if strings.EqualFold(called(h), f.Herd) {
+				return h, true, nil
+			}
 		}
 	}
 	if len(herds) == 0 {
 		return row, false, nil
 	}
 	return row, false, &noSuchHerd{wrongf("there is no herd %q; name one of: %s", f.Herd, names(herds))}
+}
+
+// label is what a herd is called with --herd: its name where no other has the
+// same, else its number.
+func label(h store.HerdRow, herds []store.HerdRow) string {
+	same := 0
+	for _, other := range herds {
+		if strings.EqualFold(other.Name, h.Name) {
+			same++
+		}
+	}
+	if h.Name == "" || same > 1 {
+		return fmt.Sprintf("#%d", h.ID)
+	}
+	return h.Name
 }
 
 // noSuchHerd is the error of a name that no herd has.
@@ -86,7 +101,7 @@ func (e *noSuchHerd) Unwrap() error { return e.error }
 func names(herds []store.HerdRow) string {
 	var out []string
 	for _, h := range herds {
-		out = append(out, fmt.Sprintf("%q", h.Name))
+		out = append(out, fmt.Sprintf("%q", label(h, herds)))
 	}
 	return strings.Join(out, ", ")
 }
