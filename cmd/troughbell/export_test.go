@@ -1,0 +1,131 @@
+package main
+
+import (
+	"archive/zip"
+	"encoding/csv"
+	"os"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+)
+
+// exported gives the tables of an export by the names of their files, the first
+// row of each being its columns.
+func exported(t *testing.T, db string) map[string][]map[string]string {
+	t.Helper()
+	out := filepath.Join(t.TempDir(), "herd.zip")
+	status, _, stderr := call(t, "", "export", "--db", db, "--out", out)
+	require.Equal(t, exitDone, status, stderr)
+	z, err := zip.OpenReader(out)
+	require.NoError(t, err)
+	defer z.Close()
+	tables := map[string][]map[string]string{}
+	for _, f := range z.File {
+		r, err := f.Open()
+		require.NoError(t, err)
+		rows, err := csv.NewReader(r).ReadAll()
+		require.NoError(t, err, f.Name)
+		require.Greater(t, len(rows), 1, "%s has rows", f.Name)
+		for _, row := range rows[1:] {
+			m := map[string]string{}
+			for i, col := range rows[0] {
+				m[col] = row[i]
+			}
+			tables[f.Name] = append(tables[f.Name], m)
+		}
+	}
+	return tables
+}
+
+// One file a kind, one row a record, plain numbers in SI, days and moments in
+// ISO form.
+func TestExport(t *testing.T) {
+	tables := exported(t, kept(t, orchardJuly))
+	for name, rows := range map[string]int{"weigh.csv": 4, "refill.csv": 2, "water.csv": 1, "spend.csv": 1, "weather.csv": 1, "arrive.csv": 1} {
+		require.Len(t, tables[name], rows, name)
+	}
+	weigh := tables["weigh.csv"][0]
+	require.Equal(t, "Hazel", weigh["animals"])
+	require.Equal(t, "2026-06-27", weigh["on_day"])
+	require.Regexp(t, `^68\.946\d*$`, weigh["weight_kg"])
+	require.Equal(t, "45", strings.TrimSuffix(tables["spend.csv"][0]["amount"], ".0"))
+	day := regexp.MustCompile(`^\d{4}-\d\d-\d\d$`)
+	for name, rows := range tables {
+		for _, row := range rows {
+			require.Regexp(t, day, row["on_day"], name)
+			at, err := time.Parse(time.RFC3339, row["at"])
+			require.NoError(t, err, name)
+			_, east := at.Zone()
+			require.Equal(t, -5*3600, east, name)
+		}
+	}
+}
+
+// What was taken back is left out, and so is what an edit replaced.
+func TestExportLeavesOutWhatWasTakenBack(t *testing.T) {
+	db := kept(t, orchard+`2026-04-18 08:00 | fence 5.2
+2026-04-18 08:01 | fence 6.2
+2026-04-18 08:02 | undo
+2026-04-18 08:03 | spent $45 on straw
+2026-04-18 08:04 edit 13 | spent $54 on straw
+`)
+	tables := exported(t, db)
+	require.Len(t, tables["fence.csv"], 1)
+	require.Equal(t, "fence 5.2", tables["fence.csv"][0]["text"])
+	require.Len(t, tables["spend.csv"], 1)
+	require.Equal(t, "54", strings.TrimSuffix(tables["spend.csv"][0]["amount"], ".0"))
+}
+
+// No cell is a formula; numbers stay numbers.
+func TestHarmless(t *testing.T) {
+	for in, want := range map[string]string{
+		"":                       "",
+		"straw":                  "straw",
+		"-5":                     "-5",
+		"-5.25":                  "-5.25",
+		"1.5e-05":                "1.5e-05",
+		"=1+1":                   "'=1+1",
+		"+1 555":                 "'+1 555",
+		"@SUM":                   "'@SUM",
+		"-":                      "'-",
+		"-2+3+cmd|' /C calc'!A0": "'-2+3+cmd|' /C calc'!A0",
+		"-1-1":                   "'-1-1",
+		"\t=1":                   "'\t=1",
+		"\r=1":                   "'\r=1",
+		"\n=1":                   "'\n=1",
+	} {
+		require.Equal(t, want, harmless(in), "%q", in)
+	}
+	db := kept(t, orchard+"2026-04-18 08:03 | note: =HYPERLINK(\"x\")\n2026-04-18 08:04 | =1+1 fence 5.2\n")
+	for name, rows := range exported(t, db) {
+		for _, row := range rows {
+			for col, v := range row {
+				if v != "" && strings.ContainsRune("=+@\t\r\n", rune(v[0])) {
+					t.Fatalf("%s %s: %q", name, col, v)
+				}
+			}
+		}
+	}
+}
+
+// A file that is there stays; nothing half written is left.
+func TestExportOverNothing(t *testing.T) {
+	db, dir := kept(t, orchard), t.TempDir()
+	out := filepath.Join(dir, "herd.zip")
+	write(t, out, "mine")
+	for _, to := range []string{out, filepath.Join(dir, "none", "herd.zip"), dir} {
+		status, _, stderr := call(t, "", "export", "--db", db, "--out", to)
+		require.Equal(t, exitFailed, status, to)
+		oneLine(t, stderr)
+	}
+	b, err := os.ReadFile(out)
+	require.NoError(t, err)
+	require.Equal(t, "mine", string(b))
+	left, err := os.ReadDir(dir)
+	require.NoError(t, err)
+	require.Len(t, left, 1)
+}
