@@ -226,6 +226,10 @@ func (r *reader) levelFollows(i, k int) bool {
 func (r *reader) afterFraction(it *item, i, n int) int {
 	it.known = true
 	j := i + n
+	if j+1 < len(r.toks) && (r.toks[j].s == "an" || r.toks[j].s == "a") && r.unitAt(j+1).dim() == hours {
+		it.kind, it.unit = itQty, r.unitAt(j+1)
+		return j + 2 - i
+	}
 	if j < len(r.toks) && (r.toks[j].s == "a" || r.toks[j].s == "of") && j+1 < len(r.toks) {
 		if r.toks[j+1].s == "a" {
 			j++
@@ -617,7 +621,7 @@ func (r *reader) unknownWord(it *item, i int) int {
 		it.known = true
 		return 1
 	}
-	if t.capital && !t.upper && r.namingAt(i) {
+	if t.capital && !t.upper && r.namingAt(i) || r.listedAt(i) {
 		return 1 // a name of its own, not a slip
 	}
 	if h, ok := r.nearName(s); ok {
@@ -736,6 +740,31 @@ func (r *reader) namingAt(i int) bool {
 	return len(r.c.Herd.Animals) == 0 && p.kind != tokBreak && p.s != "."
 }
 
+// listedAt says that the word at token i stands in a list of names of pigs that
+// came: behind a colon, a comma or an "and" of a sentence about their coming, or
+// before a comma or an "and" of one.
+func (r *reader) listedAt(i int) bool {
+	side := func(k int) bool {
+		return k >= 0 && k < len(r.toks) && (r.toks[k].s == "," || r.toks[k].s == "and" || r.toks[k].s == "&" || r.toks[k].s == ":")
+	}
+	if !side(i-1) && !side(i+1) {
+		return false
+	}
+	for _, step := range []int{-1, 1} {
+		for k := i + step; k >= 0 && k < len(r.toks) && k-i < tapeReach && i-k < tapeReach; k += step {
+			t := &r.toks[k]
+			if t.kind == tokBreak || t.s == "." {
+				break
+			}
+			switch t.s {
+			case "came", "arrived", "come", "arrive":
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // initialHere says that the single letter at token i is a pig's initial: a
 // number stands right behind it, or before it at the end of its clause.
 func (r *reader) initialHere(i int) bool {
@@ -796,7 +825,7 @@ func (r *reader) levelWord(i int) bool {
 func (r *reader) rightSpelling() {
 	for i := range r.toks {
 		t := &r.toks[i]
-		if t.kind != tokWord || len(t.s) < 3 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
+		if t.kind != tokWord || len(t.s) < 3 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) || r.listedAt(i) {
 			continue
 		}
 		if _, n := r.nameAt(i); n > 0 {

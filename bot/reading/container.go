@@ -92,7 +92,7 @@ func (r *reader) thingAt(k int, feed bool, s span) (things, bool) {
 			t.one = true
 		}
 		return t, true
-	case it.is(sBoth) || it.is(sAll) && !it.is(sPigs):
+	case it.is(sBoth) || it.is(sAll) && !it.is(sPigs) && !strings.Contains(it.s, "pig") && !strings.Contains(it.s, "hog") && !strings.Contains(it.s, "herd"):
 		// "both full": of the things themselves
 		if k+1 < s.j && (r.items[k+1].isAny(kind) || r.items[k+1].pig >= 0 || r.items[k+1].is(sPigs)) || it.s == "all done" {
 			return t, false
@@ -340,7 +340,7 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.fraction = model.Float(it.v / it.v2)
 		case it.kind == itDay && it.day.form == daySlash && it.v < it.v2 && it.v2 <= 8 && k > i && prev.is(sAbout):
 			c.fraction = model.Float(it.v / it.v2)
-		case it.kind == itNum && (!it.soft || r.carry[vessel] != 0 && feed && !(k+1 < j && r.items[k+1].feeder >= 0)) && !it.ord && !it.label:
+		case it.kind == itNum && (!it.soft || r.carry[vessel] != 0 && feed && k+1 < j && (r.items[k+1].s == "in" || r.items[k+1].s == "into")) && !it.ord && !it.label:
 			if r.countsThings(k, j, feed) {
 				continue
 			}
@@ -372,6 +372,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.openBag = true
 		case it.is(sTook):
 			c.filled = true
+			if c.verb { // "filled the south hopper, took 150"
+				c.full = true
+			}
 			c.verb = true
 			if strings.Contains(it.s, "fill") || strings.Contains(it.s, "top") || strings.Contains(it.s, "full") {
 				c.full = true

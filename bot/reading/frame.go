@@ -215,7 +215,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	lateWord(f, bLevel, 0.1, 1.4, sDone)
 	lateWord(f, bLevel, 0.3, 1.0, sLeft)
 	lateWord(f, bLevel, 0, 1.2, sOut)
-	word(f, 0, 1.0, sFill)
+	lateWord(f, 0, 1.0, 1.7, sFill)
 	lateWord(f, 0, 0.5, 0.9, sPour, sTook)
 	word(f, 0, 0.9, sBoth, sAll)
 	word(f, 0, 0.2, sLook, sIs, sEach, sMore)
@@ -358,7 +358,7 @@ func castHerd(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, bAnchor, 1.9, sSlaughtered)
 	word(f, bAnchor, 2.4, sHung)
 	word(f, bAnchor, 1.5, sPackaged)
-	give(f, bWho, 1.0, kPig)
+	late(f, bWho, 1.0, 1.4, kPig)
 	give(f, bWho, 0.8, kGroup)
 	word(f, bWho, 0.8, sAll, sBoth, sRest, sBarrow, sGilt, sPigs, sYoung, sOld, sBut)
 	give(f, bWho, 0.5, kSoft)
@@ -372,7 +372,7 @@ func castHerd(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	f = fBooked
 	word(f, bAnchor, 2.4, sButcher)
 	word(f, bAnchor, 1.4, sBook)
-	word(f, bAnchor, 1.0, sCancel)
+	word(f, bAnchor|bThing, 1.2, sCancel)
 	give(f, bWhen, 1.2, kDay)
 	give(f, 0, 0.5, kClock)
 	give(f, 0, 0.5, kNum, kHead)
@@ -513,9 +513,9 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	lateWord(f, 0, 0.5, 1.2, sNamed)
 	word(f, bAmount, 1.4, sInUse)
 	give(f, 0, 0.4, kNum)
-	late(f, 0, 0.05, 0.2, kBlank, kOther)
+	late(f, bThing, 0.05, 0.2, kBlank, kOther)
 	word(f, 0, 0.4, sEach)
-	need(f, bAnchor|bAmount, bAmount)
+	need(f, bAnchor|bThing, bAmount)
 
 	f = fSetWallow
 	word(f, bAnchor, 2.8, sWallow)

@@ -9,13 +9,31 @@ import (
 // fillArrive reads pigs that came: how many, their names, sexes, weight, birth,
 // in one group or several.
 func (r *reader) fillArrive(s span) {
+	s.i = r.namesBefore(s)
 	groups := r.arrivalGroups(s)
 	for _, g := range groups {
 		r.arrival(g, s)
 	}
 }
 
-// head is a count of pigs that may begin a group.
+// namesBefore is where the names begin that stand before the word of their
+// coming: "June, Olga and Bert came".
+func (r *reader) namesBefore(s span) int {
+	at := s.i
+	if s.i >= s.j || !r.items[s.i].is(sArrive) || r.items[s.i].gap >= gapStop {
+		return s.i
+	}
+	for k := s.i - 1; k >= 0 && r.items[k+1].gap < gapStop; k-- {
+		it := &r.items[k]
+		if it.used || it.kind != itWord && it.kind != itName || it.kind == itWord && stopWords[it.s] || !r.idleAt(k) {
+			break
+		}
+		at = k
+	}
+	return at
+}
+
+// headCount is a count of pigs that may begin a group.
 type headCount struct {
 	k, n  int
 	sexed bool
@@ -267,7 +285,7 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 	naming := false
 	sure := func(k int) bool { // what stands in a list of names
 		it := &r.items[k]
-		return it.capital && (it.gap < gapStop || naming)
+		return it.capital && (it.gap < gapStop || naming || k+1 < s.j && r.items[k+1].capital && r.items[k+1].gap >= gapAnd && r.items[k+1].gap <= gapComma)
 	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]

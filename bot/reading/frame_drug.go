@@ -315,3 +315,32 @@ func (r *reader) byPen(s span) []span {
 	}
 	return out
 }
+
+// withoutDoubleDrug drops a treatment without product and days that stands
+// beside a fuller one of the same pigs: "treated moss for scours,
+// oxytetracycline 28 days".
+func withoutDoubleDrug(es []Entry) []Entry {
+	full := map[string]bool{}
+	treat := func(e Entry) (model.Treat, bool) {
+		f, ok := e.Act.(Fact)
+		if !ok {
+			return model.Treat{}, false
+		}
+		t, ok := f.Fact.(model.Treat)
+		return t, ok
+	}
+	key := func(t model.Treat) string { return strings.Join(t.Animals, "\n") }
+	for _, e := range es {
+		if t, ok := treat(e); ok && (t.Product != "" || t.WithdrawalDays != nil) {
+			full[key(t)] = true
+		}
+	}
+	out := es[:0]
+	for _, e := range es {
+		if t, ok := treat(e); ok && t.Product == "" && t.WithdrawalDays == nil && full[key(t)] {
+			continue
+		}
+		out = append(out, e)
+	}
+	return out
+}

@@ -331,7 +331,7 @@ func (r *reader) fillBooked(s span) {
 			b.Count = len(sel.pigs)
 		}
 		for x := lo; x < hi; x++ {
-			if r.items[x].isAny(setOf(sButcher, sBook, sCancel)) {
+			if r.items[x].isAny(setOf(sButcher, sBook, sCancel, sMove, sPigs)) {
 				r.items[x].used = true
 			}
 		}

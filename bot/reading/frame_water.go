@@ -48,7 +48,11 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 		w.Full = true
 	default:
 		if r.saidAlarm(model.AlarmNoWater) { // "no water in any barrel"
-			r.emit(Fact{model.Water{Fraction: model.Float(0), Seen: true}}, s)
+			dry := model.Water{Fraction: model.Float(0), Seen: true}
+			if len(t.at) == 1 {
+				dry.Barrel = h.Barrels[t.at[0]].Name
+			}
+			r.emit(Fact{dry}, s)
 			return
 		}
 		w.Full = r.doneWithWater(s, t)
@@ -185,6 +189,11 @@ func (r *reader) fillWallow(s span) {
 	} else if !w.Dry && !r.has(s, sDone) && s.j-s.i > 3 {
 		r.idleSpan(s)
 		return
+	}
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].isAny(setOf(sWallow, sHose, sFill, sPour, sFull, sDone, sLook)) {
+			r.items[k].used = true
+		}
 	}
 	if w.Litres != nil {
 		w.Minutes = nil

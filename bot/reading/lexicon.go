@@ -139,7 +139,13 @@ func (l *lexicon) correct(s string) (string, bool) {
 		for i := range 2 {
 			b := []byte(s)
 			b[i], b[i+1] = b[i+1], b[i]
-			if m := l.of[string(b)]; m != nil && (!m.sense.empty() || m.unit != 0) {
+			m := l.of[string(b)]
+			if m == nil {
+				continue
+			}
+			sense := m.sense
+			sense.drop(sFiller)
+			if !sense.empty() || m.unit != 0 {
 				return string(b), true
 			}
 		}

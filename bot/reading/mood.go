@@ -30,7 +30,7 @@ func (r *reader) mood(s span) string {
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
 		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
 			return NoneForeign
-		case it.is(sHearsay) && s.frame != fArrive && s.frame != fSpend && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
+		case it.is(sHearsay) && s.frame != fArrive && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
 			return NoneHearsay
 		case it.is(sIf) && !it.is(sFiller) || it.s == "if":
 			return NonePlan

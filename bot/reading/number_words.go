@@ -10,7 +10,8 @@ var numberWords = map[string]float64{
 
 // fractionWords are levels and parts said in words.
 var fractionWords = map[string]float64{
-	"half": 0.5, "a half": 0.5, "one half": 0.5, "half full": 0.5, "half way": 0.5, "halfway": 0.5, "half empty": 0.5, "half a": 0.5,
+	"nearly empty": 0.1, "almost empty": 0.1, "about empty": 0.1, "nearly full": 0.9, "almost full": 0.9, "mostly full": 0.8, "mostly empty": 0.2,
+	"half": 0.5, "a half": 0.5, "one half": 0.5, "half full": 0.5, "half way": 0.5, "halfway": 0.5, "half empty": 0.5,
 	"quarter": 0.25, "a quarter": 0.25, "one quarter": 0.25, "quarter full": 0.25, "a quarter full": 0.25, "one fourth": 0.25, "a fourth": 0.25,
 	"three quarters": 0.75, "three quarter": 0.75, "three quarters full": 0.75, "three fourths": 0.75, "3 quarters": 0.75, "three-quarters": 0.75,
 	"a third": 1.0 / 3, "one third": 1.0 / 3, "third full": 1.0 / 3, "a third full": 1.0 / 3, "two thirds": 2.0 / 3, "two thirds full": 2.0 / 3,

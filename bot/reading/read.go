@@ -90,7 +90,7 @@ func (r *reader) readItems() {
 			r.fill(part)
 			r.strayMoney(part)
 			r.noteUnits(part.i, part.j)
-			if len(r.out) > before {
+			if len(r.out) > before && factual[s.frame] && s.frame != fArrive {
 				r.keepDay(part)
 			}
 		}
@@ -499,7 +499,7 @@ func (r *reader) leanings() {
 		r.bias[fWeather]--
 		r.bias[fMove] -= 0.5
 	} else {
-		r.bias[fArrive] -= 0.9
+		r.bias[fArrive] -= 1.5
 	}
 	if len(h.Feeders) == 0 {
 		r.bias[fSetFeeder] += 1
@@ -633,6 +633,7 @@ func (r *reader) merged(es []Entry) []Entry {
 			facts++
 		}
 	}
+	es = withoutDoubleDrug(es)
 	out := es[:0]
 	seen := map[string]bool{}
 	for _, e := range es {
@@ -700,7 +701,7 @@ func (r *reader) worthQuoting(i, j int) bool {
 			return true
 		}
 	}
-	return j-i > 2
+	return j-i > 2 && len(r.out) == 0 // plain words beside a fact are but talk
 }
 
 // slipsOfTongue drops a number that the person takes back in the same breath:
