@@ -226,6 +226,9 @@ func (r *reader) levelFollows(i, k int) bool {
 func (r *reader) afterFraction(it *item, i, n int) int {
 	it.known = true
 	j := i + n
+	if j < len(r.toks) && r.toks[j].s == "full" {
+		return n + 1 // "3/4 full"
+	}
 	if j+1 < len(r.toks) && (r.toks[j].s == "an" || r.toks[j].s == "a") && r.unitAt(j+1).dim() == hours {
 		it.kind, it.unit = itQty, r.unitAt(j+1)
 		return j + 2 - i
@@ -303,6 +306,12 @@ func (r *reader) afterNumber(it *item, i, n int, currency unitID) int {
 			}
 		}
 		return n
+	}
+	if t.s == "more" { // "3 more days"
+		if u, k := r.unitPhrase(j + 1); u != 0 && len(r.toks[j+1].s) > 2 {
+			it.kind, it.unit = itQty, u
+			return n + 1 + k
+		}
 	}
 	if u, k := r.unitPhrase(j); u != 0 && r.unitFits(it, u, j, k) {
 		it.kind, it.unit = itQty, u
@@ -621,7 +630,7 @@ func (r *reader) unknownWord(it *item, i int) int {
 		it.known = true
 		return 1
 	}
-	if t.capital && !t.upper && r.namingAt(i) || r.listedAt(i) {
+	if t.capital && !t.upper && r.namingAt(i) || t.name {
 		return 1 // a name of its own, not a slip
 	}
 	if h, ok := r.nearName(s); ok {
@@ -765,6 +774,16 @@ func (r *reader) listedAt(i int) bool {
 	return false
 }
 
+// namedBefore says that the word at token i stood in a list of new names before.
+func (r *reader) namedBefore(i int) bool {
+	for k := range i {
+		if r.toks[k].name && r.toks[k].s == r.toks[i].s {
+			return true
+		}
+	}
+	return false
+}
+
 // initialHere says that the single letter at token i is a pig's initial: a
 // number stands right behind it, or before it at the end of its clause.
 func (r *reader) initialHere(i int) bool {
@@ -809,6 +828,9 @@ func (r *reader) partOf(i int) bool {
 	case "about", "maybe", "only", "at", "to", "still", "is", "was", "roughly", "nearly", "almost", "its", "it's", "filled", "hopper", "feeder", "barrel", "tank", "level", "looks", "a", "~":
 		return true
 	}
+	if h, n := r.nameAt(i - 1); n > 0 && h.pig < 0 {
+		return true
+	}
 	return r.toks[i-1].kind == tokNum
 }
 
@@ -825,7 +847,10 @@ func (r *reader) levelWord(i int) bool {
 func (r *reader) rightSpelling() {
 	for i := range r.toks {
 		t := &r.toks[i]
-		if t.kind != tokWord || len(t.s) < 3 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) || r.listedAt(i) {
+		if t.kind != tokWord || len(t.s) < 3 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
+			continue
+		}
+		if t.name = r.listedAt(i) || r.namedBefore(i); t.name {
 			continue
 		}
 		if _, n := r.nameAt(i); n > 0 {

@@ -269,8 +269,9 @@ func join(a, b things) things {
 
 // contents is what a portion says of a feeder or a barrel.
 type contents struct {
-	amount   *float64 // kilograms of feed, or litres
-	vessels  float64  // of unknown size
+	amount   *float64  // kilograms of feed, or litres
+	each     []float64 // the amounts one by one
+	vessels  float64   // of unknown size
 	vessel   string
 	full     bool
 	empty    bool
@@ -292,6 +293,7 @@ type contents struct {
 func (r *reader) contentsOf(i, j int, feed bool) contents {
 	c := contents{said: -1}
 	add := func(v float64) {
+		c.each = append(c.each, v)
 		if c.amount == nil {
 			c.amount = model.Float(v)
 			return

@@ -56,6 +56,10 @@ var holidayWords = []struct {
 }
 
 func addDays(l *lexicon) {
+	for _, s := range split("this weekend, weekend, the weekend, over the weekend, this coming weekend") {
+		m := l.meaning(s)
+		m.day, m.isDay = dayExpr{form: dayWeekday, a: 6, b: 1}, true
+	}
 	for _, w := range holidayWords {
 		for _, s := range split(w.words) {
 			m := l.meaning(s)

@@ -272,6 +272,7 @@ func castEvents(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFu
 	word(f, bAnchor, 2.6, sProduct)
 	word(f, bAnchor, 2.2, sTreat)
 	word(f, bAnchor, 1.8, sWithdraw)
+	lateWord(f, 0, 0, 0.9, sDone)
 	lateWord(f, 0, 0.5, 0.9, sGave)
 	give(f, bWho, 1.0, kPig)
 	give(f, bWho, 0.8, kGroup)

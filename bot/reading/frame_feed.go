@@ -67,7 +67,10 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 	if len(names) > 1 && c.amount != nil && !r.has(whole, sEach) && t.every {
 		split = float64(len(names)) // one amount for all of them
 	}
-	for _, n := range names {
+	for k, n := range names {
+		if len(c.each) == len(names) && len(names) > 1 { // "both full 150 140"
+			c.amount, split = model.Float(c.each[k]), 1
+		}
 		act, ok := r.feedFact(n, c, split)
 		if !ok {
 			r.idleSpan(s)

@@ -414,6 +414,9 @@ func (r *reader) fillAway(s span) {
 		} else if r.quoteHas(s, "until", "till", "til", "through", "thru", "back", "bis") && !r.has(s, sFrom) {
 			a.From = r.today
 		}
+		if exprs[0].form == dayWeekday && a.To == a.From { // a weekend has two days
+			a.To += model.Day(exprs[0].b)
+		}
 		if exprs[0].coarse && exprs[0].form == dayOffset {
 			a.From = r.today + model.Day((8-int(r.today.Weekday()))%7)
 			if a.From <= r.today {

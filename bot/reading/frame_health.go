@@ -110,6 +110,12 @@ func (r *reader) fillAlarm(s span) {
 		r.idleSpan(s)
 		return
 	}
+	if a.What == model.AlarmDown && r.quoteHas(span{s.frame, r.sentenceStart(s.i), s.j}, "put", "had to put") && len(a.Animals) > 0 { // "had to put bram down"
+		r.useAll(s)
+		r.remember(sel)
+		r.emit(Fact{model.Gone{Animals: a.Animals, How: model.Died}}, s)
+		return
+	}
 	for k := s.i; k < s.j; k++ {
 		if r.items[k].isAny(setOf(sOut, sDown, sNoWater, sNoFeed, sBackIn, sFence)) {
 			r.items[k].used = true

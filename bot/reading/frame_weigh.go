@@ -455,7 +455,7 @@ func (r *reader) defaultPigs(s span) selection {
 		return selection{pigs: append([]int16(nil), r.subject...), any: true}
 	case r.subjAll:
 		return selection{all: true, any: true}
-	case r.has(s, sEach) || r.quoteHas(s, "average", "avg", "averaging", "mean", "averages", "averaged", "they"):
+	case r.has(s, sEach) || r.averages(s) || r.quoteHas(s, "they"):
 		return selection{all: true, any: true}
 	case r.alive > 0 && !r.anyNamed():
 		return selection{all: true, any: true}
@@ -510,4 +510,14 @@ func (r *reader) fromNames(i, j int) int {
 		}
 	}
 	return i
+}
+
+// averages says that the span speaks of a mean.
+func (r *reader) averages(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if w := r.items[k].s; strings.HasPrefix(w, "av") || strings.HasPrefix(w, "mean") {
+			return true
+		}
+	}
+	return false
 }

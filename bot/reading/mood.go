@@ -14,6 +14,11 @@ func (r *reader) mood(s span) string {
 	for start > 0 && r.items[start].gap < gapStop && r.idleAt(start-1) {
 		start--
 	}
+	for k := s.i; k > 0 && k > s.i-3 && r.items[k].gap == gapNone; k-- { // "and the kid will do water"
+		if p := &r.items[k-1]; p.is(sPlan) && p.pig < 0 && !p.isAny(setOf(sWell, sTook, sFull, sSick)) {
+			return NonePlan
+		}
+	}
 	ours, number := false, false
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]

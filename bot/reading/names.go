@@ -211,6 +211,9 @@ func matchName(words []string, toks []token) int {
 		if other := sizeAlias[s]; other != "" && (other == w || other == "big" && w == "large" || other == "small" && w == "little") {
 			s = w
 		}
+		if v, ok := numberWords[s]; ok && isDigit(w[0]) && k > 0 && w == itoa(int(v)) {
+			s = w // "barrel one"
+		}
 		if s != w && !(toks[k].kind == tokWord && len(s) > len(w) && s[:len(w)] == w && (s[len(w):] == "'s" || s[len(w):] == "s" && len(w) > 2 && w[len(w)-1] != 's')) {
 			return 0
 		}

@@ -57,6 +57,10 @@ func (r *reader) readItems() {
 		if s.frame == fIdle {
 			r.keepDay(s)
 		}
+		if s.frame == fDrug && n+1 < len(spans) && spans[n+1].frame == fDrug && r.items[s.j].gap < gapStop && !r.eachNamed(s.i, s.j) && r.find(s, sAll) < 0 {
+			spans[n+1].i = s.i // "worming done: all pigs, fenbendazole"
+			continue
+		}
 		if factual[s.frame] {
 			for x := s.i; n > 0 && spans[n-1].frame == fIdle && x > spans[n-1].i && r.items[x].gap < gapStop; {
 				x--
@@ -405,6 +409,8 @@ func (r *reader) questionStart(k int) bool {
 		return it.quest && clause && it.gap >= gapStop && !r.measured(k) || it.quest && k == 0 && !r.measured(k)
 	case it.is(sWhatIf) && clause && (it.s == "what if" || it.quest && it.s != "with" || it.s == "how about if" || it.s == "suppose" || it.s == "say we" || it.s == "say i"):
 		return true
+	case firstWord(it.s) == "if" && clause && r.asksLater(k):
+		return true
 	case it.is(sAskSure) && clause && !r.relative(k) && !r.afterSubject(k):
 		return true
 	case it.is(sAskSure) && strings.Contains(it.s, " ") && !r.relative(k) && r.strongAsk(it.s):
@@ -465,7 +471,7 @@ func (r *reader) inverted(k int) bool {
 	case "show", "list", "tell", "give", "explain", "calculate", "estimate", "forecast", "predict", "compute":
 		return !r.measured(k)
 	case "is", "are", "do", "does", "will", "can", "should", "am", "shall", "would", "could", "did":
-		return n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "my" || n.s == "there" || n.feeder >= 0
+		return n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "my" || n.s == "there" || n.feeder >= 0 || n.barrel >= 0
 	}
 	return false
 }
@@ -746,4 +752,16 @@ func (r *reader) afterSubject(k int) bool {
 	}
 	p := &r.items[k-1]
 	return p.is(sPronoun) || p.s == "we" || p.s == "i" || p.s == "there" || p.s == "that" || p.s == "this"
+}
+
+// asksLater says that the sentence of an "if" goes on to ask: "if I skip a week
+// will the feed last".
+func (r *reader) asksLater(k int) bool {
+	for n := k + 1; n < r.sentenceEnd(k); n++ {
+		it := &r.items[n]
+		if it.quest || it.is(sAskSure) && !it.is(sFiller) || it.s == "will the" || it.s == "how much" || it.s == "when will" {
+			return true
+		}
+	}
+	return false
 }

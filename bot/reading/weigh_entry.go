@@ -138,6 +138,9 @@ func (r *reader) options(m *measure) []model.Weigh {
 		}
 		out = append(out, w)
 	}
+	if len(out) == 0 { // out of all bounds: asked about, not passed over
+		return all[:1]
+	}
 	return out
 }
 
@@ -391,6 +394,9 @@ func digitSlips(v float64) []float64 {
 	}
 	if n < 100 {
 		out = append(out, float64(n)+100, float64(n)*10)
+	}
+	if n >= 400 {
+		out = append(out, v/10)
 	}
 	return out
 }
