@@ -20,6 +20,18 @@ import (
 // PublicAPI is the Bot API server that everybody uses.
 const PublicAPI = "https://api.telegram.org"
 
+// CheckAPI checks the base address of a Bot API server; empty is the public one.
+func CheckAPI(base string) error {
+	if base == "" {
+		return nil
+	}
+	u, err := url.Parse(base)
+	if err != nil || u.Scheme != "http" && u.Scheme != "https" || u.Host == "" || u.RawQuery != "" || u.Fragment != "" {
+		return fmt.Errorf("%q is no address of a server; write it as http://localhost:8081", base)
+	}
+	return nil
+}
+
 // Time limits of calls. The poll waits at the server for pollSeconds.
 const (
 	pollSeconds = 50

@@ -31,14 +31,18 @@ Prints "pair CODE" while nobody owns the server: send the code to the bot.
 Example: TROUGHBELL_TELEGRAM_TOKEN_FILE=token troughbell serve`
 }
 
-// stopLimit is how long a message and a call under way may take to end.
-const stopLimit = 10 * time.Second
+// stopLimit is how long what is under way may take to end. The edge cuts its
+// calls off well before.
+const stopLimit = 2 * time.Second
 
 // Run serves until the context ends.
 func (c serveCmd) Run(a *app) error {
 	token, err := botToken()
 	if err != nil {
 		return err
+	}
+	if err := telegram.CheckAPI(c.API); err != nil {
+		return wrongf("--telegram-api: %w", err)
 	}
 	zone, err := c.location()
 	if err != nil {
@@ -58,22 +62,26 @@ func (c serveCmd) Run(a *app) error {
 // botToken is the token from the environment or a file; never from a flag,
 // which every process list would show.
 func botToken() (string, error) {
-	if t := strings.TrimSpace(os.Getenv("TROUGHBELL_TELEGRAM_TOKEN")); t != "" {
-		return t, nil
+	token, from := os.Getenv("TROUGHBELL_TELEGRAM_TOKEN"), "TROUGHBELL_TELEGRAM_TOKEN"
+	if strings.TrimSpace(token) == "" {
+		from = os.Getenv("TROUGHBELL_TELEGRAM_TOKEN_FILE")
+		if from == "" {
+			return "", wrongf("there is no bot token: set TROUGHBELL_TELEGRAM_TOKEN, or TROUGHBELL_TELEGRAM_TOKEN_FILE to a file that holds it")
+		}
+		b, err := os.ReadFile(from)
+		if err != nil {
+			return "", fmt.Errorf("cannot read the token file: %w", err)
+		}
+		token = string(b)
 	}
-	name := os.Getenv("TROUGHBELL_TELEGRAM_TOKEN_FILE")
-	if name == "" {
-		return "", wrongf("there is no bot token: set TROUGHBELL_TELEGRAM_TOKEN, or TROUGHBELL_TELEGRAM_TOKEN_FILE to a file that holds it")
+	token = strings.TrimSpace(token)
+	switch {
+	case token == "":
+		return "", wrongf("the token file %s is empty: put the bot's token into it", from)
+	case strings.ContainsFunc(token, func(r rune) bool { return r <= ' ' || r > '~' || strings.ContainsRune("/?#%", r) }):
+		return "", wrongf("what %s holds is no bot token: put the one from BotFather there, and nothing else", from)
 	}
-	b, err := os.ReadFile(name)
-	if err != nil {
-		return "", fmt.Errorf("cannot read the token file: %w", err)
-	}
-	t := strings.TrimSpace(string(b))
-	if t == "" {
-		return "", wrongf("the token file %s is empty: put the bot's token into it", name)
-	}
-	return t, nil
+	return token, nil
 }
 
 // server is the Telegram bot with its store and its clock.
@@ -106,10 +114,10 @@ func (s *server) run(ctx context.Context) (err error) {
 	if err := s.pair(ctx); err != nil {
 		return err
 	}
-	ready, fatal := s.edge.Start(ctx)
 	if err := s.clock.Start(ctx); err != nil {
 		return err
 	}
+	ready, fatal := s.edge.Start(ctx)
 	defer func() {
 		ctx, cancel := context.WithTimeout(context.Background(), stopLimit)
 		defer cancel()
@@ -122,8 +130,10 @@ func (s *server) run(ctx context.Context) (err error) {
 		case err := <-fatal:
 			return err
 		case <-ready:
-			fmt.Fprintln(s.app.stdout, "ready")
 			ready = nil
+			if _, err := fmt.Fprintln(s.app.stdout, "ready"); err != nil {
+				s.app.log.Warn("nobody reads the standard output; the bot goes on", "err", err)
+			}
 		}
 	}
 }
