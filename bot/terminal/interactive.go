@@ -38,6 +38,9 @@ func (c *Chat) interactive(ctx context.Context, in, out *os.File) error {
 	fit := func() {
 		if w, h, err := term.GetSize(int(out.Fd())); err == nil && w > 0 {
 			_ = t.SetSize(w, h) // fails only where the terminal has gone, as the next write does
+			c.mu.Lock()
+			c.width = w
+			c.mu.Unlock()
 		}
 	}
 	fit()

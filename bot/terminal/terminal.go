@@ -31,6 +31,7 @@ type Chat struct {
 	chat    store.ChatID
 	me      store.Member
 	screen  io.Writer
+	width   int      // of the screen, in characters; 0: not known
 	buttons []string // of what was said last, for a bare number
 	count   int
 }
@@ -255,13 +256,11 @@ func (c *Chat) show(o store.Outgoing) error {
 	if o.Kind == "nudge" {
 		mark = "* "
 	}
-	lines := strings.Split(o.Text, "\n")
-	for i, l := range lines {
-		if i > 0 {
+	var page strings.Builder
+	for _, l := range strings.Split(o.Text, "\n") {
+		for _, part := range wrap(l, c.width-len(mark)) {
+			fmt.Fprintf(&page, "%s%s\n", mark, part)
 			mark = strings.Repeat(" ", len(mark))
-		}
-		if _, err := fmt.Fprintf(c.screen, "%s%s\n", mark, l); err != nil {
-			return err
 		}
 	}
 	c.buttons = nil
@@ -272,9 +271,12 @@ func (c *Chat) show(o store.Outgoing) error {
 			labels = append(labels, fmt.Sprintf("%d %s", len(c.buttons), l))
 		}
 	}
-	if len(labels) == 0 {
-		return nil
+	if len(labels) > 0 {
+		for _, part := range wrap("( "+strings.Join(labels, " | ")+" )", c.width) {
+			fmt.Fprintln(&page, part)
+		}
 	}
-	_, err := fmt.Fprintf(c.screen, "( %s )\n", strings.Join(labels, " | "))
+	// In one piece: a line being typed is put below it once.
+	_, err := io.WriteString(c.screen, page.String())
 	return err
 }

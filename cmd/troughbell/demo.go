@@ -65,7 +65,7 @@ texts, "*" is what the bot says unasked.`)
 		return nil
 	}
 	end, started := p.Now(), time.Now()
-	fmt.Fprintf(a.stdout, "\nIt is %s in the orchard, and the herd is yours to ask about or to text to.\nTry: how long till butcher? | moss 41 girth | what's due? | help\nLeave with Ctrl-D.\n\n",
+	fmt.Fprintf(a.stdout, "\nIt is %s in the orchard, and the herd is yours to ask about or to text to.\nTry: how long till butcher? | olive 46 girth | what's due? | help\nLeave with Ctrl-D.\n\n",
 		end.Format("Monday 2 January, 15:04"))
 	return talk(a, &terminal.Chat{
 		Store: st, Desk: bot.NewDesk(), Herd: herd,

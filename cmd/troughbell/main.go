@@ -10,6 +10,7 @@ import (
 	"log/slog"
 	"os"
 	"os/signal"
+	"slices"
 	"strings"
 	"syscall"
 	_ "time/tzdata" // a bare machine has no zones
@@ -120,7 +121,13 @@ func run(ctx context.Context, args []string, stdin io.Reader, stdout, stderr io.
 
 // complain says an error in one line, whatever it is made of.
 func complain(w io.Writer, err error) {
-	fmt.Fprintln(w, "troughbell:", strings.Join(strings.Split(strings.TrimSpace(err.Error()), "\n"), "; "))
+	var parts []string
+	for _, l := range strings.Split(err.Error(), "\n") {
+		if l = strings.TrimRight(l, " ."); l != "" && !slices.Contains(parts, l) {
+			parts = append(parts, l)
+		}
+	}
+	fmt.Fprintf(w, "troughbell: %s\n", strings.Join(parts, "; "))
 }
 
 func newLog(w io.Writer, level string) *slog.Logger {
