@@ -63,6 +63,9 @@ func (r *reader) build() {
 			}
 		}
 		it.to = r.toks[i+n-1].to
+		if it.s == "but" && n == 1 && len(r.items) > 0 && !r.items[len(r.items)-1].isAny(setOf(sAll, sEach)) {
+			it.gap = max(it.gap, gapComma)
+		}
 		r.items = append(r.items, it)
 		if it.kind != itWord {
 			approx, plus, minus, currency = false, false, false, 0

@@ -78,6 +78,9 @@ func (r *reader) heads(s span) []headCount {
 // or a birth of its own, each is a group.
 func (r *reader) arrivalGroups(s span) []span {
 	hs := r.heads(s)
+	if parts := r.comings(s, hs); len(parts) > 1 {
+		return parts
+	}
 	if len(hs) < 2 {
 		return []span{s}
 	}
@@ -119,6 +122,33 @@ func (r *reader) arrivalGroups(s span) []span {
 		out = append(out, span{s.frame, from, end})
 	}
 	return out
+}
+
+// comings cuts the span at the sentences that tell of another coming: each has
+// its own word for it, and its own count or names.
+func (r *reader) comings(s span, hs []headCount) []span {
+	var out []span
+	from, told := s.i, false
+	for k := s.i; k < s.j; {
+		end := min(r.sentenceEnd(k), s.j)
+		here := false
+		for n := k; n < end && !here; n++ {
+			here = r.items[n].is(sArrive) && !r.items[n].is(sNamed)
+		}
+		if here {
+			counted := r.has(span{s.frame, k, end}, sMore) || r.quoteHas(span{s.frame, k, end}, "another", "other")
+			for _, h := range hs {
+				counted = counted || h.k >= k && h.k < end
+			}
+			if told && counted {
+				out = append(out, span{s.frame, from, k})
+				from = k
+			}
+			told = true
+		}
+		k = end
+	}
+	return append(out, span{s.frame, from, s.j})
 }
 
 // ownFact says that items[i:j] tell a weight, an age or a birth.
@@ -313,7 +343,7 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 		switch {
 		case it.kind == itName && it.pig >= 0 && !it.init: // a name of the past is given again
 		case !it.known && it.unit == 0:
-		case sure(k) && !it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sArrive, sAbout, sEach, sAll, sBoth, sNamed, sZone, sHerd)) && (count > 0 || naming || len(out) > 0):
+		case sure(k) && !it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sArrive, sAbout, sEach, sAll, sBoth, sNamed, sZone, sHerd)) && (count > 0 || naming || len(out) > 0 || it.gap >= gapStop):
 		case naming && (r.lex.plain[lower] || it.sense.empty() || !it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sArrive, sAbout, sEach, sAll, sBoth, sIs, sAnd, sFiller))):
 		case len(out) > 0 && k > 0 && out[len(out)-1].k == k-1 && it.gap <= gapComma && it.gap >= gapAnd && r.lex.plain[lower] && it.sense.empty(), r.listAhead(k, s) && it.sense.empty() && r.lex.plain[lower] && len(out) < count && r.afterHead(k, s):
 		default:

@@ -21,6 +21,11 @@ func (r *reader) fillSick(s span) {
 			it.used = true
 		}
 	}
+	if open := r.openAlarm(model.AlarmDown); well && open != nil && r.getsUp(s) {
+		r.useAll(s)
+		r.emit(Fact{model.Alarm{What: model.AlarmDown, Over: true, Animals: open.Animals}}, s)
+		return
+	}
 	sel := r.selectPigs(s.i, s.j)
 	if first > s.i && sel.any {
 		if own := r.selectPigs(s.i, first); len(own.pigs) > 0 && !own.all && r.find(span{s.frame, first, s.j}, sRest) >= 0 {
@@ -35,6 +40,10 @@ func (r *reader) fillSick(s span) {
 	}
 	note := r.sickNote(s, first, last)
 	act := func(n []string) Act { return Fact{model.Sick{Animals: n, Note: note, Well: well}} }
+	if sel.all && r.anyNamed() && r.alive > 1 && r.quoteHas(s, "one", "a pig") && !r.quoteHas(s, "every one") && !r.has(s, sAll) {
+		r.whichPig("sick", s, r.draft(act(nil), s), act) // "one of the pigs is limping"
+		return
+	}
 	if !sel.any || sel.lost {
 		if r.quoteHas(s, "one", "1", "someone", "somebody") && !r.anyNamed() || !r.anyNamed() {
 			r.emit(act([]string{model.All}), s)
@@ -49,6 +58,36 @@ func (r *reader) fillSick(s span) {
 	}
 	r.remember(sel)
 	r.emit(act(sel.names(r)), s)
+}
+
+// openAlarm is the latest alarm of a kind that nothing has ended since, of the
+// last days; nil if there is none.
+func (r *reader) openAlarm(what string) *model.Alarm {
+	alarms := r.c.Herd.Alarms
+	for k := len(alarms) - 1; k >= 0; k-- {
+		if a := &alarms[k]; a.F.What == what {
+			if a.F.Over || r.today-a.On > alarmLasts {
+				return nil
+			}
+			return &a.F
+		}
+	}
+	return nil
+}
+
+// alarmLasts is for how many days words without a subject, such as "all in",
+// may still speak of an alarm.
+const alarmLasts = 5
+
+// getsUp says that a pig is told to be on its legs again.
+func (r *reader) getsUp(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		switch r.items[k].s {
+		case "up again", "back up", "up and about", "on her feet", "on his feet", "on its feet", "standing again", "up and walking", "back on her feet", "back on his feet", "better", "fine again", "ok again", "okay again", "recovered", "walking again":
+			return true
+		}
+	}
+	return false
 }
 
 // strongSick says that a word of the span is a sign of illness and little else,
@@ -95,6 +134,8 @@ func (r *reader) fillAlarm(s span) {
 		a.What, a.Animals = model.AlarmNoFeed, nil
 	case r.has(s, sBackIn) && !r.has(s, sOut):
 		a.What, a.Over = model.AlarmOut, true
+	case r.has(s, sFence) && r.has(s, sDown) && r.find(s, sFence) < r.find(s, sDown) && r.find(s, sDown)-r.find(s, sFence) <= 2:
+		a.What, a.Animals = model.AlarmFence, nil
 	case r.has(s, sDown) && (sel.any || len(r.subject) > 0):
 		a.What = model.AlarmDown
 		if !sel.any && len(r.subject) > 0 {
@@ -116,12 +157,19 @@ func (r *reader) fillAlarm(s span) {
 		r.emit(Fact{model.Gone{Animals: a.Animals, How: model.Died}}, s)
 		return
 	}
+	since := false
 	for k := s.i; k < s.j; k++ {
-		if r.items[k].isAny(setOf(sOut, sDown, sNoWater, sNoFeed, sBackIn, sFence)) {
-			r.items[k].used = true
+		it := &r.items[k]
+		if it.isAny(setOf(sOut, sDown, sNoWater, sNoFeed, sBackIn, sFence)) || it.kind == itNum && it.v <= float64(max(r.alive, 1)) {
+			it.used = true
 		}
+		since = since || it.s == "since"
 	}
 	r.remember(sel)
+	if since { // "no water since yesterday" is an alarm of today
+		r.emitOn(Fact{a}, s, r.today, nil, false)
+		return
+	}
 	r.emit(Fact{a}, s)
 }
 

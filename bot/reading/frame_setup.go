@@ -203,6 +203,9 @@ func (r *reader) fillSetWallow(s span) {
 			t.DepthM = model.Float(it.si())
 		case it.kind == itFrac && r.quoteHas(s, "foot", "ft"):
 			t.DepthM = model.Float(unitFt.si(it.v))
+			for n := k + 1; n < s.j && n <= k+2 && (r.items[n].s == "a" || r.items[n].s == "foot" || r.items[n].s == "ft"); n++ {
+				r.items[n].used = true
+			}
 		case it.kind == itNum && !it.soft && k+1 < s.j && r.items[k+1].is(sDeep):
 			u := unitIn
 			if r.units == model.Metric {

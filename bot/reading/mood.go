@@ -14,7 +14,7 @@ func (r *reader) mood(s span) string {
 	for start > 0 && r.items[start].gap < gapStop && r.idleAt(start-1) {
 		start--
 	}
-	for k := s.i; k > 0 && k > s.i-3 && r.items[k].gap == gapNone; k-- { // "and the kid will do water"
+	for k := s.i; k > 0 && k > s.i-3 && r.items[k].gap == gapNone && (s.frame == fWater || s.frame == fWallow); k-- { // "and the kid will do water"
 		if p := &r.items[k-1]; p.is(sPlan) && p.pig < 0 && !p.isAny(setOf(sWell, sTook, sFull, sSick)) {
 			return NonePlan
 		}
@@ -35,6 +35,7 @@ func (r *reader) mood(s span) string {
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
 		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
 			return NoneForeign
+		case it.is(sHearsay) && s.frame == fDrug && r.quoteHas(span{0, r.sentenceStart(s.i), s.j}, "vet", "the vet", "vet gave", "vet came", "per vet"):
 		case it.is(sHearsay) && s.frame != fArrive && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
 			return NoneHearsay
 		case it.is(sIf) && !it.is(sFiller) || it.s == "if":

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"sort"
 	"strings"
 
@@ -158,8 +159,9 @@ func (r *reader) onlyDay(s span) bool {
 // span: "shed and hill full, the blue one I skipped".
 func (r *reader) trimNegated(s span) span {
 	for k := s.i + 1; k < s.j; k++ {
+		ahead := r.items[k].kind == itDay && r.items[k].day.form == dayOffset && r.items[k].day.a > 0
 		plan := r.items[k].is(sPlan) && !r.items[k].isAny(setOf(sWell, sTook, sSick, sFull))
-		if !r.items[k].is(sNot) && !plan || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
+		if !r.items[k].is(sNot) && !plan && !ahead || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
 			continue
 		}
 		least := uint8(gapComma)
@@ -334,11 +336,15 @@ func (r *reader) forceFrames() {
 		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k)) && !r.isQuestion(k):
 			end := r.sentenceEnd(k)
 			r.forceRange(k, end, fRemind)
+		case it.is(sBackIn) && it.pig < 0 && (len(r.items) == 1 || r.openAlarm(model.AlarmOut) != nil && k == r.sentenceStart(k)):
+			r.force[k] = uint8(fAlarm)
 		case it.is(sNote) && r.noteFormal(k):
 			it.sense.drop(sNote)
 			it.used = true
 		case it.is(sNote) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)) && it.pig < 0:
 			r.forceRange(k, r.lineEnd(k), fNote)
+		case r.questionStart(k) && r.reminderAhead(k) >= 0:
+			r.forceRange(r.reminderAhead(k), r.sentenceEnd(k), fRemind)
 		case r.questionStart(k):
 			end := r.sentenceEnd(k)
 			r.forceRange(k, end, fAsk)
@@ -611,6 +617,9 @@ func (r *reader) judgeDay(e Entry) Entry {
 	case model.Stock, model.Spend:
 		return e
 	}
+	if _, alarm := f.Fact.(model.Alarm); alarm {
+		return e
+	}
 	if first, ok := r.firstArrival(); ok && e.On < first {
 		e.Act = None{Reason: NoneBefore}
 		e.On, e.Minute, e.Dated = r.today, nil, false
@@ -645,6 +654,9 @@ func (r *reader) merged(es []Entry) []Entry {
 	for _, e := range es {
 		if _, later := e.Act.(Snooze); later && facts > 1 && r.c.LastNudge == nil {
 			continue // "did water. feed later maybe"
+		}
+		if _, ask := e.Act.(Ask); ask && facts > 1 && slices.Contains(r.soft, e.From) {
+			continue // "got the weights back, dot was 182"
 		}
 		if _, help := e.Act.(Help); help && facts > 1 {
 			continue // "PIGS OUT HELP"
@@ -764,4 +776,15 @@ func (r *reader) asksLater(k int) bool {
 		}
 	}
 	return false
+}
+
+// reminderAhead finds the word for a reminder right behind a polite opening:
+// "could you remind me ..."; -1 if there is none.
+func (r *reader) reminderAhead(k int) int {
+	for n := k + 1; n < len(r.items) && n <= k+3 && r.items[n].gap < gapComma; n++ {
+		if r.items[n].is(sRemind) {
+			return n
+		}
+	}
+	return -1
 }
