@@ -25,6 +25,15 @@ func clockAt(lex *lexicon, toks []token, i int) (minute int, said bool, n int) {
 					return true, true, 3
 				}
 			}
+		case "this":
+			if j+1 < len(toks) {
+				switch toks[j+1].s {
+				case "morning":
+					return false, true, 2
+				case "evening", "afternoon":
+					return true, true, 2
+				}
+			}
 		case "at":
 			if j+1 < len(toks) && toks[j+1].s == "night" {
 				return true, true, 2

@@ -54,6 +54,9 @@ func (r *reader) fillAsk(s span) {
 	if a.Topic == "why" && r.c.LastAsked != nil && len(a.Animals) == 0 {
 		a.Animals = r.c.LastAsked.Animals
 	}
+	if r.force[s.i] == 0 {
+		r.soft = append(r.soft, r.items[s.i].from)
+	}
 	r.useAll(s)
 	r.emitOn(a, s, r.today, nil, false)
 }

@@ -205,7 +205,9 @@ func (r *reader) fillMove(s span) {
 			it.used = true
 			continue
 		}
-		pen, at = h.Pens[it.pen].Name, k
+		if pen == "" {
+			pen, at = h.Pens[it.pen].Name, k
+		}
 		it.used = true
 	}
 	near := at >= 0 && r.items[at].near

@@ -162,9 +162,10 @@ func (r *reader) feederNames(t things) (names []string, sure bool) {
 		return names, true
 	case len(h.Feeders) == 1:
 		return []string{h.Feeders[0].Name}, true
-	case len(h.Feeders) > 1 && t.one:
-		return nil, false
 	case len(h.Feeders) > 1:
+		if n := len(r.setUp.feeders); n > 0 && !t.one { // "the south hopper was empty, put four bags in"
+			return []string{h.Feeders[r.setUp.feeders[n-1]].Name}, true
+		}
 		return nil, false
 	}
 	return []string{""}, true

@@ -6,6 +6,7 @@ import (
 
 // fillWater reads fills and levels of water barrels.
 func (r *reader) fillWater(s span) {
+	r.hoppersToo(s)
 	ps := r.portions(s, false)
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, false)
@@ -72,6 +73,8 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 	case t.one && len(h.Barrels) > 1 && !r.eitherIn(s):
 		r.whichBarrel(whole, w)
 		return
+	case !t.any && len(r.setUp.barrels) > 0 && !r.has(s, sWatered):
+		names = []string{h.Barrels[r.setUp.barrels[len(r.setUp.barrels)-1]].Name}
 	case w.Litres != nil && len(h.Barrels) > 1 && !t.every:
 		r.whichBarrel(whole, w)
 		return
@@ -211,4 +214,25 @@ func (r *reader) saidAlarm(what string) bool {
 		}
 	}
 	return false
+}
+
+// hoppersToo records feeders that share the mark of the water: "hoppers and
+// barrels full".
+func (r *reader) hoppersToo(s span) {
+	k := s.i
+	for k < s.j && r.items[k].isAny(setOf(sFiller, sAll, sBoth)) && !r.items[k].is(sWater) {
+		k++
+	}
+	if k == 0 || !r.has(s, sFull) && !r.has(s, sDone) || r.items[s.i].gap != gapAnd && (k >= s.j || r.items[k].gap != gapAnd) {
+		return
+	}
+	p := &r.items[s.i-min(1, s.i)]
+	if p.used || !p.isAny(setOf(sFeeder, sFeed)) || p.feeder >= 0 || s.i == 0 {
+		return
+	}
+	p.used = true
+	names, _ := r.feederNames(things{every: true, any: true})
+	for _, n := range names {
+		r.emit(Fact{model.Refill{Feeder: n, Full: true}}, span{s.frame, s.i - 1, s.j})
+	}
 }

@@ -38,6 +38,10 @@ func (r *reader) fillWeigh(s span) {
 		r.idleSpan(s)
 		return
 	}
+	if r.alive != 1 && len(r.subject) == 0 && !r.subjAll && r.quoteHas(s, "it", "it's", "its", "it was") && !r.has(s, sWeigh) && !r.has(s, sGirth) && !r.has(s, sTape) && !r.eachNamed(s.i, s.j) {
+		r.fillWeather(s) // "it was 97 yesterday"
+		return
+	}
 	for k := range ms {
 		if ms[k].unit == unitStone {
 			r.none(NoneUnit, s)

@@ -190,6 +190,9 @@ func (r *reader) afterKind(i int, h *herdName) bool {
 	return false
 }
 
+// compass are letters for the quarters that things are told apart by.
+var compass = map[string]string{"n": "north", "s": "south", "e": "east", "w": "west"}
+
 // sizeAlias are other words for the sizes that things are told apart by.
 var sizeAlias = map[string]string{
 	"sm": "small", "lil": "small", "little": "small", "smaller": "small", "tiny": "small", "smal": "small", "sml": "small",
@@ -208,6 +211,14 @@ func matchName(words []string, toks []token) int {
 			return 0
 		}
 		s := toks[k].s
+		if len(s) == 1 && k+1 < len(toks) {
+			switch {
+			case genericThing[toks[k+1].s] != 0 && compass[s] == w:
+				s = w // "n hopper"
+			case s == "b" && w == "barrel" && toks[k+1].kind == tokNum && !toks[k+1].spaced:
+				s = w // "b1"
+			}
+		}
 		if other := sizeAlias[s]; other != "" && (other == w || other == "big" && w == "large" || other == "small" && w == "little") {
 			s = w
 		}

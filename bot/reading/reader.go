@@ -44,8 +44,9 @@ type reader struct {
 	judge      judge
 	setUp      setUpState
 	answered   bool
-	priceFirst bool // of a list of purchases the first named its price first
-	skip       int  // an item that an earlier span has accounted for, 0 none
+	priceFirst bool  // of a list of purchases the first named its price first
+	soft       []int // where questions begin that nothing but a topic speaks for
+	skip       int   // an item that an earlier span has accounted for, 0 none
 }
 
 type carriedDay struct {
@@ -83,6 +84,7 @@ func newReader(c Context, text string) *reader {
 	r.setUp = setUpState{}
 	r.answered = false
 	r.skip, r.priceFirst = 0, false
+	r.soft = r.soft[:0]
 	return r
 }
 
