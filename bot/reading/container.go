@@ -344,6 +344,7 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.fraction = model.Float(it.v / it.v2)
 		case it.kind == itNum && (!it.soft || r.carry[vessel] != 0 && feed && k+1 < j && (r.items[k+1].s == "in" || r.items[k+1].s == "into")) && !it.ord && !it.label:
 			if r.countsThings(k, j, feed) {
+				it.used = true
 				continue
 			}
 			if u := r.carry[vessel]; u != 0 && feed && it.v <= 12 { // "mixed three batches, put two in the big one"

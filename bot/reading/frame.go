@@ -377,8 +377,8 @@ func castHerd(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, bAnchor|bThing, 1.2, sCancel)
 	give(f, bWhen, 1.2, kDay)
 	give(f, 0, 0.5, kClock)
-	give(f, 0, 0.5, kNum, kHead)
-	word(f, 0, 0.5, sPigs, sAll)
+	give(f, 0, 0.7, kNum, kHead)
+	word(f, 0, 0.9, sPigs, sAll)
 	give(f, 0, 0.3, kPig)
 	need(f, bAnchor, bWhen|bThing)
 

@@ -40,7 +40,7 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.waterEntries(s, things{}, r.contentsOf(s.i, s.j, false), whole)
 		return
 	}
-	if c.bags && c.second && !t.any && !c.verb && !c.left { // "6 bags feed 108": bought
+	if (c.bags || r.has(whole, sFeed) && c.amount != nil && !c.bare) && c.second && !t.any && !c.verb && !c.left { // "6 bags feed 108": bought
 		r.fillStock(whole)
 		return
 	}

@@ -102,6 +102,9 @@ func (r *reader) bareStock(st *model.Stock, rest []int, priced bool, n int) {
 		switch {
 		case asPrice || st.FeedKg != nil && st.Amount == nil || st.Count != nil && st.Amount == nil:
 			st.Amount = model.Float(it.v)
+			if st.Count != nil && k+1 < len(r.items) && (r.items[k+1].is(sEach) || r.items[k+1].is(sPer) && r.items[k+1].s != "to") {
+				st.Amount = model.Float(it.v * *st.Count) // "40 bags at 14.50 each"
+			}
 		case st.FeedKg == nil:
 			st.FeedKg = model.Float(r.massUnit().si(it.v))
 		default:
@@ -274,6 +277,11 @@ func (r *reader) fillRecipe(s span) {
 	for n, v := range ing {
 		if v <= 0 {
 			delete(ing, n)
+		}
+	}
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.is(sRecipe) || it.unit == unitBatch || it.is(sFiller) {
+			it.used = true
 		}
 	}
 	r.setUp.sizes = setSize(r.setUp.sizes, "batch", total)

@@ -181,6 +181,7 @@ func (r *reader) fillWallow(s span) {
 			w.Minutes = model.Float(it.v * 60)
 		case it.is(sEmpty):
 			w.Dry = true
+		case it.isAny(setOf(sWallow, sHose, sFill, sPour, sFull, sWater)), it.is(sFiller):
 		default:
 			continue
 		}

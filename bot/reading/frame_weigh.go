@@ -185,6 +185,13 @@ func (r *reader) label(s span, ms []measure) {
 		return
 	}
 	before := len(ms) > 0 && ms[0].at < tags[0].at
+	if len(tags) == 1 && tags[0].role == roleLength {
+		for k := range ms { // "97 cm, length 108 cm"
+			if d := ms[k].at - tags[0].at; d > 0 && d <= 2 && r.items[ms[k].at].gap < gapComma {
+				before = false
+			}
+		}
+	}
 	for _, t := range tags {
 		best, far := -1, 99
 		for k := range ms {

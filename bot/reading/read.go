@@ -338,6 +338,12 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fRemind)
 		case it.is(sBackIn) && it.pig < 0 && (len(r.items) == 1 || r.openAlarm(model.AlarmOut) != nil && k == r.sentenceStart(k)):
 			r.force[k] = uint8(fAlarm)
+		case it.kind == itClock && r.wallClock(k):
+			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fZone)
+		case it.is(sPay) && r.listOfSpending(k) > k:
+			r.forceRange(k, r.listOfSpending(k), fSpend)
+		case it.unit == unitBatch && it.kind == itWord && r.tellsBatch(k):
+			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fRecipe)
 		case it.is(sNote) && r.noteFormal(k):
 			it.sense.drop(sNote)
 			it.used = true
@@ -350,6 +356,91 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fAsk)
 		}
 	}
+}
+
+// clauseFrom is the item that begins the clause of item k.
+func (r *reader) clauseFrom(k int) int {
+	for k > 0 && r.items[k].gap < gapComma {
+		k--
+	}
+	return k
+}
+
+// clauseEnd is the item that begins the next clause.
+func (r *reader) clauseEnd(k int) int {
+	n := k + 1
+	for n < len(r.items) && r.items[n].gap < gapComma {
+		n++
+	}
+	return n
+}
+
+// wallClock says that the time at k is what the clock on the wall shows: "it is
+// 7:40 am here".
+func (r *reader) wallClock(k int) bool {
+	begin := r.clauseFrom(k)
+	if k == begin || k-begin > 4 {
+		return false
+	}
+	told := false
+	for n := begin; n < k; n++ {
+		switch r.items[n].s {
+		case "it is", "it's", "its", "it is now", "it's now", "clock", "time", "time is", "the time is", "now", "it":
+			told = true
+		default:
+			if !r.items[n].isAny(setOf(sFiller, sIs, sHere, sNow, sZone)) {
+				return false
+			}
+		}
+	}
+	for n := begin; n < r.clauseEnd(k); n++ {
+		if n != k && r.items[n].is(sHere) {
+			return told
+		}
+	}
+	return told && r.c.Herd.Zone == "" && r.clauseEnd(k) == k+1
+}
+
+// listOfSpending is the end of a list of amounts behind a word for paying,
+// "spent 190 pigs, 510 feed, 96 straw"; k where none begins there.
+func (r *reader) listOfSpending(k int) int {
+	it := &r.items[k]
+	if it.s != "spent" && it.s != "spend" && it.s != "paid" || it.gap < gapComma && k > 0 || k+1 >= len(r.items) {
+		return k
+	}
+	end := k
+	for from := k + 1; from < len(r.items); {
+		if x := &r.items[from]; (x.kind != itNum || x.soft || x.ord) && !x.qty(money) {
+			break
+		}
+		to := r.clauseEnd(from)
+		for n := from; n < to; n++ {
+			if x := &r.items[n]; x.kind == itQty && x.unit.dim() != money || n > from && x.number() || x.isAny(setOf(sFull, sGirth, sEmpty)) || x.kind == itThing || x.kind == itName {
+				return end
+			}
+		}
+		end, from = to, to
+		if to < len(r.items) && r.items[to].gap >= gapSemi {
+			break
+		}
+	}
+	return end
+}
+
+// tellsBatch says that the sentence of item k gives amounts of several
+// ingredients and no word of buying or mixing: what a batch holds.
+func (r *reader) tellsBatch(k int) bool {
+	parts := 0
+	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
+		it := &r.items[n]
+		if it.isAny(setOf(sBuy, sPay, sMixed, sPour, sFill, sFull)) && !it.is(sIngredient) || it.qty(money) {
+			return false
+		}
+		if it.is(sIngredient) && (n > 0 && r.items[n-1].number() || n+1 < len(r.items) && r.items[n+1].number()) {
+			parts++
+		}
+	}
+	return parts > 1
 }
 
 // noteFormal says that "note that" is but a formal way to begin a report.
