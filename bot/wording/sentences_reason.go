@@ -76,6 +76,27 @@ var reasonSentences = catalogue{
 	"needs_space":         "Shelter {q0} and shade {q1} a pig: common practice, no source.",
 	"needs_booking":       "Book by {on}, {q0} ahead of the early edge: common practice, no source.",
 
+	// What the pigs leave on the ground, and what they outgrow.
+	"nitrogen_fed":             "{q1:feed} feed at {q2} protein brings {q0} nitrogen.",
+	"nitrogen_kept":            "{q0} of it stayed in growth.",
+	"nitrogen_protein_assumed": "The mix of some of it was not told: {q0} protein taken.",
+	"nitrogen_ceiling":         "European rules allow {q0} a hectare (2.5 acres) and year.",
+	"worm_soil":                "{N}: roundworm eggs left there can infect from {on} on, if there are any.",
+	"worm_soil_cold":           "{N}: too cold so far for worm eggs to ripen.",
+	"worm_survival":            "Most eggs die in a summer, the hardiest last {q0|year|years}: a rest cures grass, not worms.",
+	"outgrown_nipple":          "About {on} the lightest weighs {q1}: nipples to {q0}, about 2 in (5 cm) above its shoulder.",
+	"outgrown_shelter":         "About {on} they weigh {q1}: shelter {q0} a pig from then on.",
+	"outgrown_strand":          "About {on} the lightest weighs {q1}: the strand at {q0} may go.",
+
+	// Up to the butcher.
+	"feed_off_hours":     "Off feed {q0|hour|hours} in all, {q1} to {q2} published, loading and road counted; water stays on.",
+	"feed_off_assumed":   "No hour is booked: eight in the morning taken.",
+	"feed_out_left":      "Of {q1:feed} there now {q0:feed} would be left.",
+	"last_dose":          "For loading {on}, with {q0} of withdrawal. The label and your vet decide.",
+	"freezer_space":      "A cubic foot takes 35 to 40 lb (16 to 18 kg) of packed meat: from memory.",
+	"feed_per_gain_used": "{q0:feed} feed since {on} for {q1} of gain, dead pigs' feed counted in.",
+	"feeder_span":        "Full feeders hold {q0:feed}, for {q1} between visits.",
+
 	// Water and wallow.
 	"water_level":         "{N}: last told {on}, about {q0} now.",
 	"water_use":           "{q1|pig|pigs} draw {q0}.",
