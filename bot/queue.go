@@ -108,7 +108,7 @@ func queuePush(tx *store.Tx, herd store.HerdID, chat store.ChatID, p Push) error
 	parts := split(p.Text, maxUnits)
 	for i, part := range parts {
 		o := store.Outgoing{
-			Key:  fmt.Sprintf("nudge:%d:%d:%s:%d", herd, chat, p.Nudge.Key, i),
+			Key:  fmt.Sprintf("nudge:%d:%d:%s:%d:%d", herd, chat, p.Nudge.Key, p.At.Unix(), i),
 			Herd: herd, Chat: chat, Kind: "nudge", Text: part, GoodUntil: goodUntil(p), Told: p.Nudge.Key,
 		}
 		if i == len(parts)-1 {

@@ -37,6 +37,7 @@ const (
 	pollSeconds = 50
 	pollLimit   = (pollSeconds + 15) * time.Second
 	sendLimit   = 30 * time.Second
+	pingAfter   = 20 * time.Second // of silence on a connection
 )
 
 // client calls the Bot API. The token never leaves it: not in an error, not in
@@ -51,11 +52,14 @@ func newClient(base, token string) *client {
 	// The library would print transport errors, token and all, by itself.
 	quiet := log.New(io.Discard, "", 0)
 	_ = tgbotapi.SetLogger(quiet) // it only refuses nil
+	t := http.DefaultTransport.(*http.Transport).Clone()
+	// Without a ping, calls would go on into a connection whose line has died.
+	t.HTTP2 = &http.HTTP2Config{SendPingTimeout: pingAfter}
 	base = strings.ReplaceAll(strings.TrimRight(base, "/"), "%", "%%")
 	return &client{
 		endpoint: base + "/bot%s/%s",
 		token:    token,
-		http:     &http.Client{Transport: http.DefaultTransport.(*http.Transport).Clone()},
+		http:     &http.Client{Transport: t},
 	}
 }
 

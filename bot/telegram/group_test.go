@@ -41,7 +41,11 @@ func TestInAGroupOnlyWhatIsToTheBotIsRead(t *testing.T) {
 			r.answerTo(barn, id)
 		}
 	}
-	r.answerTo(barn, r.api.Reply(barn, ann, "spent 35 straw", first.ID))
+	id := r.api.Reply(barn, ann, "spent 35 straw", first.ID)
+	answer := r.answerTo(barn, id)
+	r.api.Edit(barn, ann, id, "spent 36 straw") // an edit brings no reply mark along
+	r.eventually(func() bool { return r.message(barn, answer.ID).Edits == 1 })
+	require.Contains(t, r.message(barn, answer.ID).Text, "36")
 	r.settled()
 	require.Len(t, r.api.Messages(barn), 6)
 	require.Empty(t, r.kinds()["spent 30 straw"])

@@ -53,6 +53,11 @@ func (h *handling) handle() error {
 	if err != nil {
 		return err
 	}
+	if h.u.edit && !ours { // of what we answered, whether it names us still or not
+		if ours, err = h.answered(); err != nil {
+			return err
+		}
+	}
 	text, toUs := h.address(ours)
 	if !toUs { // other people's talk in a group is none of ours
 		h.drop = true
@@ -112,16 +117,23 @@ func (h *handling) replyTo(m *bot.Message) (ours bool, err error) {
 	return equalName(h.u.replyBot, h.bot.userName()), nil
 }
 
+// answered reports whether the message was answered before.
+func (h *handling) answered() (bool, error) {
+	rows, err := h.tx.AnswersTo(h.chat.ID, h.u.message)
+	return len(rows) > 0, err
+}
+
 // address says what of a text is for us. In private all is; in a group only
-// commands, replies to the bot and mentions of it are.
-func (h *handling) address(reply bool) (text string, toUs bool) {
+// commands, mentions of the bot, and what is ours by what it replies to or
+// edits are.
+func (h *handling) address(ours bool) (text string, toUs bool) {
 	if word, name, rest, ok := command(h.u.text); ok {
 		if h.u.group && name != "" && !equalName(name, h.bot.userName()) {
 			return "", false // another bot's
 		}
 		return wording.CommandText(word, rest), true
 	}
-	if !h.u.group || reply {
+	if !h.u.group || ours {
 		return h.u.text, true
 	}
 	return withoutMention(h.u.text, h.bot.userName())

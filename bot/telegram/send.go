@@ -113,8 +113,7 @@ func (b *Bot) claim(ctx context.Context, free int) (jobs []job, next time.Time, 
 			if err != nil {
 				return err
 			}
-			b.judge(tx, &o, chat, now)
-			if err := tx.SaveOutgoing(o); err != nil {
+			if err := b.judge(tx, &o, chat, now); err != nil {
 				return err
 			}
 			if o.State == store.Sending {
@@ -141,16 +140,26 @@ func (b *Bot) claim(ctx context.Context, free int) (jobs []job, next time.Time, 
 
 // judge decides what becomes of a message whose turn it is: it goes out, waits
 // for its chat's sake, or is dropped as no longer worth saying.
-func (b *Bot) judge(tx *store.Tx, o *store.Outgoing, chat store.Chat, now time.Time) {
-	if chat.Dead != "" || !o.GoodUntil.IsZero() && now.After(o.GoodUntil) || !b.stillDue(tx, *o, now) {
+func (b *Bot) judge(tx *store.Tx, o *store.Outgoing, chat store.Chat, now time.Time) error {
+	tooOld := !o.GoodUntil.IsZero() && now.After(o.GoodUntil)
+	switch {
+	case chat.Dead != "", tooOld, !b.stillDue(tx, *o, now):
 		o.State = store.Dropped
-		return
+	default:
+		if wait := b.pace.take(now, o.Chat, chat.Group); wait > 0 {
+			o.NotBefore = now.Add(wait)
+			break
+		}
+		o.State = store.Sending
 	}
-	if wait := b.pace.take(now, o.Chat, chat.Group); wait > 0 {
-		o.NotBefore = now.Add(wait)
-		return
+	if err := tx.SaveOutgoing(*o); err != nil {
+		return err
 	}
-	o.State = store.Sending
+	if !tooOld || o.Told == "" {
+		return nil
+	}
+	b.Log.Warn("a nudge reached nobody in time; its herd is looked at again", "row", o.ID)
+	return b.Desk.Undelivered(tx, o.Herd, o.Told, now)
 }
 
 // stillDue reports whether a message is worth saying still: a nudge that had to

@@ -10,7 +10,9 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"troughbell/bot"
 	"troughbell/bot/telegram/botapitest"
+	"troughbell/model"
 	"troughbell/schedule"
 	"troughbell/store"
 )
@@ -151,6 +153,47 @@ func TestNudgeThatWaitedIsLookedAtAgain(t *testing.T) {
 	r.settled()
 	require.Len(t, r.api.Messages(ann.ID), 1)
 	require.Len(t, r.api.Calls("sendMessage"), 2)
+}
+
+// A nudge that reached nobody in time was not told: its herd is looked at again.
+func TestNudgeThatReachedNobody(t *testing.T) {
+	r := newFarm(t, quick)
+	now := r.bot.Now()
+	queue := func(key string) {
+		r.write(func(tx *store.Tx) error {
+			chat, _, err := tx.FindChat(transport, id(ann.ID))
+			if err != nil {
+				return err
+			}
+			e := store.Envelope{Herd: chat.Herd, On: model.DayOf(now), At: now, Fact: model.Told{Key: key}, Text: key}
+			if err := tx.Append(&e); err != nil {
+				return err
+			}
+			if err := tx.SetLookAgain(chat.Herd, now.Add(time.Hour)); err != nil {
+				return err
+			}
+			return r.bot.Desk.QueuePushes(tx, chat.Herd, []bot.Push{{
+				Nudge: schedule.Nudge{Key: key, GoodUntil: now.Add(-time.Minute)}, At: now, Text: "Too late.",
+			}})
+		})
+		r.bot.Wake()
+		r.settled()
+	}
+	look := func() (at time.Time) {
+		r.read(func(tx *store.Tx) error {
+			row, err := tx.Herd(1)
+			at = row.LookAgain
+			return err
+		})
+		return at
+	}
+	queue("late")
+	require.Equal(t, []string{"void"}, r.kinds()[""])
+	require.False(t, look().After(r.bot.Now()))
+	queue("late") // and late again: that is not to go on for ever
+	require.Equal(t, []string{"void"}, r.kinds()[""])
+	require.True(t, look().After(r.bot.Now()))
+	require.Len(t, r.api.Messages(ann.ID), 1)
 }
 
 // A call that hangs does not hold up the end, and its message goes out after the
