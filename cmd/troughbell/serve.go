@@ -4,8 +4,10 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"log/slog"
 	"os"
 	"strings"
+	"sync"
 	"time"
 
 	"troughbell/bot"
@@ -104,8 +106,25 @@ func newServer(a *app, path, token, api string, zone *time.Location) (*server, e
 	clock := &bot.Clock{Store: st, Desk: desk, Queued: edge.Wake}
 	return &server{
 		app: a, store: st, edge: edge,
-		clock: schedule.NewDispatcher(clock, time.Now, func(err error) { a.log.Error("the minute's round", "err", err) }),
+		clock: schedule.NewDispatcher(clock, time.Now, hourly(a.log, time.Now)),
 	}, nil
+}
+
+// hourly logs what goes wrong in the minute's round, and what goes on going
+// wrong once an hour.
+func hourly(log *slog.Logger, now func() time.Time) func(error) {
+	var mu sync.Mutex
+	var last string
+	var at time.Time
+	return func(err error) {
+		mu.Lock()
+		defer mu.Unlock()
+		if err.Error() == last && now().Sub(at) < time.Hour {
+			return
+		}
+		last, at = err.Error(), now()
+		log.Error("the minute's round fails", "err", err)
+	}
 }
 
 // run starts the parts, says when they are ready, and stops them in reverse.

@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"bytes"
 	"context"
+	"errors"
 	"fmt"
 	"os"
 	"os/exec"
@@ -330,4 +331,19 @@ func TestCannotStart(t *testing.T) {
 			require.Contains(t, p.complaint(t), tt.says)
 		})
 	}
+}
+
+func TestTroubleOfTheRoundIsLoggedOnceAnHour(t *testing.T) {
+	var out bytes.Buffer
+	now := time.Date(2026, 5, 16, 7, 0, 0, 0, time.UTC)
+	report := hourly(newLog(&out, "info"), func() time.Time { return now })
+	for minute := range 100 {
+		now = now.Add(time.Minute)
+		report(errors.New("no room"))
+		if minute == 30 {
+			report(errors.New("another thing"))
+		}
+	}
+	require.Equal(t, 3, strings.Count(out.String(), "no room"), out.String())
+	require.Equal(t, 1, strings.Count(out.String(), "another thing"))
 }
