@@ -198,6 +198,10 @@ func (r *reader) arrival(s, whole span) {
 		r.idleSpan(whole)
 		return
 	}
+	if total == 0 && r.items[s.i].is(sNamed) && !r.has(s, sPigs) && len(r.c.Herd.Animals) == 0 && len(names) > 0 && len(names) == names[len(names)-1].k-names[0].k+1 && r.noGaps(names) {
+		r.fillHerd(whole) // "name: Willow Bend"
+		return
+	}
 	on, minute, dated := r.arrivalDay(s)
 	r.arrivalNumbers(&a, s, used, on)
 	a.Sexes = r.arrivalSexes(s, names, a.Count)
@@ -337,7 +341,7 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 			continue
 		}
 		lower := strings.TrimSuffix(it.s, "'s")
-		if stopWords[lower] || len(lower) < 2 {
+		if stopWords[lower] || len(lower) < 2 || sexOf(it) != "" {
 			continue
 		}
 		switch {
@@ -639,4 +643,14 @@ func (r *reader) bareArrival() {
 		r.useAll(s)
 		r.emit(Fact{model.Arrive{Count: count, WeightKg: &kg}}, s)
 	}
+}
+
+// noGaps says that the words of the names stand side by side, as in one name.
+func (r *reader) noGaps(names []newPig) bool {
+	for _, n := range names[1:] {
+		if r.items[n.k].gap > gapNone {
+			return false
+		}
+	}
+	return true
 }

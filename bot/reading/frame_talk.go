@@ -98,6 +98,10 @@ func (r *reader) oneReminder(s span) {
 		to--
 	}
 	m.What = r.wordsWithout(from, to)
+	if m.What == "" && clockAt >= 0 { // "remind me at 6:30 am": the hour of the nudges
+		r.fillChore(s)
+		return
+	}
 	if m.What == "" {
 		r.clarify(Clarify{About: "remind", Code: "remind_what", Want: "what", Draft: []Entry{r.draft(Fact{m}, s)}}, s)
 		return

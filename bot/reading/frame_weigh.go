@@ -33,6 +33,11 @@ type measure struct {
 // fillWeigh reads weights and tape readings: any order of names, numbers and
 // labels, one or several pigs.
 func (r *reader) fillWeigh(s span) {
+	if len(r.pigs) == 0 { // weights of pigs that are only being set up
+		s.i = r.sentenceStart(s.i)
+		r.fillArrive(s)
+		return
+	}
 	ms := r.measures(s)
 	if len(ms) == 0 {
 		r.idleSpan(s)

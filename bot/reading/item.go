@@ -53,7 +53,6 @@ type item struct {
 	plus   bool // +3
 	minus  bool
 	ord    bool // 5th
-	each   bool
 	label  bool // a colon follows
 	rng    bool // a range, v to v2
 	capital,

@@ -3,7 +3,6 @@ package reading
 import (
 	"strings"
 	"sync"
-	"time"
 
 	"troughbell/model"
 )
@@ -323,5 +322,3 @@ func (r *reader) quote(i, j int) string {
 	}
 	return strings.TrimSpace(r.text[r.items[i].from:r.items[j-1].to])
 }
-
-func (r *reader) loc() *time.Location { return r.c.Now.Location() }

@@ -12,7 +12,6 @@ type setUpState struct {
 	feeders, barrels []int8 // the herd's that were spoken of
 	sizes            map[string]float64
 	pens             []string
-	lastPen          int // index into reader.out of the last pens said, -1
 }
 
 // placeWords can be part of a thing's name although they also have another
@@ -51,6 +50,9 @@ func (r *reader) nameLike(k int) bool {
 	}
 	if it.kind != itWord && !(it.kind == itFrac && it.capital) && !(it.kind == itDay && it.capital && it.day.form == dayNone) {
 		return false
+	}
+	if it.s == "a" && it.capital && k+1 < len(r.items) && (r.items[k+1].kind == itDim || r.items[k+1].qty(area)) {
+		return true // a pen called A
 	}
 	if stopWords[it.s] || it.is(sNamed) && !it.capital || it.is(sHolds) && !it.capital {
 		return false
@@ -196,7 +198,8 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 		if isKind {
 			it.used = true
 			generic = append(generic, named{singular(it.s), k, k})
-			if word == "" || genericRank(it.s) > genericRank(word) {
+			own := kind.key != model.SetFeeder || it.is(sFeeder) // "feeder is a 55 gal drum"
+			if word == "" || own && genericRank(it.s) > genericRank(word) {
 				word = singular(it.s)
 			}
 			if k > s.i {
