@@ -36,6 +36,9 @@ func feedLeft(a asked) Answer {
 		"use_kg_d": kg(f.UseKgD.Mid), "days": kg(f.Days), "low_days": kg(f.LowDays),
 		"empty": a.moment(f.Empty), "feeders": feeders,
 	}
+	if x, ok := firstDry(f); ok { // its own edge, which another feeder's may undercut
+		data["low_days"] = kg(x.LowDays)
+	}
 	edge := a.after(f.EdgeDays)
 	text := a.lastsLine("feed", edge, f.Empty, data) + "\n" + a.say("feed_amount", wording.Args{
 		Q: append(span(f.FeedKg), wording.KgD(f.UseKgD.Mid)),
@@ -48,19 +51,27 @@ func feedLeft(a asked) Answer {
 
 // feedSum is the sum for the first feeder to run dry.
 func feedSum(f model.FeedLeft) []model.Reason {
-	for _, x := range f.Feeders {
-		if !x.Empty.Equal(f.Empty) {
-			continue
-		}
-		r := model.Reason{Code: "feed_sum", Q: []model.Quantity{
-			wording.Kg(x.LevelKg.Mid), wording.KgD(x.UseKgD.Mid), wording.Days(x.Days), wording.Days(x.LowDays),
-		}}
-		if len(f.Feeders) > 1 {
-			r.Names = []string{x.Name}
-		}
-		return []model.Reason{r}
+	x, ok := firstDry(f)
+	if !ok {
+		return nil
 	}
-	return nil
+	r := model.Reason{Code: "feed_sum", Q: []model.Quantity{
+		wording.Kg(x.LevelKg.Mid), wording.KgD(x.UseKgD.Mid), wording.Days(x.Days), wording.Days(x.LowDays),
+	}}
+	if len(f.Feeders) > 1 {
+		r.Names = []string{x.Name}
+	}
+	return []model.Reason{r}
+}
+
+// firstDry is the first feeder to run dry.
+func firstDry(f model.FeedLeft) (model.FeederLeft, bool) {
+	for _, x := range f.Feeders {
+		if x.Empty.Equal(f.Empty) {
+			return x, true
+		}
+	}
+	return model.FeederLeft{}, false
 }
 
 // after is the moment so many days from now.
