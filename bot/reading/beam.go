@@ -53,7 +53,7 @@ func (r *reader) cut() []span {
 		for k := range beam {
 			s := beam[k].score - r.unfinished(&beam[k])
 			if beam[k].frame == fIdle && i > 0 && r.items[beam[k].start].gap >= gapStop { // words before a fact cost little
-				s += idleCut * cutCost[it.gap]
+				s += idleCut * cutCost[max(it.gap, it.lead)]
 			}
 			if s > best {
 				best, bestAt = s, k
@@ -77,7 +77,7 @@ func (r *reader) cut() []span {
 			if i > 0 && beam[bestAt].frame == f && lean > 0 {
 				lean = 0 // going on with the same is no new reason
 			}
-			h := hypothesis{score: best + w + lean - cutCost[it.gap], frame: f, parts: part, start: int32(i), prev: opened}
+			h := hypothesis{score: best + w + lean - cutCost[max(it.gap, it.lead)], frame: f, parts: part, start: int32(i), prev: opened}
 			next = keep(next, h)
 		}
 		for k := range beam {
@@ -189,7 +189,7 @@ func (r *reader) weigh(f frame, parts uint8) (float32, uint8) {
 		return r.foreign, 0
 	}
 	if part&bAmount != 0 && parts&bAmount != 0 && oneAmount[f] {
-		best--
+		best -= 0.5
 	}
 	return best, part
 }

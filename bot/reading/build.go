@@ -2,7 +2,7 @@ package reading
 
 // build turns tokens into items.
 func (r *reader) build() {
-	gap := uint8(gapStop)
+	gap, lead := uint8(gapStop), uint8(gapNone)
 	approx, plus, minus := false, false, false
 	var currency unitID
 	days := dayReader{lex: r.lex, toks: r.toks, metric: r.dayFirst}
@@ -65,6 +65,12 @@ func (r *reader) build() {
 		it.to = r.toks[i+n-1].to
 		if it.s == "but" && n == 1 && len(r.items) > 0 && !r.items[len(r.items)-1].isAny(setOf(sAll, sEach)) {
 			it.gap = max(it.gap, gapComma)
+		}
+		it.lead = lead
+		if filler := setOf(sFiller); it.kind == itWord && it.sense == filler {
+			lead = max(lead, it.gap)
+		} else {
+			lead = gapNone
 		}
 		r.items = append(r.items, it)
 		if it.kind != itWord {
@@ -777,6 +783,19 @@ func (r *reader) listedAt(i int) bool {
 	return false
 }
 
+// tapedAt says that the word at token i stands where the name of a pig does,
+// before a number and a word of the tape: "walter 36 girth".
+func (r *reader) tapedAt(i int) bool {
+	if i+2 >= len(r.toks) || r.toks[i+1].kind != tokNum || i > 0 && r.toks[i-1].kind != tokMark && r.toks[i-1].kind != tokBreak {
+		return false
+	}
+	if _, near := r.nearName(r.toks[i].s); near {
+		return false
+	}
+	m := r.lex.of[r.toks[i+2].s]
+	return m != nil && m.sense.any(setOf(sGirth, sTape, sLength))
+}
+
 // namedBefore says that the word at token i stood in a list of new names before.
 func (r *reader) namedBefore(i int) bool {
 	for k := range i {
@@ -850,10 +869,10 @@ func (r *reader) levelWord(i int) bool {
 func (r *reader) rightSpelling() {
 	for i := range r.toks {
 		t := &r.toks[i]
-		if t.kind != tokWord || len(t.s) < 3 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
+		if t.kind != tokWord || len(t.s) < 3 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
 			continue
 		}
-		if t.name = r.listedAt(i) || r.namedBefore(i); t.name {
+		if t.name = r.listedAt(i) || r.namedBefore(i) || r.tapedAt(i); t.name {
 			continue
 		}
 		if _, n := r.nameAt(i); n > 0 {

@@ -394,7 +394,24 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 		it.used = true
 		c.approx = c.approx || it.approx || prev.is(sAbout)
 	}
+	if c.left && c.verb && len(c.each) == 1 && c.fraction == nil && r.leftBeforeVerb(i, j) { // "had ten gallons left, so I filled it"
+		c.amount, c.left, c.full = nil, false, true
+	}
 	return c
+}
+
+// leftBeforeVerb says that what was left is told before the filling.
+func (r *reader) leftBeforeVerb(i, j int) bool {
+	left, verb := -1, -1
+	for k := i; k < j; k++ {
+		if r.items[k].is(sLeft) && left < 0 {
+			left = k
+		}
+		if r.items[k].isAny(setOf(sFill, sWatered)) {
+			verb = k
+		}
+	}
+	return left >= 0 && verb > left
 }
 
 func sameAmount(a, b float64) bool {

@@ -316,7 +316,7 @@ func (d dayReader) fromWord(i int) (dayExpr, int) {
 			switch w {
 			case "last", "letzten":
 				e.mod = -1
-			case "next", "nächsten":
+			case "next", "nächsten", "coming":
 				e.mod = 1
 			case "every", "each":
 				e.every = true

@@ -203,7 +203,11 @@ func (r *reader) arrival(s, whole span) {
 		return
 	}
 	on, minute, dated := r.arrivalDay(s)
+	own := r.ownWeights(s, names, used)
 	r.arrivalNumbers(&a, s, used, on)
+	if len(own) > 1 {
+		a.WeightKg = nil // each has its own
+	}
 	a.Sexes = r.arrivalSexes(s, names, a.Count)
 	for _, n := range names {
 		a.Animals = append(a.Animals, n.name)
@@ -218,6 +222,46 @@ func (r *reader) arrival(s, whole span) {
 		return
 	}
 	r.emitOn(Fact{a}, s, on, minute, dated)
+	for _, w := range own {
+		if len(own) > 1 && w.Check() == nil {
+			r.emitOn(Fact{w}, s, on, nil, dated)
+		}
+	}
+}
+
+// ownWeights reads a weight said right behind a pig's name: "Hank 205 lb, Ivy
+// 195". The items it takes are marked.
+func (r *reader) ownWeights(s span, names []newPig, taken map[int]bool) []model.Weigh {
+	var out []model.Weigh
+	var at []int
+	unit := unitID(0)
+	for k := s.i; k+1 < s.j; k++ {
+		it, n := &r.items[k], &r.items[k+1]
+		if it.kind != itWord && it.kind != itName && it.kind != itThing || n.gap > gapNone && !(it.label && n.gap == gapComma) || n.kind != itNum && !n.qty(mass) || n.soft || n.ord || n.v < 3 {
+			continue
+		}
+		for _, p := range names {
+			if !strings.EqualFold(p.name, r.nameText(k)) {
+				continue
+			}
+			if n.qty(mass) {
+				unit = n.unit
+			}
+			u := unit
+			if u == 0 {
+				u = r.massUnit()
+			}
+			out = append(out, model.Weigh{Animals: []string{p.name}, WeightKg: u.si(n.v), By: model.ByScale})
+			at = append(at, k+1)
+			break
+		}
+	}
+	if len(out) > 1 {
+		for _, k := range at {
+			r.items[k].used, taken[k] = true, true
+		}
+	}
+	return out
 }
 
 func (r *reader) ofWhole(k int) bool { return k > 0 && r.items[k-1].s == "of" }
@@ -283,7 +327,7 @@ func (r *reader) arrivalNumbers(a *model.Arrive, s span, used map[int]bool, on m
 			}
 			d := on - model.Day(w*perUnit+0.5)
 			a.Born = &d
-		case it.qty(mass) && a.WeightKg == nil:
+		case it.qty(mass) && a.WeightKg == nil && !used[k]:
 			v := it.v
 			if it.rng {
 				v = (it.v + it.v2) / 2

@@ -215,7 +215,7 @@ func (r *reader) fillMove(s span) {
 		pen = r.newPen(s)
 	}
 	if pen == "" {
-		if !r.has(s, sMove) || !r.has(s, sPen) && !r.has(s, sPigs) && !r.has(s, sAll) && !r.quoteHas(s, "them", "em") {
+		if !r.movedOutright(s) || !r.has(s, sPen) && !r.has(s, sPigs) && !r.has(s, sAll) && !r.quoteHas(s, "them", "em") {
 			r.idleSpan(s)
 			return
 		}
@@ -345,4 +345,19 @@ func withoutDoubleDrug(es []Entry) []Entry {
 		out = append(out, e)
 	}
 	return out
+}
+
+// movedOutright says that a verb of moving stands in the span, not only a word
+// for a direction.
+func (r *reader) movedOutright(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.is(sMove) {
+			switch firstWord(it.s) {
+			case "into", "over", "onto", "in", "put", "walked", "opened", "went", "let", "new", "to":
+			default:
+				return true
+			}
+		}
+	}
+	return false
 }

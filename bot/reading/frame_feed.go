@@ -40,6 +40,10 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.waterEntries(s, things{}, r.contentsOf(s.i, s.j, false), whole)
 		return
 	}
+	if r.has(whole, sShed) && !t.any && !c.verb && (c.amount != nil || c.vessels > 0) { // "6 bags left in the shed"
+		r.fillStock(whole)
+		return
+	}
 	if (c.bags || r.has(whole, sFeed) && c.amount != nil && !c.bare) && c.second && !t.any && !c.verb && !c.left { // "6 bags feed 108": bought
 		r.fillStock(whole)
 		return

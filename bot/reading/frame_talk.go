@@ -98,6 +98,20 @@ func (r *reader) oneReminder(s span) {
 		to--
 	}
 	m.What = r.wordsWithout(from, to)
+	if m.What == "" && clockAt >= 0 { // "call the vet at noon, remind me at 12"
+		if from := r.clauseFrom(s.i); from == s.i && s.i > 0 && r.items[s.i].gap < gapStop {
+			begin := r.sentenceStart(s.i)
+			if r.idleRun(begin, s.i) {
+				for k := begin; k < s.i; k++ { // the same hour needs no telling twice
+					if it := &r.items[k]; it.kind == itClock && m.Minute != nil && it.clock%720 == *m.Minute%720 {
+						it.used = true
+					}
+				}
+				m.What = r.wordsWithout(begin, s.i)
+				s.i = begin
+			}
+		}
+	}
 	if m.What == "" && clockAt >= 0 { // "remind me at 6:30 am": the hour of the nudges
 		r.fillChore(s)
 		return
@@ -114,6 +128,20 @@ func (r *reader) oneReminder(s span) {
 		m.Day = model.DayOf(next)
 	}
 	r.emitOn(Fact{m}, s, r.today, nil, false)
+}
+
+// idleRun says that nothing was made of items[i:j] and that they say something.
+func (r *reader) idleRun(i, j int) bool {
+	words := 0
+	for k := i; k < j; k++ {
+		if !r.idleAt(k) {
+			return false
+		}
+		if r.items[k].kind == itWord {
+			words++
+		}
+	}
+	return words > 1
 }
 
 // laterToday says that the clock of the span is still to come today.

@@ -7,6 +7,7 @@ import (
 // fillWater reads fills and levels of water barrels.
 func (r *reader) fillWater(s span) {
 	r.hoppersToo(s)
+	s = r.feedBeside(s)
 	ps := r.portions(s, false)
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, false)
@@ -19,6 +20,50 @@ func (r *reader) fillWater(s span) {
 		}
 		r.waterEntries(span{s.frame, p.i, p.j}, p.things, c, s)
 	}
+}
+
+// feedBeside reads a clause that is but a bare number and "full" beside what is
+// said of the water, "both barrels full, 165 full", as the feed, and gives the
+// rest of the span.
+func (r *reader) feedBeside(s span) span {
+	pour := func(i, j int) bool {
+		number, full := false, false
+		for k := i; k < j; k++ {
+			it := &r.items[k]
+			switch {
+			case it.kind == itNum && !it.soft && !it.ord && !number && it.v > 12:
+				number = true
+			case it.is(sFull):
+				full = true
+			case it.kind == itWord && it.isAny(setOf(sFiller, sAnd)):
+			default:
+				return false
+			}
+		}
+		return number && full
+	}
+	told := func(i, j int) bool {
+		for k := i; k < j; k++ {
+			if r.items[k].isAny(setOf(sFull, sWatered, sFill, sBoth, sAll, sDone)) {
+				return true
+			}
+		}
+		return false
+	}
+	from := s.j - 1
+	for from > s.i && r.items[from].gap < gapComma {
+		from--
+	}
+	if from > s.i && pour(from, s.j) && told(s.i, from) {
+		r.fillFeed(span{fFeed, from, s.j})
+		s.j = from
+		return s
+	}
+	if to := r.clauseEnd(s.i); to < s.j && pour(s.i, to) && told(to, s.j) {
+		r.fillFeed(span{fFeed, s.i, to})
+		s.i = to
+	}
+	return s
 }
 
 func (r *reader) waterEntries(s span, t things, c contents, whole span) {
@@ -236,4 +281,23 @@ func (r *reader) hoppersToo(s span) {
 	for _, n := range names {
 		r.emit(Fact{model.Refill{Feeder: n, Full: true}}, span{s.frame, s.i - 1, s.j})
 	}
+}
+
+// withoutDoubleWater drops a fill of all barrels said twice: "everybody got
+// water, all three barrels to the brim".
+func withoutDoubleWater(es []Entry) []Entry {
+	out := es[:0]
+	seen := map[model.Day]bool{}
+	for _, e := range es {
+		if f, ok := e.Act.(Fact); ok {
+			if w, ok := f.Fact.(model.Water); ok && w.Full && w.Barrel == "" && w.Litres == nil {
+				if seen[e.On] {
+					continue
+				}
+				seen[e.On] = true
+			}
+		}
+		out = append(out, e)
+	}
+	return out
 }

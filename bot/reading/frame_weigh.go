@@ -519,7 +519,7 @@ func (r *reader) fromNames(i, j int) int {
 					return i
 				}
 			}
-			if r.items[k].gap >= gapComma {
+			if r.items[k].gap >= gapComma || r.items[k].gap == gapAnd && k+1 < j && r.items[k+1].is(sIs) {
 				return k
 			}
 			return i

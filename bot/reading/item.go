@@ -32,6 +32,7 @@ type item struct {
 	from   int
 	to     int
 	gap    uint8
+	lead   uint8 // the boundary before the small words that lead up to it
 	sense  senses
 	v      float64
 	v2, v3 float64 // the other sides of a dimension, or the second of a pair

@@ -27,9 +27,17 @@ func (j herdJudge) weight(a *model.Animal, on model.Day, by string) (model.Estim
 	return j.h.ExpectReading(a, on, by)
 }
 
-func (j herdJudge) girth(cm float64) (model.Estimate, error) { return model.WeightFromGirth(cm) }
+// A slip of the tape often lies outside the range of the published formulas; it
+// is to be judged all the same.
+func (j herdJudge) girth(cm float64) (model.Estimate, error) { return j.tape(cm, 0) }
 
-func (j herdJudge) tape(g, l float64) (model.Estimate, error) { return model.WeightFromTape(g, l) }
+func (j herdJudge) tape(g, l float64) (model.Estimate, error) {
+	if g <= 0 || l < 0 {
+		return model.Estimate{}, errors.New("no tape reading")
+	}
+	w, _ := model.ReadTape(g, l)
+	return w, nil
+}
 
 // densestFeed is the heaviest that a litre of feed weighs, in kilograms: shelled
 // corn, 721 kg to the cubic metre (published test weight of 56 lb a bushel).

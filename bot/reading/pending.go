@@ -360,6 +360,9 @@ func (r *reader) wordsAnswer(c Clarify) ([]Entry, bool) {
 
 // amountAnswer fills a weight, a pour, a level of water, volts or days.
 func (r *reader) amountAnswer(c Clarify) ([]Entry, bool) {
+	if e, ok := r.tapeAnswer(c); ok {
+		return []Entry{e}, true
+	}
 	it, ok := r.onlyAmount()
 	if !ok {
 		return nil, false
@@ -451,6 +454,37 @@ func (r *reader) amountAnswer(c Clarify) ([]Entry, bool) {
 		return nil, false
 	}
 	return []Entry{d}, true
+}
+
+// tapeAnswer fills in a girth and a length that are told by their labels, "39
+// girth 48 long", for the pig that was asked about.
+func (r *reader) tapeAnswer(c Clarify) (Entry, bool) {
+	d := c.Draft[0]
+	f, ok := d.Act.(Fact)
+	if !ok || len(r.items) > 8 {
+		return d, false
+	}
+	w, ok := f.Fact.(model.Weigh)
+	if !ok {
+		return d, false
+	}
+	for k := range r.items {
+		it := &r.items[k]
+		if it.pig >= 0 || it.kind != itNum && !it.qty(length) && !it.isAny(setOf(sGirth, sLength, sTape, sFiller, sIs, sYes, sNo, sAnd)) {
+			return d, false
+		}
+	}
+	ms := joinTape(r, r.measures(span{fWeigh, 0, len(r.items)}))
+	if len(ms) != 1 || ms[0].role != rolePair {
+		return d, false
+	}
+	opts := r.options(&ms[0])
+	if len(opts) != 1 {
+		return d, false
+	}
+	opts[0].Animals = w.Animals
+	d.Act = Fact{opts[0]}
+	return d, opts[0].Check() == nil
 }
 
 // withDays gives a treatment the withdrawal days of the answer.

@@ -340,6 +340,8 @@ func (r *reader) forceFrames() {
 			r.force[k] = uint8(fAlarm)
 		case it.kind == itClock && r.wallClock(k):
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fZone)
+		case it.is(sUndo) && r.amountless(k+1, r.clauseEnd(k)) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)):
+			r.forceRange(k, r.clauseEnd(k), fUndo)
 		case it.is(sPay) && r.listOfSpending(k) > k:
 			r.forceRange(k, r.listOfSpending(k), fSpend)
 		case it.unit == unitBatch && it.kind == itWord && r.tellsBatch(k):
@@ -356,6 +358,16 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fAsk)
 		}
 	}
+}
+
+// amountless says that items[i:j] hold no amount.
+func (r *reader) amountless(i, j int) bool {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.number() && !it.soft || it.kind == itDim || it.kind == itFrac {
+			return false
+		}
+	}
+	return true
 }
 
 // clauseFrom is the item that begins the clause of item k.
@@ -740,6 +752,7 @@ func (r *reader) merged(es []Entry) []Entry {
 		}
 	}
 	es = withoutDoubleDrug(es)
+	es = withoutDoubleWater(es)
 	out := es[:0]
 	seen := map[string]bool{}
 	for _, e := range es {

@@ -49,7 +49,7 @@ func (r *reader) weighing(s span, m *measure) {
 		z = fit{best: 99, second: 99, known: true}
 	}
 	switch {
-	case z.known && z.best > oddsWeird:
+	case z.known && z.best > oddsWeird, sidesSwapped(options[best]):
 		r.implausible(at, m, options, names, on)
 		return
 	case len(options) > 1 && (!z.known || z.second < oddsWeird && z.second-z.best < 1.2):
@@ -89,6 +89,11 @@ func quantityOf(w model.Weigh) []model.Quantity {
 	}
 	return []model.Quantity{{Value: w.WeightKg, Unit: model.Kilograms}}
 }
+
+// sidesSwapped says that a girth is that much more than the length said with it
+// that the two were most likely swapped: a growing pig is about as long as it
+// is round. Common practice, no source.
+func sidesSwapped(w model.Weigh) bool { return w.LengthCm > 0 && w.GirthCm > 1.15*w.LengthCm }
 
 // options are what the measure's numbers can be.
 func (r *reader) options(m *measure) []model.Weigh {
@@ -311,7 +316,11 @@ func (r *reader) implausible(s span, m *measure, options []model.Weigh, names []
 	}
 	var slips []slip
 	try := func(w model.Weigh, code string) {
-		if z, ok := r.deviation(w, m.pigs, on); ok && z < 2.5 {
+		z, ok := r.deviation(w, m.pigs, on)
+		if code == "swapped" && sidesSwapped(said) {
+			z, ok = 0, true // the likeliest slip by far
+		}
+		if ok && z < 2.5 {
 			for _, have := range slips {
 				if have.w.WeightKg == w.WeightKg && have.w.GirthCm == w.GirthCm && have.w.LengthCm == w.LengthCm {
 					return
