@@ -68,15 +68,15 @@ func (h *handling) known() (store.PersonID, error) {
 	return c.Person, nil
 }
 
-// herdOf is the herd that a person speaks of in private; 0 if it is none of
-// theirs any more.
+// herdOf is the herd that a person may bring into a group: the one they speak of
+// in private; 0 if there is none. What a helper is told stays with the helper.
 func (h *handling) herdOf(p store.PersonID) (store.HerdID, error) {
 	c, ok, err := h.tx.FindChat(transport, h.u.sender)
 	if err != nil || !ok {
 		return 0, err
 	}
-	_, ok, err = h.tx.Member(c.Herd, p)
-	if err != nil || !ok {
+	m, ok, err := h.tx.Member(c.Herd, p)
+	if err != nil || !ok || m.Role == store.Helper {
 		return 0, err
 	}
 	return c.Herd, nil

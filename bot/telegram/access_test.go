@@ -94,6 +94,7 @@ func TestFurtherHerds(t *testing.T) {
 	require.NotEmpty(t, code)
 	r.ask(cal, code)
 	r.ask(cal, "the herd is Stony Bank")
+	require.Equal(t, wording.PrivateOnly(), r.answerTo(barn, r.api.SayIn(barn, cal, "/herd Stony Bank")).Text)
 	require.Contains(t, r.ask(cal, "/herd").Text, "/herd Long Acre, /herd Stony Bank")
 	require.Equal(t, wording.HerdChosen("Long Acre"), r.ask(cal, "/herd long acre").Text)
 	require.Contains(t, r.ask(cal, "spent 20 straw").Text, "owner", "a helper there")

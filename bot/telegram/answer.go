@@ -3,7 +3,6 @@ package telegram
 import (
 	"context"
 	"errors"
-	"fmt"
 
 	"troughbell/bot/wording"
 	"troughbell/store"
@@ -53,8 +52,11 @@ func (b *Bot) answerOne() (more bool, err error) {
 			return err
 		}
 		u, ok, err := readUpdate(in.Raw)
-		if err != nil || !ok {
-			return tx.Handled(in.ID, fmt.Sprint("cannot be read: ", err))
+		switch {
+		case err != nil:
+			return tx.Handled(in.ID, err.Error())
+		case !ok:
+			return tx.Handled(in.ID, "it says nothing")
 		}
 		h = handling{bot: b, tx: tx, u: u, row: in.ID}
 		if fault = h.guarded(); fault != nil {

@@ -27,7 +27,7 @@ func CheckAPI(base string) error {
 	}
 	u, err := url.Parse(base)
 	if err != nil || u.Scheme != "http" && u.Scheme != "https" || u.Host == "" || u.RawQuery != "" || u.Fragment != "" {
-		return fmt.Errorf("%q is no address of a server; write it as http://localhost:8081", base)
+		return errors.New("that is no address of a server; write it as http://localhost:8081")
 	}
 	return nil
 }

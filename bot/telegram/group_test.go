@@ -61,6 +61,8 @@ func TestInAGroupOnlyWhatIsToTheBotIsRead(t *testing.T) {
 
 func TestBeingInAGroupGivesNoRights(t *testing.T) {
 	r := newBarn(t)
+	r.invite(cal, "invite a helper")
+	r.api.SayIn(-700, cal, "/cost") // a helper brings the herd into no group
 	nudge := r.answerTo(barn, r.api.SayIn(barn, ann, "/start"))
 	require.NotEmpty(t, nudge.Buttons)
 	r.api.SayIn(barn, dee, "/cost")
@@ -70,6 +72,7 @@ func TestBeingInAGroupGivesNoRights(t *testing.T) {
 	r.answerTo(barn, r.api.SayIn(barn, ann, "/cost"))
 	require.Len(t, r.api.Messages(barn), 2, "strangers get no word in a group")
 	require.Empty(t, r.api.Messages(dee.ID))
+	require.Empty(t, r.api.Messages(-700))
 	require.Len(t, r.api.Calls("answerCallbackQuery"), 1, "the spinner ends all the same")
 	require.Empty(t, r.kinds()["spent 98 straw"])
 	require.Empty(t, r.kinds()["spent 99 straw"])

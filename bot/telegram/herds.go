@@ -43,6 +43,9 @@ func (h *handling) newHerd() error {
 
 // switchHerd has the chat speak of another of the person's herds, by its name.
 func (h *handling) switchHerd(name string) error {
+	if h.u.group { // others there may have no right to the other herd
+		return h.say(wording.PrivateOnly())
+	}
 	ms, err := h.tx.Memberships(h.member.Person)
 	if err != nil {
 		return err

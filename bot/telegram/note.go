@@ -12,12 +12,16 @@ import (
 // else a message that was sent would go out again.
 func (b *Bot) noteOutcome(j job, sent string, outcome error) error {
 	return b.Store.Write(context.Background(), func(tx *store.Tx) error {
-		// The chat may have changed while the call was under way.
-		chat, err := tx.Chat(j.row.Chat)
+		// The row and its chat may have changed while the call was under way.
+		o, ok, err := tx.OutgoingByID(j.row.ID)
+		if err != nil || !ok || o.State != store.Sending {
+			return err
+		}
+		chat, err := tx.Chat(o.Chat)
 		if err != nil {
 			return err
 		}
-		return b.settleRow(tx, chat, j.row, sent, outcome)
+		return b.settleRow(tx, chat, o, sent, outcome)
 	})
 }
 

@@ -69,6 +69,8 @@ var meanings = []struct {
 	{"message can't be edited", gone},
 	{"message to be replied not found", gone},
 	{"chat not found", unreachable},
+	{"not enough rights", unreachable},
+	{"have no rights to send", unreachable},
 	{"terminated by other getupdates request", conflict},
 	{"webhook is active", webhook},
 }
@@ -83,36 +85,18 @@ func meaning(e *tgbotapi.Error) outcome {
 			return m.what
 		}
 	}
-	code := e.Code
-	if code == 0 { // uploads come without one
-		code = leadingCode(text)
-	}
 	switch {
-	case code == 401 || code == 404:
+	case e.Code == 401 || e.Code == 404:
 		return badToken
-	case code == 403:
+	case e.Code == 403:
 		return unreachable
-	case code == 409:
+	case e.Code == 409:
 		return conflict
-	case code == 429:
+	case e.Code == 429:
 		return flood
-	case code >= 500:
+	case e.Code >= 500:
 		return passing
 	default:
 		return refused
 	}
-}
-
-func leadingCode(text string) int {
-	switch {
-	case strings.HasPrefix(text, "forbidden"):
-		return 403
-	case strings.HasPrefix(text, "too many requests"):
-		return 429
-	case strings.HasPrefix(text, "unauthorized"):
-		return 401
-	case strings.HasPrefix(text, "internal server error"), strings.HasPrefix(text, "bad gateway"):
-		return 500
-	}
-	return 400
 }

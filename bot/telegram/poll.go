@@ -30,15 +30,23 @@ const wanted = `["message","edited_message","callback_query","my_chat_member"]`
 // conflictsBeforeGivingUp is how many polls in a row another copy may end.
 const conflictsBeforeGivingUp = 12
 
+// emptyPause is the pause after a poll that came back empty at once.
+const emptyPause = 200 * time.Millisecond
+
 // poll asks for updates, and asks for the next ones only after those it got are
 // in the inbox and committed: what the server forgets, we have.
 func (b *Bot) poll(ctx context.Context, up chan<- struct{}) {
 	polling := trouble{bot: b, what: "polling"}
 	conflicts := 0
 	for seconds := 0; ctx.Err() == nil; { // the first poll finds out whether polling works
-		err := b.pollOnce(ctx, seconds)
+		began := b.Now()
+		got, err := b.pollOnce(ctx, seconds)
 		switch {
 		case err == nil:
+			// A server that holds no poll is not to be asked without a pause.
+			if got == 0 && seconds > 0 && b.Now().Sub(began) < time.Second {
+				sleep(ctx, emptyPause)
+			}
 			if seconds == 0 {
 				close(up)
 				seconds = pollSeconds
@@ -80,8 +88,8 @@ func (b *Bot) removeWebhook(ctx context.Context) {
 }
 
 // pollOnce makes one getUpdates call, which waits so many seconds for something
-// to come, and keeps what it brings.
-func (b *Bot) pollOnce(ctx context.Context, seconds int) error {
+// to come, keeps what it brings, and says how much that was.
+func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 	params := tgbotapi.Params{"timeout": strconv.Itoa(seconds), "limit": "100", "allowed_updates": wanted}
 	if err := b.Store.Read(ctx, func(tx *store.Tx) error {
 		offset, err := tx.Value(valueOffset)
@@ -94,17 +102,17 @@ func (b *Bot) pollOnce(ctx context.Context, seconds int) error {
 		}
 		return err
 	}); err != nil {
-		return err
+		return 0, err
 	}
 	result, err := b.client.call(ctx, "getUpdates", params, pollLimit)
 	if err != nil {
-		return err
+		return 0, err
 	}
 	var raws []json.RawMessage
 	if err := json.Unmarshal(result, &raws); err != nil {
-		return fmt.Errorf("getUpdates: %w", err)
+		return 0, fmt.Errorf("getUpdates: %w", err)
 	}
-	return b.keep(ctx, raws)
+	return len(raws), b.keep(ctx, raws)
 }
 
 // keep puts updates into the inbox and notes what to ask for next.
