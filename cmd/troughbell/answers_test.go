@@ -351,7 +351,7 @@ func TestHeatIndex(t *testing.T) {
 	require.InDelta(t, thi, got["thi"], 0.01)
 	require.Equal(t, true, got["rh_assumed"])
 	require.Equal(t, "emergency", got["class"])
-	told := kept(t, orchardJuly+"2026-07-05 09:00 | high 75 humidity 50%\n")
+	told := kept(t, orchardJuly+"2026-07-05 09:00 | 75 degrees, 50% humidity\n")
 	mild := asked(t, told, "2026-07-05T10:00", "how hot is it for the pigs today?")
 	require.Equal(t, false, mild["rh_assumed"])
 	require.Equal(t, "normal", mild["class"])
