@@ -184,7 +184,7 @@ func castWeighing(give giveFunc, late lateFunc, word wordFunc, lateWord lateWord
 func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc, need needFunc) {
 	f := fFeed
 	word(f, bAnchor|bLevel, 1.6, sFill)
-	word(f, bAnchor, 1.5, sPour)
+	word(f, bAnchor, 1.3, sPour)
 	word(f, bAnchor, 1.7, sFeed, sFeeder)
 	lateWord(f, bLevel, 0.1, 1.4, sDone)
 	word(f, bLevel, 1.6, sFull)
@@ -234,7 +234,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	lateWord(f, 0, 0.1, 0.9, sEmpty, sLook)
 	lateWord(f, 0, 0, 1.4, sDone)
 	word(f, 0, 0.4, sWater, sTook)
-	give(f, bAmount, 1.4, kVolume)
+	give(f, bAmount, 1.7, kVolume)
 	late(f, bAmount, 0.1, 0.8, kNum, kHours)
 	need(f, bAnchor)
 

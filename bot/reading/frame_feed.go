@@ -211,6 +211,10 @@ func (r *reader) whichFeeder(s span, c contents, _ *model.Refill) {
 // lid, a generous guess.
 const pourSlack = 1.12
 
+// mostOver is how many times what fits an amount may be before nobody can have
+// meant it.
+const mostOver = 4
+
 func (r *reader) tooMuch(name string, kg float64) bool {
 	f := r.c.Herd.Feeder(name)
 	if f == nil {
@@ -245,7 +249,9 @@ func (r *reader) pourTooBig(s span, pour model.Refill) {
 			c.Choices = append(c.Choices, Choice{Label: o.Name, Entries: []Entry{r.draft(Fact{p}, s)}})
 		}
 	}
-	add("as_said", said)
+	if said <= mostOver*room {
+		add("as_said", said)
+	}
 	r.clarify(c, s)
 }
 

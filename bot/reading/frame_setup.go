@@ -387,6 +387,10 @@ func (r *reader) fillZone(s span) {
 	r.idleSpan(s)
 }
 
+// unitTalk is how many words a text about the units may have where nothing but
+// the name of a unit says so.
+const unitTalk = 6
+
 func (r *reader) fillUnits(s span) {
 	units := ""
 	for k := s.i; k < s.j; k++ {
@@ -405,7 +409,7 @@ func (r *reader) fillUnits(s span) {
 		}
 		r.items[k].used = true
 	}
-	if units == "" {
+	if units == "" || !r.has(s, sUS) && !r.has(s, sMetric) && !r.has(s, sUnits) && len(r.items) > unitTalk && r.c.Herd.Units != "" {
 		r.idleSpan(s)
 		return
 	}

@@ -651,6 +651,9 @@ func (r *reader) settle() Reading {
 	}
 	r.out = r.merged(r.out)
 	sort.SliceStable(r.out, func(a, b int) bool { return r.out[a].From < r.out[b].From })
+	if r.noise() {
+		return r.just(None{Reason: NoneUnknown})
+	}
 	if !r.answered {
 		r.leftOver()
 	}
@@ -679,6 +682,41 @@ func (r *reader) settle() Reading {
 	}
 	return Reading{Entries: r.out, Left: r.left, Answers: r.answered}
 }
+
+// noise says that a long text is no message: most of it means nothing, and what
+// seems to mean something stands in scraps between.
+func (r *reader) noise() bool {
+	if len(r.items) < noiseWords {
+		return false
+	}
+	said, taken, scraps := 0, 0, 0
+	for k := range r.items {
+		it := &r.items[k]
+		if it.kind == itWord && it.isAny(setOf(sFiller, sAnd)) {
+			continue
+		}
+		said++
+		if it.used {
+			taken++
+		}
+	}
+	for _, e := range r.out {
+		switch a := e.Act.(type) {
+		case Fact:
+			if a.Kind() == "alarm" {
+				return false
+			}
+			scraps++
+		case None:
+		default:
+			scraps++
+		}
+	}
+	return scraps > 3 && 2*taken < said
+}
+
+// noiseWords is how long a text must be to be taken for noise.
+const noiseWords = 60
 
 // chatter says that no word of the trade stands in the text.
 func (r *reader) chatter() bool {

@@ -376,7 +376,9 @@ func (r *reader) implausible(s span, m *measure, options []model.Weigh, names []
 			c.Choices = append(c.Choices, Choice{Label: r.pigs[p].Name, Entries: []Entry{r.draft(Fact{w}, s)}})
 		}
 	}
-	c.Choices = append(c.Choices, Choice{Code: "as_said", Q: quantityOf(said), Entries: []Entry{set(said)}})
+	if !outOfBounds(said) {
+		c.Choices = append(c.Choices, Choice{Code: "as_said", Q: quantityOf(said), Entries: []Entry{set(said)}})
+	}
 	r.clarify(c, s)
 }
 
