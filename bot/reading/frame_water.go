@@ -206,7 +206,7 @@ func (r *reader) waterTooMuch(s span, w model.Water, b *model.Barrel) {
 		add("meant", v)
 	}
 	add("just_full", model.Water{Barrel: w.Barrel, Full: true})
-	if *w.Litres <= mostOver*5**b.CapacityL {
+	if *w.Litres <= mostOver*(*b.CapacityL) {
 		add("as_said", w)
 	}
 	r.clarify(c, s)
