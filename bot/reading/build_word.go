@@ -1,0 +1,172 @@
+package reading
+
+func (r *reader) readWord(it *item, i int) int {
+	t := &r.toks[i]
+	if n := r.zoneItem(it, i); n > 0 {
+		return n
+	}
+	if len(t.s) == 1 && r.initialHere(i) {
+		it.pig, _ = r.initial(t.s[0])
+		it.init, it.kind, it.known = true, itName, true
+		return 1
+	}
+	if u, k := r.unitPhrase(i); u != 0 && u.dim() == vessel && u != unitBale {
+		if add, k2 := andHalf(r.toks[i+k:]); k2 > 0 && r.toks[i+k].kind == tokWord { // "bag and a half"
+			it.kind, it.v, it.unit, it.known = itQty, 1+add, u, true
+			return k + k2
+		}
+	}
+	any := func(*meaning) bool { return true }
+	m, n := r.lex.phrase(r.toks[i:], any)
+	if m != nil && m.isFrac && (n > 1 || !m.isNum) {
+		it.kind, it.v, it.known, it.sense, it.s = itFrac, m.frac, true, m.sense, m.text
+		return r.afterFraction(it, i, n)
+	}
+	if n < 2 {
+		if v, k := r.lex.spoken(r.toks[i:]); k > 0 {
+			if add, k2 := andHalf(r.toks[i+k:]); k2 > 0 && !r.levelFollows(i+k, k2) {
+				v += add
+				k += k2
+			}
+			it.kind, it.v = itNum, v
+			it.soft = k == 1 && t.s == "one"
+			if t.s == "one" && k == 1 && m != nil {
+				it.sense = m.sense
+			}
+			return r.afterNumber(it, i, k, 0)
+		}
+	}
+	if t.s == "a" || t.s == "an" { // "a bag"
+		if u, k := r.unitPhrase(i + 1); u != 0 && n < 2 && len(r.toks[i+1].s) > 2 && u.dim() == vessel {
+			it.kind, it.v, it.unit, it.known = itQty, 1, u, true
+			if add, k2 := andHalf(r.toks[i+1+k:]); k2 > 0 && !r.levelFollows(i+1+k, k2) {
+				it.v += add
+				k += k2
+			}
+			return 1 + k
+		}
+	}
+	if m != nil {
+		if n == 1 && m.sense.empty() && m.unit != 0 && len(t.s) >= 3 && !(i > 0 && r.toks[i-1].kind == tokNum) { // "mos": months, or a pig
+			if h, ok := r.nearName(t.s); ok && h.pig >= 0 {
+				r.takeName(it, h, i, 0)
+				it.near = true
+				return 1
+			}
+		}
+		r.takeMeaning(it, m)
+		return n
+	}
+	return r.unknownWord(it, i)
+}
+
+func (r *reader) takeMeaning(it *item, m *meaning) {
+	it.known = true
+	it.s = m.text
+	it.sense = m.sense
+	it.unit = m.unit
+	switch {
+	case m.canon != "" && m.drug != "":
+		it.canon = m.canon
+	case m.canon != "":
+		it.canon = m.canon
+	case m.drug != "":
+		it.canon = m.drug
+	}
+}
+
+// unknownWord tries a near-miss spelling, then an initial.
+func (r *reader) unknownWord(it *item, i int) int {
+	t := &r.toks[i]
+	s := t.s
+	if len(s) > 2 && s[len(s)-2:] == "'s" {
+		s = s[:len(s)-2]
+		if m := r.lex.of[s]; m != nil {
+			r.takeMeaning(it, m)
+			return 1
+		}
+	}
+	if len(s) == 1 {
+		if p, ok := r.initial(s[0]); ok {
+			it.pig, it.init, it.kind, it.known = p, true, itName, true
+		}
+		return 1
+	}
+	if r.lex.plain[s] {
+		it.known = true
+		return 1
+	}
+	if t.capital && !t.upper && r.namingAt(i) || t.name {
+		return 1 // a name of its own, not a slip
+	}
+	if h, ok := r.nearName(s); ok {
+		r.takeName(it, h, i, 0)
+		it.near = true
+		return 1
+	}
+	if w, ok := r.lex.correct(s); ok {
+		m := r.lex.of[w]
+		switch {
+		case m.isFrac:
+			it.kind, it.v, it.known = itFrac, m.frac, true
+		case m.isNum:
+			it.kind, it.v = itNum, m.number
+			return r.afterNumber(it, i, 1, 0)
+		case m.isDay:
+			it.kind, it.day, it.known = itDay, m.day, true
+		default:
+			r.takeMeaning(it, m)
+		}
+		it.s = w
+	}
+	return 1
+}
+
+// namingAt says that the word at token i stands where names are given: inside a
+// sentence of a herd that is still being set up, or behind a word for naming.
+func (r *reader) namingAt(i int) bool {
+	if i == 0 {
+		return false
+	}
+	p := &r.toks[i-1]
+	if m := r.lex.of[p.s]; m != nil && m.sense.any(setOf(sHerd, sNamed)) {
+		return true
+	}
+	if p.capital && p.kind == tokWord && i > 1 && r.namingAt(i-1) {
+		return true
+	}
+	return len(r.c.Herd.Animals) == 0 && p.kind != tokBreak && p.s != "."
+}
+
+// initialHere says that the single letter at token i is a pig's initial: a
+// number stands right behind it, or before it at the end of its clause.
+func (r *reader) initialHere(i int) bool {
+	t := &r.toks[i]
+	if _, ok := r.initial(t.s[0]); !ok || (t.s == "a" || t.s == "i" || t.s == "n" || t.s == "w") && !t.capital || t.s == "x" {
+		return false
+	}
+	return i+1 < len(r.toks) && r.toks[i+1].kind == tokNum && r.toks[i+1].spaced && (i == 0 || r.toks[i-1].kind != tokNum || t.capital || t.spaced)
+}
+
+// rightSpelling puts words right that are one slip away from a word of the
+// lexicon, so that they count in phrases too. Names are left as they stand.
+func (r *reader) rightSpelling() {
+	for i := range r.toks {
+		t := &r.toks[i]
+		if t.kind != tokWord || len(t.s) < 3 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
+			continue
+		}
+		if t.name = r.listedAt(i) || r.namedBefore(i) || r.tapedAt(i); t.name {
+			continue
+		}
+		if _, n := r.nameAt(i); n > 0 {
+			continue
+		}
+		if _, ok := r.nearName(t.s); ok {
+			continue
+		}
+		if w, ok := r.lex.correct(t.s); ok {
+			t.s = w
+		}
+	}
+}

@@ -1,0 +1,231 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// contents is what a portion says of a feeder or a barrel.
+type contents struct {
+	amount   *float64  // kilograms of feed, or litres
+	each     []float64 // the amounts one by one
+	vessels  float64   // of unknown size
+	vessel   string
+	full     bool
+	empty    bool
+	fraction *float64
+	days     *float64
+	left     bool // what is still there, not what went in
+	filled   bool // a word of filling or pouring
+	verb     bool // a word of filling: without an amount it means to the brim
+	openBag  bool
+	wrong    bool // an amount of the other kind: gallons of feed
+	bare     bool // the amount had no unit
+	approx   bool
+	bags     bool // the amount was counted in bags or buckets
+	second   bool // a bare number stands beside the amount
+	said     int  // its item
+}
+
+// contentsOf reads the amounts, marks and verbs of items[i:j].
+func (r *reader) contentsOf(i, j int, feed bool) contents {
+	c := contents{said: -1}
+	add := func(v float64) {
+		c.each = append(c.each, v)
+		if c.amount == nil {
+			c.amount = model.Float(v)
+			return
+		}
+		*c.amount += v
+	}
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		prev := &item{}
+		if k > i {
+			prev = &r.items[k-1]
+		}
+		switch {
+		case it.kind == itQty && it.unit.dim() == mass && feed, it.kind == itQty && it.unit.dim() == volume && !feed:
+			if c.amount != nil && c.vessels == 0 && sameAmount(*c.amount, it.si()) {
+				break // "3 bags, 150 lb" says one amount twice
+			}
+			add(it.si())
+			c.said = k
+		case it.kind == itQty && it.unit.dim() == vessel && feed:
+			size, ok := r.sizeOf(it.unit)
+			c.bags = true
+			if k+1 < j && r.items[k+1].qty(mass) && r.items[k+1].gap <= gapAnd && !ok { // "2 50 lb bags" and "2 bags 50 lb"
+				size, ok = r.items[k+1].si(), true
+				r.items[k+1].used = true
+				k++
+			}
+			if !ok {
+				c.vessels += it.v
+				c.vessel = it.unit.name()
+			} else if c.amount != nil && sameAmount(*c.amount, it.v*size) {
+				break
+			} else {
+				add(it.v * size)
+			}
+			c.said = k
+		case it.kind == itQty && (it.unit.dim() == volume && feed || it.unit.dim() == mass && !feed):
+			c.wrong = true
+		case it.kind == itQty && it.unit == unitPct:
+			c.fraction = model.Float(it.v / 100)
+		case it.kind == itQty && it.unit.dim() == days:
+			c.days = model.Float(it.si())
+		case it.kind == itFrac:
+			c.fraction = model.Float(it.v)
+		case it.kind == itSlash && it.v2 > 0 && it.v <= it.v2 && it.v2 <= 16: // 7/8
+			c.fraction = model.Float(it.v / it.v2)
+		case it.kind == itDay && it.day.form == daySlash && it.v < it.v2 && it.v2 <= 8 && k > i && prev.is(sAbout):
+			c.fraction = model.Float(it.v / it.v2)
+		case it.kind == itNum && (!it.soft || r.carry[vessel] != 0 && feed && k+1 < j && (r.items[k+1].s == "in" || r.items[k+1].s == "into")) && !it.ord && !it.label:
+			if r.countsThings(k, j, feed) {
+				it.used = true
+				continue
+			}
+			if u := r.carry[vessel]; u != 0 && feed && it.v <= 12 { // "mixed three batches, put two in the big one"
+				if size, ok := r.sizeOf(u); ok {
+					c.bags = true
+					add(it.v * size)
+					break
+				}
+			}
+			u := r.massUnit()
+			if !feed {
+				u = r.volumeUnit()
+			}
+			if c.amount == nil {
+				add(u.si(it.v))
+				c.bare = true
+				c.said = k
+			} else if !sameAmount(*c.amount, u.si(it.v)) {
+				c.second = true
+				add(u.si(it.v))
+			}
+		case it.is(sFull) && !it.is(sFill) && !r.negated(k, i), it.s == "topped off":
+			c.full = true
+			c.filled = c.filled || it.is(sFill)
+		case it.is(sEmpty), it.is(sOut) && (it.s == "out" || it.s == "is out" || it.s == "are out"):
+			c.empty = true
+		case it.is(sOpenBag):
+			c.openBag = true
+		case it.is(sTook):
+			c.filled = true
+			if c.verb { // "filled the south hopper, took 150"
+				c.full = true
+			}
+			c.verb = true
+			if strings.Contains(it.s, "fill") || strings.Contains(it.s, "top") || strings.Contains(it.s, "full") {
+				c.full = true
+			}
+		case it.is(sFill) || it.is(sWatered) || it.is(sDone):
+			c.filled, c.verb = true, true
+		case it.is(sPour) && it.s != "plus":
+			c.filled = true
+		case it.is(sLeft), it.is(sLook) && (it.s == "saw" || it.s == "level" || it.s == "sits"), it.s == "still":
+			c.left = true
+		default:
+			continue
+		}
+		it.used = true
+		c.approx = c.approx || it.approx || prev.is(sAbout)
+	}
+	if c.left && c.verb && len(c.each) == 1 && c.fraction == nil && r.leftBeforeVerb(i, j) { // "had ten gallons left, so I filled it"
+		c.amount, c.left, c.full = nil, false, true
+	}
+	return c
+}
+
+// leftBeforeVerb says that what was left is told before the filling.
+func (r *reader) leftBeforeVerb(i, j int) bool {
+	left, verb := -1, -1
+	for k := i; k < j; k++ {
+		if r.items[k].is(sLeft) && left < 0 {
+			left = k
+		}
+		if r.items[k].isAny(setOf(sFill, sWatered)) {
+			verb = k
+		}
+	}
+	return left >= 0 && verb > left
+}
+
+func sameAmount(a, b float64) bool {
+	if a == 0 {
+		return false
+	}
+	q := a / b
+	return q > 0.97 && q < 1.03
+}
+
+// negated says that "not" stands right before item k: "not quite full".
+func (r *reader) negated(k, i int) bool {
+	for n := k - 1; n >= i && n >= k-3; n-- {
+		it := &r.items[n]
+		if it.is(sNot) {
+			it.used = true
+			return true
+		}
+		if !it.is(sFiller) || it.gap > gapAnd {
+			return false
+		}
+	}
+	return false
+}
+
+// countsThings says that a number counts feeders or barrels: "all 3 barrels",
+// "3x full".
+func (r *reader) countsThings(k, j int, feed bool) bool {
+	it := &r.items[k]
+	if it.v > 12 {
+		return false
+	}
+	if k+1 < j {
+		n := &r.items[k+1]
+		if n.gap == gapNone && (n.isAny(setOf(sFeeder, sBarrel)) && strings.HasSuffix(n.s, "s") || n.is(sWater) && n.s != "water" || n.s == "x" || n.is(sPigs) || n.s == "times") {
+			return true
+		}
+	}
+	if k > 0 && r.items[k-1].is(sAll) && it.gap == gapNone && k+1 == j {
+		return true
+	}
+	return false
+}
+
+// sizeOf is what one bag, bucket or batch holds in this herd. Bag and sack are
+// one word for two, as are bucket and pail, where only one of them is known.
+func (r *reader) sizeOf(u unitID) (float64, bool) {
+	h := r.c.Herd
+	if u == unitBatch {
+		if kg, ok := r.setUp.sizes["batch"]; ok {
+			return kg, true
+		}
+		return h.BatchKg()
+	}
+	for _, name := range sizeNames(u.name()) {
+		if kg, ok := r.setUp.sizes[name]; ok {
+			return kg, true
+		}
+		if kg, ok := h.Sizes[name]; ok {
+			return kg, true
+		}
+	}
+	return 0, false
+}
+
+func sizeNames(name string) []string {
+	switch name {
+	case "bag":
+		return []string{"bag", "sack"}
+	case "sack":
+		return []string{"sack", "bag"}
+	case "bucket":
+		return []string{"bucket", "pail"}
+	case "pail":
+		return []string{"pail", "bucket"}
+	}
+	return []string{name}
+}

@@ -1,0 +1,107 @@
+package reading
+
+import (
+	"troughbell/model"
+)
+
+// fillAway reads a span of days of absence.
+func (r *reader) fillAway(s span) {
+	var days []model.Day
+	var exprs []dayExpr
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itDay {
+			continue
+		}
+		from := r.today
+		if len(days) > 0 {
+			from = days[len(days)-1]
+		}
+		e := it.day
+		var d model.Day
+		var ok bool
+		if e.form == dayWeekday && len(days) > 0 {
+			d, ok = from.Next(weekdayOf(e.a)), true
+		} else if e.form == dayOffset && e.coarse {
+			d, ok = r.today+7, true
+		} else {
+			d, ok = e.on(from, lookForward, r.dayFirst)
+		}
+		if ok {
+			it.used = true
+			days = append(days, d)
+			exprs = append(exprs, e)
+		}
+	}
+	// "jul 24 to 27", "24th-27th of july": a bare number closes the span.
+	if len(days) == 1 && exprs[0].form == dayDate {
+		for k := s.i; k < s.j; k++ {
+			it := &r.items[k]
+			if it.kind == itNum && !it.soft && it.v >= 1 && it.v <= 31 && it.v == float64(int(it.v)) && !it.used {
+				e := exprs[0]
+				e.b = int(it.v)
+				if d, ok := e.on(r.today, lookForward, r.dayFirst); ok {
+					if d < days[0] && k < r.dayAt(s) {
+						days = []model.Day{d, days[0]}
+					} else if d >= days[0] {
+						days = append(days, d)
+					}
+					it.used = true
+					break
+				}
+			}
+		}
+	}
+	a := model.AwayFrom{}
+	switch {
+	case len(days) >= 2:
+		a.From, a.To = days[0], days[1]
+	case len(days) == 1:
+		a.From, a.To = days[0], days[0]
+		if k := r.firstOpenDays(s); k >= 0 {
+			a.To = a.From + model.Day(r.items[k].si()) - 1
+			r.items[k].used = true
+		} else if r.quoteHas(s, "until", "till", "til", "through", "thru", "back", "bis") && !r.has(s, sFrom) {
+			a.From = r.today
+		}
+		if exprs[0].form == dayWeekday && a.To == a.From { // a weekend has two days
+			a.To += model.Day(exprs[0].b)
+		}
+		if exprs[0].coarse && exprs[0].form == dayOffset {
+			a.From = r.today + model.Day((8-int(r.today.Weekday()))%7)
+			if a.From <= r.today {
+				a.From += 7
+			}
+			a.To = a.From + 6
+		}
+	default:
+		if k := r.firstOpenDays(s); k >= 0 {
+			a.From, a.To = r.today, r.today+model.Day(r.items[k].si())-1
+			r.items[k].used = true
+		} else {
+			r.idleSpan(s)
+			return
+		}
+	}
+	if a.To < a.From {
+		r.clarify(Clarify{About: "away", Code: "date_unclear", Want: "", Draft: []Entry{r.draft(Fact{a}, s)}}, s)
+		return
+	}
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].is(sAway) {
+			r.items[k].used = true
+		}
+	}
+	r.emitOn(Fact{a}, s, r.today, nil, false)
+}
+
+func (r *reader) dayAt(s span) int {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].kind == itDay {
+			return k
+		}
+	}
+	return s.j
+}
+
+func (r *reader) firstOpenDays(s span) int { return r.firstQty(s, days) }

@@ -1,0 +1,107 @@
+package reading
+
+import (
+	"troughbell/model"
+)
+
+// fillBooked reads appointments with the butcher: several days give several
+// bookings.
+func (r *reader) fillBooked(s span) {
+	if r.tookThere(s) {
+		r.fillGone(s)
+		return
+	}
+	cancel := r.has(s, sCancel) && !r.quoteHas(s, "rescheduled")
+	var days []int
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itDay {
+			days = append(days, k)
+		}
+	}
+	if len(days) == 0 {
+		if cancel {
+			r.emitOn(Fact{model.Booked{Cancelled: true}}, s, r.today, nil, false)
+			return
+		}
+		if r.has(s, sBook) && r.has(s, sButcher) && !r.has(s, sAsk) {
+			r.clarify(Clarify{About: "booked", Code: "date_unclear", Want: "date", Draft: []Entry{r.draft(Fact{model.Booked{Count: r.bookedCount(s.i, s.j)}}, s)}}, s)
+			return
+		}
+		r.idleSpan(s)
+		return
+	}
+	for n, k := range days {
+		it := &r.items[k]
+		lo, hi := s.i, s.j
+		if n > 0 {
+			lo = r.partStart(days[n-1]+1, k+1)
+			if lo == days[n-1]+1 && r.items[lo].gap < gapAnd {
+				lo = k
+			}
+		}
+		if n+1 < len(days) {
+			hi = r.partStart(k+1, days[n+1]+1)
+			if hi == k+1 && r.items[hi].gap < gapAnd {
+				hi = days[n+1]
+			}
+		}
+		it.used = true
+		if it.day.coarse {
+			r.clarify(Clarify{About: "booked", Code: "date_unclear", Want: "date", Draft: []Entry{r.draft(Fact{model.Booked{Count: r.bookedCount(lo, hi)}}, s)}}, s)
+			continue
+		}
+		day, ok := it.day.on(r.today, lookForward, r.dayFirst)
+		if !ok {
+			continue
+		}
+		b := model.Booked{Day: day, Cancelled: cancel}
+		for x := lo; x < hi; x++ {
+			if c := &r.items[x]; c.kind == itClock && (n == 0 || x > k) {
+				b.Minute = model.Int(settleClock(c.clock, c.ampm, it.day.part, false, r.nowMin, lookForward))
+				c.used = true
+				break
+			}
+		}
+		if b.Minute == nil {
+			for x := k + 1; x < hi; x++ {
+				if r.items[x].kind == itNum && r.clockLike(x, s) {
+					b.Minute = model.Int(settleClock(int(r.items[x].v)*60, r.items[x].v > 12, it.day.part, false, r.nowMin, lookForward))
+					r.items[x].used = true
+				}
+			}
+		}
+		b.Count = r.bookedCount(lo, hi)
+		if sel := r.selectPigs(lo, hi); b.Count == 0 && len(sel.pigs) > 0 && !sel.all {
+			b.Count = len(sel.pigs)
+		}
+		for x := lo; x < hi; x++ {
+			if r.items[x].isAny(setOf(sButcher, sBook, sCancel, sMove, sPigs)) {
+				r.items[x].used = true
+			}
+		}
+		r.emitOn(Fact{b}, span{s.frame, lo, hi}, r.today, b.Minute, false).Minute = b.Minute
+	}
+}
+
+// bookedCount is how many pigs a booking is for, 0 where not said.
+func (r *reader) bookedCount(i, j int) int {
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.kind == itNum && !it.soft && !it.ord && !it.used && it.v <= 60 && it.v >= 1 && it.v == float64(int(it.v)) && !r.clockLike(k, span{0, i, j}) {
+			it.used = true
+			return int(it.v)
+		}
+		if it.is(sAll) && k+1 < j && r.items[k+1].kind == itNum {
+			continue
+		}
+	}
+	return 0
+}
+
+// tookThere says that pigs were brought to the butcher already.
+func (r *reader) tookThere(s span) bool {
+	if s.i < s.j {
+		s.i = r.sentenceStart(s.i)
+	}
+	return r.has(s, sButcher) && r.quoteHas(s, "took", "hauled", "went", "dropped", "dropped off", "brought", "sent", "loaded", "drove", "delivered", "taken", "gone") && !r.has(s, sPlan)
+}

@@ -1,0 +1,124 @@
+package reading
+
+import (
+	"troughbell/model"
+)
+
+// hung reads hanging and packaged weights: one for each pig, or a total.
+func (r *reader) hung(s span) {
+	total := r.has(s, sTotal)
+	packagedFirst := -1
+	type part struct {
+		kg   float64
+		pack bool
+		k    int
+	}
+	var ps []part
+	g := model.Gone{How: model.Butchered}
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.is(sPackaged) && !it.is(sHung):
+			packagedFirst = k
+			it.used = true
+		case it.is(sHung):
+			it.used = true
+		case it.qty(mass):
+			ps = append(ps, part{it.si(), false, k})
+			it.used = true
+		case it.kind == itNum && !it.soft && !it.ord && !r.countOfPigs(k, s) && it.v >= 20:
+			ps = append(ps, part{r.massUnit().si(it.v), false, k})
+			it.used = true
+		case it.qty(money):
+			g.Amount, g.Currency = model.Float(it.v), it.unit.name()
+			it.used = true
+		}
+	}
+	if len(ps) == 0 {
+		r.idleSpan(s)
+		return
+	}
+	hungAt := r.find(s, sHung)
+	for x := range ps { // a number belongs to the nearer of the two words
+		switch {
+		case hungAt < 0:
+			ps[x].pack = true
+		case packagedFirst >= 0:
+			dh, dp := abs(ps[x].k-hungAt), abs(ps[x].k-packagedFirst)
+			ps[x].pack = dp < dh
+		}
+	}
+	sel := r.selectPigs(s.i, s.j)
+	var hungs, packs []part
+	for _, p := range ps {
+		if p.pack {
+			packs = append(packs, p)
+		} else {
+			hungs = append(hungs, p)
+		}
+	}
+	names := sel.pigs
+	if len(names) > 0 && !sel.all && len(hungs) == len(names) && len(hungs) > 0 {
+		for x, p := range hungs {
+			v := g
+			v.Animals = selection{pigs: names[x : x+1]}.names(r)
+			v.HangingKg = model.Float(p.kg)
+			if len(packs) == len(hungs) {
+				v.PackagedKg = model.Float(packs[x].kg)
+			}
+			r.emit(Fact{v}, s)
+		}
+		return
+	}
+	v := g
+	v.Animals = sel.names(r)
+	if len(names) == 0 || sel.all {
+		v.Animals = []string{model.All}
+	}
+	if len(hungs) > 1 && !total && v.Animals[0] == model.All { // a list: whose is whose is not said
+		if gone := r.lastButchered(len(hungs)); len(gone) == len(hungs) {
+			for x, p := range hungs {
+				o := g
+				o.Animals = []string{gone[x]}
+				o.HangingKg = model.Float(p.kg)
+				r.emit(Fact{o}, s)
+			}
+			return
+		}
+	}
+	sum := 0.0
+	for _, p := range hungs {
+		sum += p.kg
+	}
+	if sum > 0 {
+		v.HangingKg = model.Float(sum)
+	}
+	sum = 0
+	for _, p := range packs {
+		sum += p.kg
+	}
+	if sum > 0 {
+		v.PackagedKg = model.Float(sum)
+	}
+	r.emit(Fact{v}, s)
+}
+
+// lastButchered are the names of the pigs that a list of n weights can be about:
+// those last gone to the butcher, else none.
+func (r *reader) lastButchered(n int) []string {
+	gones := r.c.Herd.Gones
+	for k := len(gones) - 1; k >= 0; k-- {
+		g := gones[k].F
+		if g.How == model.Butchered && len(g.Animals) == n && g.HangingKg == nil {
+			return nil // their order at the butcher's is not theirs in the text
+		}
+	}
+	return nil
+}
+
+func abs(x int) int {
+	if x < 0 {
+		return -x
+	}
+	return x
+}

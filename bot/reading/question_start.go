@@ -1,0 +1,131 @@
+package reading
+
+import (
+	"strings"
+)
+
+func (r *reader) isQuestion(k int) bool { return r.items[k].quest && r.questionStart(k) }
+
+// questionStart says that a question begins at item k.
+func (r *reader) questionStart(k int) bool {
+	it := &r.items[k]
+	clause := k == 0 || it.gap >= gapComma || r.fillersBefore(k) || it.gap == gapAnd && it.is(sAskSure)
+	switch {
+	case it.pig >= 0 || it.feeder >= 0 || it.barrel >= 0:
+		return it.quest && clause && it.gap >= gapStop && !r.measured(k) || it.quest && k == 0 && !r.measured(k)
+	case it.is(sWhatIf) && clause && (it.s == "what if" || it.quest && it.s != "with" || it.s == "how about if" || it.s == "suppose" || it.s == "say we" || it.s == "say i"):
+		return true
+	case firstWord(it.s) == "if" && clause && r.asksLater(k):
+		return true
+	case it.is(sAskSure) && clause && !r.relative(k) && !r.afterSubject(k):
+		return true
+	case it.is(sAskSure) && strings.Contains(it.s, " ") && !r.relative(k) && r.strongAsk(it.s):
+		return true
+	case it.is(sAsk) && clause && it.quest:
+		return true
+	case it.is(sAsk) && k == 0 && r.inverted(k):
+		return true
+	case it.quest && k == r.sentenceStart(k) && !r.measured(k):
+		return true
+	case it.s == "plan" && clause && k+1 < len(r.items) && (r.items[k+1].kind == itNum || r.items[k+1].s == "for"):
+		return true
+	}
+	return false
+}
+
+// strongAsk are phrases that ask wherever they stand.
+func (r *reader) strongAsk(s string) bool {
+	switch firstWord(s) {
+	case "how", "when", "what":
+		return s != "what was" && s != "what is" && s != "what are" && s != "how are" && s != "what about" && s != "how about" && s != "when was" && s != "what did"
+	}
+	return s == "will it last" || s == "do i need" || s == "is it time" || s == "any idea" || s == "tell me when" || s == "tell me how" || s == "tell me what" || s == "want to know" || s == "need to know" || s == "i would like to know" || s == "i'd like to know"
+}
+
+// relative says that a question's word is no question here: "what was left in
+// the open bag plus one", "the pig which coughs".
+func (r *reader) relative(k int) bool {
+	it := &r.items[k]
+	if it.quest {
+		return false
+	}
+	switch it.s {
+	case "what was", "which", "who", "where", "what is", "whats", "how", "what", "where is":
+		for n := k + 1; n < r.sentenceEnd(k); n++ {
+			if x := &r.items[n]; x.number() && !x.soft && x.kind != itClock && !r.askedNumber(n) {
+				return true
+			}
+		}
+		return it.s == "who" && k > 0 || it.s == "which" && k > 0 && it.gap < gapStop
+	}
+	return false
+}
+
+func (r *reader) askedNumber(n int) bool {
+	it := &r.items[n]
+	return it.v >= 100 || it.qty(mass) || n+1 < len(r.items) && (r.items[n+1].is(sPigs) || r.items[n+1].is(sMore))
+}
+
+// inverted says that the first words are in a question's order: "is it", "do
+// the", "will they".
+func (r *reader) inverted(k int) bool {
+	if k+1 >= len(r.items) {
+		return false
+	}
+	n := &r.items[k+1]
+	switch r.items[k].s {
+	case "show", "list", "tell", "give", "explain", "calculate", "estimate", "forecast", "predict", "compute":
+		return !r.measured(k)
+	case "is", "are", "do", "does", "will", "can", "should", "am", "shall", "would", "could", "did":
+		return n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "my" || n.s == "there" || n.feeder >= 0 || n.barrel >= 0
+	}
+	return false
+}
+
+// measured says that the sentence of item k states amounts, as a fact does.
+func (r *reader) measured(k int) bool {
+	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
+		if it := &r.items[n]; (it.kind == itNum && !it.soft && !(n > 0 && r.items[n-1].kind == itDay) || it.kind == itDim || it.kind == itQty && it.unit.dim() != days) && !r.has(span{0, r.sentenceStart(k), r.sentenceEnd(k)}, sTopic) {
+			return true
+		}
+	}
+	return false
+}
+
+// afterSubject says that a verb at k follows its subject, as in a statement:
+// "we are the ...", "they have ...".
+func (r *reader) afterSubject(k int) bool {
+	if k == 0 || r.items[k].gap >= gapComma {
+		return false
+	}
+	switch firstWord(r.items[k].s) {
+	case "is", "are", "am", "do", "does", "did", "will", "can", "have", "has", "should", "could", "would":
+	default:
+		return false
+	}
+	p := &r.items[k-1]
+	return p.is(sPronoun) || p.s == "we" || p.s == "i" || p.s == "there" || p.s == "that" || p.s == "this"
+}
+
+// asksLater says that the sentence of an "if" goes on to ask: "if I skip a week
+// will the feed last".
+func (r *reader) asksLater(k int) bool {
+	for n := k + 1; n < r.sentenceEnd(k); n++ {
+		it := &r.items[n]
+		if it.quest || it.is(sAskSure) && !it.is(sFiller) || it.s == "will the" || it.s == "how much" || it.s == "when will" {
+			return true
+		}
+	}
+	return false
+}
+
+// reminderAhead finds the word for a reminder right behind a polite opening:
+// "could you remind me ..."; -1 if there is none.
+func (r *reader) reminderAhead(k int) int {
+	for n := k + 1; n < len(r.items) && n <= k+3 && r.items[n].gap < gapComma; n++ {
+		if r.items[n].is(sRemind) {
+			return n
+		}
+	}
+	return -1
+}

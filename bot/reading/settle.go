@@ -1,0 +1,194 @@
+package reading
+
+import (
+	"slices"
+	"sort"
+
+	"troughbell/model"
+)
+
+// settle puts the entries in the order of the text, judges their days, and
+// gathers what was not understood.
+func (r *reader) settle() Reading {
+	for k := range r.out {
+		r.out[k] = r.judgeDay(r.out[k])
+	}
+	r.out = r.merged(r.out)
+	sort.SliceStable(r.out, func(a, b int) bool { return r.out[a].From < r.out[b].From })
+	if r.noise() {
+		return r.just(None{Reason: NoneUnknown})
+	}
+	if !r.answered {
+		r.leftOver()
+	}
+	if len(r.out) == 0 && len(r.c.Herd.Animals) == 0 {
+		r.bareArrival()
+	}
+	if len(r.out) == 0 && len(r.items) == 1 && r.items[0].isAny(setOf(sOut, sDown)) && !r.items[0].is(sPigs) {
+		r.askAlarm(r.items[0].is(sDown) && !r.items[0].is(sOut))
+	}
+	if len(r.out) == 0 {
+		reason := NoneChatter
+		if len(r.left) > 0 {
+			reason = NoneUnknown
+		}
+		for k := range r.items {
+			if r.items[k].is(sThanks) {
+				reason = NoneChatter
+			}
+		}
+		if reason == NoneUnknown && r.chatter() {
+			reason = NoneChatter
+		}
+		got := r.just(None{Reason: reason})
+		got.Left = r.left
+		return got
+	}
+	return Reading{Entries: r.out, Left: r.left, Answers: r.answered}
+}
+
+// chatter says that no word of the trade stands in the text.
+func (r *reader) chatter() bool {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.kind != itWord || it.isAny(tradeSenses) {
+			return false
+		}
+	}
+	return true
+}
+
+var tradeSenses = setOf(sGirth, sLength, sTape, sWeigh, sFeed, sFeeder, sFill, sWater, sWatered, sBarrel, sWallow, sHose, sWorm, sTreat, sMove, sPen, sFence, sSick, sOut, sDown, sMixed, sRecipe, sIngredient, sButcher, sTarget, sChore)
+
+// judgeDay refuses facts of a day that has not come, or from before the pigs
+// came.
+func (r *reader) judgeDay(e Entry) Entry {
+	f, ok := e.Act.(Fact)
+	if !ok {
+		return e
+	}
+	if f.Check() != nil { // nobody means a pen of no size
+		e.Act = None{Reason: NoneUnknown}
+		return e
+	}
+	switch f.Fact.(type) {
+	case model.Setting, model.Booked, model.AwayFrom, model.Remind, model.Note, model.Recipe:
+		return e
+	}
+	if e.On > r.today {
+		e.Act = None{Reason: NoneFuture}
+		e.On, e.Minute, e.Dated = r.today, nil, false
+		return e
+	}
+	if _, arrives := f.Fact.(model.Arrive); arrives {
+		return e
+	}
+	switch f.Fact.(type) {
+	case model.Stock, model.Spend:
+		return e
+	}
+	if _, alarm := f.Fact.(model.Alarm); alarm {
+		return e
+	}
+	if first, ok := r.firstArrival(); ok && e.On < first {
+		e.Act = None{Reason: NoneBefore}
+		e.On, e.Minute, e.Dated = r.today, nil, false
+	}
+	return e
+}
+
+func (r *reader) firstArrival() (model.Day, bool) {
+	h := r.c.Herd
+	if len(h.Groups) == 0 {
+		return 0, false
+	}
+	first := h.Groups[0].Arrived
+	for _, g := range h.Groups {
+		first = min(first, g.Arrived)
+	}
+	return first, true
+}
+
+// merged drops refusals that repeat themselves or stand beside facts, and
+// chatter beside anything.
+func (r *reader) merged(es []Entry) []Entry {
+	facts := 0
+	for _, e := range es {
+		if _, none := e.Act.(None); !none {
+			facts++
+		}
+	}
+	es = withoutDoubleDrug(es)
+	es = withoutDoubleWater(es)
+	out := es[:0]
+	seen := map[string]bool{}
+	for _, e := range es {
+		if _, later := e.Act.(Snooze); later && facts > 1 && r.c.LastNudge == nil {
+			continue // "did water. feed later maybe"
+		}
+		if _, ask := e.Act.(Ask); ask && facts > 1 && slices.Contains(r.soft, e.From) {
+			continue // "got the weights back, dot was 182"
+		}
+		if _, help := e.Act.(Help); help && facts > 1 {
+			continue // "PIGS OUT HELP"
+		}
+		if d, done := e.Act.(Done); done && facts > 1 && len(d.About) == 0 {
+			continue // "round's done: ..."
+		}
+		if n, none := e.Act.(None); none {
+			if facts > 0 && n.Reason != NoneBefore && n.Reason != NoneUnit || seen[n.Reason] || facts == 0 && len(seen) > 0 {
+				continue
+			}
+			seen[n.Reason] = true
+		}
+		out = append(out, e)
+	}
+	return out
+}
+
+// leftOver gathers the runs of words that nothing was made of.
+func (r *reader) leftOver() {
+	flush := func(i, j int) {
+		for i < j && r.items[i].isAny(leaveOut) && r.items[i].kind == itWord {
+			i++
+		}
+		for j > i && r.items[j-1].isAny(leaveOut) && r.items[j-1].kind == itWord {
+			j--
+		}
+		if i < j && r.worthQuoting(i, j) {
+			r.left = append(r.left, r.quote(i, j))
+		}
+	}
+	from := -1
+	for k := range r.items {
+		it := &r.items[k]
+		open := !it.used && it.kind != itDay && it.kind != itClock
+		if open && from < 0 {
+			from = k
+		}
+		if from >= 0 && (!open || it.gap >= gapStop && k > from) {
+			flush(from, k)
+			from = -1
+			if open {
+				from = k
+			}
+		}
+	}
+	if from >= 0 {
+		flush(from, len(r.items))
+	}
+}
+
+var leaveOut = setOf(sFiller, sAnd, sThanks, sAbout, sIs, sYes)
+
+// worthQuoting says that words hold a number, a name, an unknown word or a word
+// of the trade.
+func (r *reader) worthQuoting(i, j int) bool {
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.number() && !it.soft || it.kind == itDim || it.kind == itName || it.kind == itThing || !it.known && len(it.s) > 1 || it.isAny(tradeSenses) {
+			return true
+		}
+	}
+	return j-i > 2 && len(r.out) == 0 // plain words beside a fact are but talk
+}

@@ -1,0 +1,189 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// fillZone reads the time zone by name, by place, or by the clock on the wall.
+func (r *reader) fillZone(s span) {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.canon == zoneCanon {
+			r.useAll(s)
+			r.set(s, model.Setting{Key: model.SetZone, Text: it.s})
+			return
+		}
+	}
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itClock {
+			continue
+		}
+		guess := zoneForClock(r.c.Now, it.clock, r.units)
+		if len(guess) == 0 && !it.ampm {
+			guess = zoneForClock(r.c.Now, (it.clock+720)%1440, r.units)
+		}
+		r.useAll(s)
+		if len(guess) == 0 {
+			r.clarify(Clarify{About: "settings", Code: "zone_guess", Want: "zone", Draft: []Entry{r.draft(Fact{model.Setting{Key: model.SetZone}}, s)}}, s)
+			return
+		}
+		r.set(s, model.Setting{Key: model.SetZone, Text: guess[0]})
+		return
+	}
+	r.idleSpan(s)
+}
+
+func (r *reader) fillUnits(s span) {
+	units := ""
+	for k := s.i; k < s.j; k++ {
+		switch it := &r.items[k]; {
+		case it.is(sUS):
+			units = model.US
+		case it.is(sMetric):
+			units = model.Metric
+		case it.kind == itWord && it.unit != 0 && units == "":
+			units = model.US
+			if it.unit.metric() {
+				units = model.Metric
+			}
+		default:
+			continue
+		}
+		r.items[k].used = true
+	}
+	if units == "" || !r.has(s, sUS) && !r.has(s, sMetric) && !r.has(s, sUnits) && len(r.items) > unitTalk && r.c.Herd.Units != "" {
+		r.idleSpan(s)
+		return
+	}
+	r.useAll(s)
+	r.set(s, model.Setting{Key: model.SetUnits, Text: units})
+	r.unitsSaid(units)
+}
+
+// unitsSaid lets units hold for the rest of the text.
+func (r *reader) unitsSaid(units string) { r.units = units }
+
+// fillHerd reads the herd's name: the words behind "herd", "called", "name".
+func (r *reader) fillHerd(s span) {
+	from := -1
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.is(sHerd) || it.is(sNamed) || from == k && (it.s == "is" || it.s == "the" || it.s == "to" || it.s == "it" || it.s == "will be" || it.s == "name" || it.s == "be") {
+			if from >= 0 && from < k && it.capital {
+				break
+			}
+			from = k + 1
+			it.used = true
+		} else if from < 0 && !it.is(sFiller) && !it.is(sPronoun) {
+			break
+		} else if from >= 0 {
+			break
+		}
+	}
+	if from < 0 || from >= s.j || !r.items[from].capital && r.find(s, sHerd) >= 0 {
+		if name := r.nameBeforeHerd(s); name != "" {
+			r.set(s, model.Setting{Key: model.SetHerd, Text: name})
+			return
+		}
+	}
+	if from < 0 || from >= s.j {
+		r.idleSpan(s)
+		return
+	}
+	to := from
+	for to < s.j && (to == from || r.items[to].gap < gapComma) {
+		if to > from && !r.items[to].capital && (r.items[to].s == "and" || r.items[to].is(sZone) && !r.items[to].is(sFiller) || r.items[to].gap == gapAnd && !r.items[to].capital || r.items[to].is(sPronoun) || r.items[to].s == "we" || r.items[to].s == "in") {
+			break
+		}
+		if to > from && r.items[to].gap == gapAnd && !r.items[to].capital {
+			break
+		}
+		r.items[to].used = true
+		to++
+	}
+	name := strings.Trim(strings.TrimSpace(r.text[r.items[from].from:r.items[to-1].to]), `"'“”.,`)
+	if name == "" {
+		r.idleSpan(s)
+		return
+	}
+	r.set(s, model.Setting{Key: model.SetHerd, Text: name})
+}
+
+func (r *reader) fillCurrency(s span) {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.unit.dim() == money {
+			r.useAll(s)
+			r.set(s, model.Setting{Key: model.SetCurrency, Text: it.unit.name()})
+			return
+		}
+	}
+	for i := range r.toks {
+		if t := &r.toks[i]; t.from >= r.items[s.i].from && (t.s == "€" || t.s == "$" || t.s == "£") {
+			r.useAll(s)
+			r.set(s, model.Setting{Key: model.SetCurrency, Text: units[r.currencySign(t.s)].name})
+			return
+		}
+	}
+	r.idleSpan(s)
+}
+
+// fillSize reads "a bag is 50 lb": what one measure holds.
+func (r *reader) fillSize(s span) {
+	name := ""
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.unit != 0 && it.unit.dim() == vessel && it.unit != unitBale {
+			name = it.unit.name()
+			it.used = true
+		}
+		if it.qty(mass) && name != "" {
+			it.used = true
+			r.setUp.sizes = setSize(r.setUp.sizes, name, it.si())
+			r.set(s, model.Setting{Key: model.SetSize, Thing: &model.Thing{Name: name, FeedKg: model.Float(it.si())}})
+			name = ""
+		} else if it.kind == itNum && !it.soft && name != "" {
+			kg := r.massUnit().si(it.v)
+			it.used = true
+			r.setUp.sizes = setSize(r.setUp.sizes, name, kg)
+			r.set(s, model.Setting{Key: model.SetSize, Thing: &model.Thing{Name: name, FeedKg: model.Float(kg)}})
+			name = ""
+		}
+	}
+	if name != "" { // "50 lb bags"
+		if k := r.firstQty(s, mass); k >= 0 {
+			kg := r.items[k].si()
+			r.items[k].used = true
+			r.setUp.sizes = setSize(r.setUp.sizes, name, kg)
+			r.set(s, model.Setting{Key: model.SetSize, Thing: &model.Thing{Name: name, FeedKg: model.Float(kg)}})
+			return
+		}
+		r.idleSpan(s)
+	}
+}
+
+func (r *reader) fillMute(s span) {
+	about := r.aboutIn(s)
+	r.useAll(s)
+	if len(about) == 0 {
+		r.emit(Snooze{Stop: true}, s)
+		return
+	}
+	for _, a := range about {
+		r.set(s, model.Setting{Key: model.SetMute, Text: a})
+	}
+}
+
+// nameBeforeHerd is the capitalised name right before the word for the herd:
+// "the Larkspur herd".
+func (r *reader) nameBeforeHerd(s span) string {
+	k := r.find(s, sHerd)
+	from := k
+	for from > 0 && r.items[from].gap == gapNone && r.items[from-1].kind == itWord && r.items[from-1].capital && !stopWords[r.items[from-1].s] {
+		from--
+		r.items[from].used = true
+	}
+	return r.quote(from, k)
+}

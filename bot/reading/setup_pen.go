@@ -1,0 +1,165 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// fillSetPen reads pens with their sizes and which one is in use.
+func (r *reader) fillSetPen(s span) {
+	// Where the pigs are is said behind the sizes: read it first.
+	in, cut := r.penInUse(s)
+	var ts []newThing
+	if cut > s.i {
+		ts = r.thingsIn(span{s.frame, s.i, cut}, penKind)
+	}
+	// Pens without a size are set up only where nothing but names was said.
+	kept := ts[:0]
+	for _, t := range ts {
+		if t.said || t.name != "" {
+			kept = append(kept, t)
+		}
+	}
+	ts = kept
+	found := false
+	for x := range ts {
+		if in != "" && samePen(ts[x].name, in) || in == "*" && x == len(ts)-1 {
+			ts[x].inUse, found = true, true
+		}
+	}
+	for _, t := range ts {
+		th := &model.Thing{Name: t.name, AreaM2: t.m2}
+		if t.inUse {
+			yes := true
+			th.InUse = &yes
+		}
+		r.setUp.pens = append(r.setUp.pens, t.name)
+		r.set(s, model.Setting{Key: model.SetPen, Thing: th})
+	}
+	if in != "" && in != "*" && !found {
+		r.penNowInUse(s, in)
+	}
+	if len(ts) == 0 && in == "" {
+		r.idleSpan(s)
+	}
+}
+
+// penNowInUse marks a pen of this text or of the herd as the one in use.
+func (r *reader) penNowInUse(s span, name string) {
+	yes := true
+	for x := range r.out {
+		if f, ok := r.out[x].Act.(Fact); ok {
+			if st, ok := f.Fact.(model.Setting); ok && st.Key == model.SetPen && samePen(st.Thing.Name, name) {
+				th := *st.Thing
+				th.InUse = &yes
+				st.Thing = &th
+				r.out[x].Act = Fact{st}
+				return
+			}
+		}
+	}
+	for _, p := range r.c.Herd.Pens {
+		if samePen(p.Name, name) {
+			name = p.Name
+		}
+	}
+	r.set(s, model.Setting{Key: model.SetPen, Thing: &model.Thing{Name: name, InUse: &yes}})
+}
+
+func samePen(a, b string) bool {
+	strip := func(s string) string {
+		s = strings.ToLower(s)
+		s = strings.TrimPrefix(s, "the ")
+		if rest, ok := strings.CutPrefix(s, "pen "); ok {
+			return rest
+		}
+		return strings.TrimSuffix(s, " pen")
+	}
+	return strip(a) == strip(b)
+}
+
+// penInUse finds which pen the pigs are in and where the words about it begin.
+// "*" means the pen said right before.
+func (r *reader) penInUse(s span) (name string, cut int) {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if !it.is(sInUse) || it.capital && it.gap < gapStop && !strings.Contains(it.s, " ") {
+			continue
+		}
+		it.used = true
+		ends := it.s == "in use" || it.s == "current" || it.s == "active" || it.s == "in now" || it.s == "using now" || it.s == "being used" || it.s == "is in use" || strings.HasPrefix(it.s, "is where") || strings.HasPrefix(it.s, "where") || it.s == "in it now" || it.s == "is the current one" || it.s == "occupied" || it.s == "is current"
+		if ends {
+			// "north 4000 sq ft in use, south 5000": the one before, and the
+			// rest goes on.
+			if n := r.penNameBefore(k, s); n != "" {
+				return n, s.j
+			}
+			return "*", k
+		}
+		from := k + 1
+		if from < s.j && (r.items[from].s == "in" || r.items[from].s == "the" || r.items[from].s == "pen" || r.items[from].is(sNow) && !r.items[from].capital) {
+			r.items[from].used = true
+			if r.items[from].s == "pen" && from+1 < s.j && r.items[from+1].kind == itNum {
+				r.items[from+1].used = true
+				return "pen " + r.items[from+1].s, k
+			}
+			from++
+		}
+		if from < s.j && r.items[from].s == "the" {
+			from++
+		}
+		if from < s.j {
+			f := &r.items[from]
+			f.used = true
+			if f.pen >= 0 {
+				return r.c.Herd.Pens[f.pen].Name, r.clauseStart(k, s)
+			}
+			if f.kind == itNum {
+				return "pen " + f.s, r.clauseStart(k, s)
+			}
+			to := from
+			for to+1 < s.j && r.items[to+1].gap == gapNone && (r.nameLike(to+1) || r.items[to+1].is(sPen)) {
+				to++
+				r.items[to].used = true
+			}
+			return strings.TrimSpace(r.text[f.from:r.items[to].to]), r.clauseStart(k, s)
+		}
+	}
+	return "", s.j
+}
+
+// clauseStart is where the clause with item k begins, if nothing of size stands
+// in it before k.
+func (r *reader) clauseStart(k int, s span) int {
+	n := k
+	for n > s.i && r.items[n].gap < gapComma {
+		p := &r.items[n-1]
+		if p.kind == itQty || p.kind == itDim {
+			return n
+		}
+		n--
+	}
+	return n
+}
+
+// penNameBefore is the name said last before item k.
+func (r *reader) penNameBefore(k int, s span) string {
+	for n := k - 1; n >= s.i; n-- {
+		it := &r.items[n]
+		if it.pen >= 0 {
+			return r.c.Herd.Pens[it.pen].Name
+		}
+		if it.kind == itNum && n > s.i && r.items[n-1].is(sPen) {
+			return "pen " + it.s
+		}
+		if it.kind == itWord && r.nameLike(n) && !it.is(sPen) {
+			from := n
+			for from > s.i && r.items[from].gap == gapNone && r.nameLike(from-1) && !r.items[from-1].is(sPen) {
+				from--
+			}
+			return strings.TrimSpace(r.text[r.items[from].from:it.to])
+		}
+	}
+	return ""
+}

@@ -1,0 +1,331 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// newThing is a feeder, barrel or pen that a text sets up.
+type newThing struct {
+	name    string
+	at      int // where its name or size stands
+	kg, l   *float64
+	m2      *float64
+	nipples *int
+	inUse   bool
+	said    bool // its size was said
+}
+
+// thingKind says which words and amounts belong to a kind of thing.
+type thingKind struct {
+	key     string
+	generic senses
+	names   func(it *item) int8
+	old     func(r *reader, k int8) string
+	size    func(r *reader, it *item) (t newThing, ok bool)
+}
+
+var feederKind = thingKind{
+	key: model.SetFeeder, generic: setOf(sFeeder, sBarrel),
+	names: func(it *item) int8 { return it.feeder },
+	old:   func(r *reader, k int8) string { return r.c.Herd.Feeders[k].Name },
+	size: func(r *reader, it *item) (newThing, bool) {
+		switch {
+		case it.qty(mass):
+			return newThing{kg: model.Float(it.si())}, true
+		case it.qty(volume):
+			return newThing{l: model.Float(it.si())}, true
+		case it.qty(vessel) && it.unit != unitBale:
+			if size, ok := r.sizeOf(it.unit); ok {
+				return newThing{kg: model.Float(it.v * size)}, true
+			}
+		case it.kind == itNum && !it.soft && !it.ord && it.v >= 20:
+			return newThing{kg: model.Float(r.massUnit().si(it.v))}, true
+		}
+		return newThing{}, false
+	},
+}
+
+var barrelKind = thingKind{
+	key: model.SetBarrel, generic: setOf(sBarrel, sWater),
+	names: func(it *item) int8 { return it.barrel },
+	old:   func(r *reader, k int8) string { return r.c.Herd.Barrels[k].Name },
+	size: func(r *reader, it *item) (newThing, bool) {
+		switch {
+		case it.qty(volume):
+			return newThing{l: model.Float(it.si())}, true
+		case it.kind == itNum && !it.soft && !it.ord && it.v >= 10:
+			return newThing{l: model.Float(r.volumeUnit().si(it.v))}, true
+		}
+		return newThing{}, false
+	},
+}
+
+var penKind = thingKind{
+	key: model.SetPen, generic: setOf(sPen),
+	names: func(it *item) int8 { return it.pen },
+	old:   func(r *reader, k int8) string { return r.c.Herd.Pens[k].Name },
+	size: func(r *reader, it *item) (newThing, bool) {
+		if m2, ok := r.areaOf(it); ok {
+			return newThing{m2: model.Float(m2)}, true
+		}
+		return newThing{}, false
+	},
+}
+
+// areaOf is the area of 50x80 ft, 400 m2 or half an acre, in square metres.
+func (r *reader) areaOf(it *item) (float64, bool) {
+	switch {
+	case it.qty(area):
+		return it.si(), true
+	case it.kind == itDim:
+		u := it.unit
+		if u.dim() != length {
+			u = unitFt
+			if r.units == model.Metric {
+				u = unitM
+			}
+		}
+		return u.si(it.v) * u.si(it.v2), true
+	}
+	return 0, false
+}
+
+// thingsIn reads what a span sets up of one kind: "two hoppers 300 lb each
+// called north and south", "three barrels: shed 55 gal 2 nipples, hill 55 gal".
+func (r *reader) thingsIn(s span, kind thingKind) []newThing {
+	count := 0
+	word := ""
+	type sized struct {
+		newThing
+		k int
+	}
+	var sizes []sized
+	type named struct {
+		name string
+		k    int
+		from int
+	}
+	var names []named
+	var nipples []sized
+	var generic []named
+	each := r.has(s, sEach) || r.has(s, sBoth)
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		isKind := it.isAny(kind.generic) && it.kind == itWord && !r.nameBefore(k, s, kind)
+		if kind.names(it) >= 0 && it.pig < 0 {
+			names = append(names, named{kind.old(r, kind.names(it)), k, k})
+			it.used = true
+			continue
+		}
+		if it.qty(nippleCount) || it.kind == itNum && k+1 < s.j && r.items[k+1].unit == unitNipple && r.items[k+1].kind == itWord {
+			nipples = append(nipples, sized{newThing{nipples: model.Int(int(it.v + 0.5))}, k})
+			it.used = true
+			continue
+		}
+		if it.unit == unitNipple && it.kind == itWord && len(nipples) == 0 && k > s.i && r.items[k-1].s == "a" {
+			nipples = append(nipples, sized{newThing{nipples: model.Int(1)}, k})
+		}
+		if isKind {
+			it.used = true
+			generic = append(generic, named{singular(it.s), k, k})
+			own := kind.key != model.SetFeeder || it.is(sFeeder) // "feeder is a 55 gal drum"
+			if word == "" || own && genericRank(it.s) > genericRank(word) {
+				word = singular(it.s)
+			}
+			if k > s.i {
+				if p := &r.items[k-1]; p.kind == itNum && !p.ord && p.v <= 12 && !p.used {
+					count += int(p.v)
+					p.used = true
+				} else if p.s == "a pair of" || p.is(sBoth) {
+					count += 2
+				}
+			}
+			// "pens 1, 2, 3 and 4", "barrel 2"
+			if n := r.numberNames(k, s, kind); len(n) > 0 {
+				for _, x := range n {
+					names = append(names, named{word + " " + strings.TrimSpace(r.text[r.items[x].from:r.items[x].to]), x, x})
+					r.items[x].used = true
+				}
+			}
+			continue
+		}
+		if it.used {
+			continue
+		}
+		if it.kind == itNum && !it.soft && !it.ord && it.v <= 12 && r.kindSoon(k, s, kind) {
+			count += int(it.v)
+			it.used = true
+			continue
+		}
+		if t, ok := kind.size(r, it); ok {
+			sizes = append(sizes, sized{t, k})
+			it.used = true
+			continue
+		}
+		if r.nameLike(k) && !r.inUsePhrase(k, s) {
+			from := k
+			to := k
+			for to+1 < s.j && r.items[to+1].gap == gapNone && (r.nameLike(to+1) || r.items[to+1].isAny(kind.generic) && r.items[to+1].kind == itWord) && !r.items[to+1].qty(nippleCount) {
+				to++
+				if r.items[to].isAny(kind.generic) && !r.items[to].capital {
+					break
+				}
+			}
+			for x := from; x <= to; x++ {
+				r.items[x].used = true
+			}
+			name := strings.TrimSpace(r.text[r.items[from].from:r.items[to].to])
+			if g := singular(r.items[to].s); r.items[to].isAny(kind.generic) && to > from && !r.items[to].capital {
+				if strings.HasSuffix(r.items[to].s, "s") { // "north and south hoppers"
+					name = strings.TrimSpace(r.text[r.items[from].from:r.items[to-1].to])
+					word = g
+				} else if word == "" {
+					word = g
+				}
+			}
+			if r.badName(name) {
+				k = to
+				continue
+			}
+			names = append(names, named{name, to, from})
+			k = to
+		}
+	}
+	if count == 0 && r.quoteHas(s, "pair", "pair of", "the pair") {
+		count = 2
+	}
+	if count > 1 && len(names) == 1 && len(generic) > 0 && generic[len(generic)-1].k == names[0].k+1 && len(sizes) < 2 {
+		names = nil // "two blue drums": what they look like, not a name
+	}
+	var out []newThing
+	switch {
+	case len(sizes) > 1 && len(sizes) >= len(names) || len(sizes) > 1 && !each:
+		nameFirst := len(names) == 0 || names[0].k < sizes[0].k
+		for n, z := range sizes {
+			t := z.newThing
+			t.at, t.said = z.k, true
+			lo, hi := s.i-1, z.k
+			if n > 0 {
+				lo = sizes[n-1].k
+			}
+			if !nameFirst {
+				lo, hi = z.k, s.j
+				if n+1 < len(sizes) {
+					hi = sizes[n+1].k
+				}
+			}
+			for _, x := range names {
+				if x.k > lo && x.k < hi {
+					t.name = x.name
+					if nameFirst {
+						continue // the nearest name counts
+					}
+					break
+				}
+			}
+			out = append(out, t)
+		}
+		if len(sizes) == 2 && len(names) == 1 && out[0].kg != nil && out[1].l != nil { // "hopper 300 lb, 55 gal"
+			out[0].l = out[1].l
+			out = out[:1]
+		}
+	default:
+		n := max(count, len(names), 1)
+		if len(sizes) == 0 && len(nipples) == 0 && kind.key != model.SetPen {
+			return nil
+		}
+		if count > 0 && count < len(names) && count > 1 {
+			names = names[:count]
+			n = count
+		}
+		for x := range n {
+			t := newThing{at: s.i}
+			if len(sizes) > 0 {
+				t = sizes[0].newThing
+				t.at, t.said = sizes[0].k, true
+			}
+			if x < len(names) {
+				t.name = names[x].name
+				t.at = names[x].k
+			}
+			out = append(out, t)
+		}
+	}
+	for x := range out { // nipples belong to the thing before them, one number to all
+		if len(nipples) == 1 && (len(out) == 1 || each || len(sizes) <= 1) {
+			out[x].nipples = nipples[0].nipples
+			continue
+		}
+		for _, p := range nipples {
+			if p.k > out[x].at && (x+1 == len(out) || p.k < out[x+1].at) {
+				out[x].nipples = p.nipples
+			}
+		}
+	}
+	if len(names) == 0 && len(out) > 1 && count == 0 { // "a tank of 600 l and a tub of 200 l"
+		own := map[string]bool{}
+		called := make([]string, len(out))
+		for x := range out {
+			for _, g := range generic {
+				if g.k < out[x].at && (x == 0 || g.k > out[x-1].at) {
+					called[x] = g.name
+				}
+			}
+			if called[x] != "" {
+				own[called[x]] = true
+			}
+		}
+		if len(own) == len(out) {
+			for x := range out {
+				out[x].name = called[x]
+			}
+		}
+	}
+	r.nameThings(out, word, kind)
+	return out
+}
+
+// nameBefore says that the kind word at k is the tail of a name: the item
+// before it is one.
+func (r *reader) nameBefore(k int, s span, kind thingKind) bool {
+	return k > s.i && r.items[k].gap == gapNone && r.items[k].capital && r.nameLike(k-1) && r.items[k-1].capital
+}
+
+// kindSoon says that a word of the kind follows within two items: "two 55 gal
+// barrels", "2 water barrels".
+func (r *reader) kindSoon(k int, s span, kind thingKind) bool {
+	for n := k + 1; n < s.j && n <= k+3; n++ {
+		it := &r.items[n]
+		if it.gap > gapNone {
+			return false
+		}
+		if it.isAny(kind.generic) && it.kind == itWord {
+			return true
+		}
+	}
+	return false
+}
+
+// numberNames are numbers that name things: those right behind the kind's word.
+func (r *reader) numberNames(k int, s span, kind thingKind) []int {
+	var out []int
+	for n := k + 1; n < s.j; n++ {
+		it := &r.items[n]
+		if it.kind != itNum || it.soft || it.ord || it.v > 30 || it.v != float64(int(it.v)) {
+			break
+		}
+		if n == k+1 && it.gap > gapNone || n > k+1 && it.gap == gapNone {
+			break
+		}
+		if n+1 < s.j && kind.key != model.SetPen && (r.items[n+1].isAny(kind.generic) || r.items[n+1].unit == unitNipple) {
+			break
+		}
+		out = append(out, n)
+	}
+	return out
+}
+
+// inUsePhrase says that the words are about where the pigs are, not a name.
+func (r *reader) inUsePhrase(k int, s span) bool { return r.items[k].is(sInUse) && !r.items[k].capital }

@@ -1,0 +1,150 @@
+package reading
+
+// byDay cuts a factual span at its days where it has several, so that each
+// amount gets its own: "wed hosed 20, fri hosed 30".
+func (r *reader) byDay(s span) []span {
+	if !factual[s.frame] || s.frame == fArrive || s.frame == fStock {
+		return []span{s}
+	}
+	var days []int
+	firstAmount := -1
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind == itDay && !it.day.every && !(s.frame == fWeather && it.day.form == daySlash) {
+			days = append(days, k)
+		}
+		if firstAmount < 0 && (it.number() && !it.soft || it.kind == itDim || it.is(sFull) || it.is(sEmpty) || it.kind == itFrac) {
+			firstAmount = k
+		}
+	}
+	if len(days) < 2 {
+		return []span{s}
+	}
+	first := days[0] < firstAmount || firstAmount < 0
+	var out []span
+	from := s.i
+	for n := 1; n < len(days); n++ {
+		at := days[n] // where the next day's part begins
+		if !first {
+			at = days[n-1] + 1
+		}
+		for k := days[n]; k > days[n-1]; k-- {
+			if r.items[k].gap >= gapComma {
+				at = k
+				break
+			}
+		}
+		if at > from {
+			out = append(out, span{s.frame, from, at})
+			from = at
+		}
+	}
+	return append(out, span{s.frame, from, s.j})
+}
+
+// onlyDay says that a span is a day and nothing else.
+func (r *reader) onlyDay(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itDay && it.kind != itClock && (it.kind != itWord || !it.isAny(setOf(sFiller, sAnd))) {
+			return false
+		}
+	}
+	return true
+}
+
+// trimNegated takes a closing clause that only says what was not done off a
+// span: "shed and hill full, the blue one I skipped".
+func (r *reader) trimNegated(s span) span {
+	for k := s.i + 1; k < s.j; k++ {
+		ahead := r.items[k].kind == itDay && r.items[k].day.form == dayOffset && r.items[k].day.a > 0
+		plan := r.items[k].is(sPlan) && !r.items[k].isAny(setOf(sWell, sTook, sSick, sFull))
+		if !r.items[k].is(sNot) && !plan && !ahead || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
+			continue
+		}
+		least := uint8(gapComma)
+		if plan {
+			least = gapAnd
+		}
+		from := k
+		for from > s.i && r.items[from].gap < least {
+			from--
+		}
+		if from <= s.i {
+			return s
+		}
+		told := false
+		for n := s.i; n < from; n++ {
+			it := &r.items[n]
+			told = told || it.number() && !it.soft || it.kind == itDim || it.isAny(setOf(sFull, sEmpty, sWorm, sProduct, sMove, sWatered, sSick))
+			if it.is(sNot) {
+				return s
+			}
+		}
+		for n := from; n < s.j; n++ {
+			told = told && (!r.items[n].number() || r.items[n].soft) && r.items[n].kind != itFrac
+		}
+		if told {
+			for n := from; n < s.j; n++ {
+				r.items[n].used = true
+			}
+			s.j = from
+		}
+		return s
+	}
+	return s
+}
+
+// leadingClock reads "810" at the head of a text as ten past eight, where a
+// record follows it.
+func (r *reader) leadingClock() {
+	if len(r.items) < 2 {
+		return
+	}
+	it := &r.items[0]
+	if it.kind != itNum || it.v != float64(int(it.v)) || len(it.s) < 3 || len(it.s) > 4 || it.ord || it.soft {
+		return
+	}
+	h, m := int(it.v)/100, int(it.v)%100
+	if h > 23 || m > 59 {
+		return
+	}
+	next := &r.items[1]
+	if next.gap > gapComma || !(next.isAny(setOf(sFill, sPour, sWatered, sWorm, sTreat, sMove, sHose, sMixed, sGave)) || it.s[0] == '0' || next.pig >= 0 && len(it.s) == 4) || next.is(sFull) && !next.is(sFill) {
+		return
+	}
+	if len(it.s) == 3 && len(r.items) < 3 {
+		return
+	}
+	it.kind, it.clock = itClock, h*60+m
+	it.ampm = it.s[0] == '0' || h > 12
+}
+
+// slipsOfTongue drops a number that the person takes back in the same breath:
+// "moss 150 no 153".
+func (r *reader) slipsOfTongue() {
+	for k := 1; k+1 < len(r.items); k++ {
+		it := &r.items[k]
+		if !it.is(sNo) || it.pig >= 0 || it.s == "n" || it.s == "fix" || it.s == "not right" || it.s == "edit" {
+			continue
+		}
+		n := k + 1
+		for n < len(r.items) && n < k+3 && r.items[n].kind == itWord && r.items[n].isAny(setOf(sNo, sFiller)) {
+			n++
+		}
+		if n >= len(r.items) {
+			return
+		}
+		old, now := &r.items[k-1], &r.items[n]
+		if old.number() && now.number() && !old.soft && (old.kind == now.kind || now.kind == itNum) || old.kind == itDim && now.kind == itDim {
+			if now.kind == itNum && old.kind == itQty {
+				now.kind, now.unit = itQty, old.unit
+			}
+			old.kind, old.used = itWord, true
+			old.sense = setOf(sFiller)
+			for x := k; x < n; x++ {
+				r.items[x].sense, r.items[x].used = setOf(sFiller), true
+			}
+		}
+	}
+}
