@@ -46,7 +46,11 @@ func feedLeft(a asked) Answer {
 	if len(parts) > 1 {
 		text = a.lastsLine("feed", edge, f.Empty, data) + "\n" + strings.Join(parts, "; ") + "."
 	}
-	return Answer{Data: data, Text: text, Reasons: append(feedSum(f), f.Reasons...)}
+	more, why := a.feedAhead(data)
+	if more != "" {
+		text += " " + more
+	}
+	return Answer{Data: data, Text: text, Reasons: append(append(feedSum(f), f.Reasons...), why...)}
 }
 
 // feedSum is the sum for the first feeder to run dry.

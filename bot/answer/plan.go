@@ -1,6 +1,8 @@
 package answer
 
 import (
+	"strings"
+
 	"troughbell/bot/wording"
 	"troughbell/model"
 )
@@ -65,10 +67,36 @@ func plan(a asked) Answer {
 		code = "plan_late"
 	}
 	text := a.say(code, args) + "\n" + a.say("plan_things", args) + "\n" + a.say("plan_room", args)
+	text += "\n" + a.setUp(q, n, data)
 	if assumed {
 		text += "\n" + a.say("plan_assumed", args)
 	}
 	return Answer{Data: data, Text: text, Reasons: n.Reasons}
+}
+
+// setUp says how high nipples hang, the strands and wire of a pen, and the money
+// at the herd's own price of feed.
+func (a asked) setUp(q model.NeedsQuery, n model.Needs, data map[string]any) string {
+	var said []string
+	now, err := model.NippleHeightCm(q.WeightKg, false)
+	end, err2 := model.NippleHeightCm(q.TargetKg, false)
+	if err == nil && err2 == nil {
+		data["nipple_cm"], data["nipple_end_cm"] = kg(now), kg(end)
+		cm := func(x float64) model.Quantity { return model.Quantity{Value: x, Unit: model.Centimetres} }
+		said = append(said, a.say("plan_nipples", wording.Args{Q: []model.Quantity{cm(now), cm(end), wording.N(n.FeederHoles)}}))
+	}
+	strands, err := model.FenceStrandsCm(q.WeightKg)
+	wire, err2 := model.FenceWireM(n.PenM2, max(len(strands), 1))
+	if err == nil && err2 == nil {
+		data["strands_cm"], data["wire_m"] = strands, kg(wire)
+		said = append(said, a.say("plan_fence", wording.Args{Q: []model.Quantity{
+			wording.N(len(strands)), {Value: wire, Unit: model.Metres}}}))
+	}
+	if price, _, ok := a.h.FeedPrice(a.now); ok {
+		data["feed_money"], data["feed_price_kg"] = kg(price*n.FeedKg.Mid), fine(price)
+		said = append(said, a.say("plan_money", wording.Args{Q: []model.Quantity{wording.Cash(price * n.FeedKg.Mid), wording.Cash(price)}}))
+	}
+	return strings.Join(said, " ")
 }
 
 func area(m2 float64) model.Quantity { return model.Quantity{Value: m2, Unit: model.SquareMetres} }

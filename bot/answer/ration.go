@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"cmp"
 	"math"
 	"sort"
 	"strings"
@@ -54,6 +55,11 @@ func rationCheck(a asked) Answer {
 		lines = append(lines, a.say("ration_far", args))
 	default:
 		lines = append(lines, a.say("ration_change", args))
+	}
+	// One of the two at most: an answer has two lines.
+	step, cheap := a.stepDown(data), a.cheaper(data)
+	if more := cmp.Or(cheap, step); r.OK && more != "" {
+		lines[len(lines)-1] += " " + more
 	}
 	if len(r.Unknown) > 0 {
 		data["unknown"] = r.Unknown

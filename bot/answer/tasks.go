@@ -1,6 +1,8 @@
 package answer
 
 import (
+	"time"
+
 	"troughbell/bot/wording"
 	"troughbell/model"
 )
@@ -14,7 +16,26 @@ func worming(a asked) Answer {
 	if d.Blocked {
 		return a.task("worming_blocked", "worming_blocked_now", d)
 	}
-	return a.task("worming", "worming_now", d)
+	out := a.task("worming", "worming_now", d)
+	days, known := a.h.WormerDays()
+	if !known {
+		return out
+	}
+	last, err := a.h.LastDoseBefore(a.now, days)
+	if err != nil { // no butcher booked
+		return out
+	}
+	out.Data["last_dose"] = a.moment(last.At)
+	out.Data["last_dose_withdrawal_days"] = days
+	code := "last_dose"
+	if last.Gone {
+		code = "last_dose_gone"
+	}
+	out.Text += " " + a.say(code, wording.Args{
+		Days: []model.Day{model.DayOf(last.Load)}, Moments: []time.Time{last.At.In(a.now.Location())}, Q: []model.Quantity{wording.Days(float64(days))},
+	})
+	out.Reasons = append(out.Reasons, last.Reasons...)
+	return out
 }
 
 // move says when the pigs should leave their pen.
@@ -23,7 +44,32 @@ func move(a asked) Answer {
 	if err != nil {
 		return a.missing(err)
 	}
-	return a.task("move", "move_now", d)
+	out := a.task("move", "move_now", d)
+	out.Reasons = append(out.Reasons, a.ground(d.Pen, out.Data)...)
+	return out
+}
+
+// ground adds what the pigs leave in the ground of the pen they are in: nitrogen
+// and, if the herd has worms, eggs that rest does not cure.
+func (a asked) ground(p *model.Pen, data map[string]any) []model.Reason {
+	var out []model.Reason
+	if pens, err := a.h.PenNitrogenYear(a.today); err == nil {
+		for _, n := range pens {
+			if n.Pen == p && n.KgHa > 0 {
+				data["nitrogen_kg_ha"], data["nitrogen_over"] = kg(n.KgHa), n.Over
+				out = append(out, n.Reasons...)
+			}
+		}
+	}
+	if pens, err := a.h.PenWorms(a.today); err == nil {
+		for _, w := range pens {
+			if w.Pen == p && w.InfectiveFrom != 0 {
+				data["worm_eggs_from"] = w.InfectiveFrom.String()
+				out = append(out, w.Reasons...)
+			}
+		}
+	}
+	return out
 }
 
 // task says a task with its day and why; from its day on in other words.

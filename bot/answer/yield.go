@@ -2,6 +2,7 @@ package answer
 
 import (
 	"math"
+	"strings"
 
 	"troughbell/bot/wording"
 	"troughbell/model"
@@ -31,15 +32,35 @@ func yield(a asked) Answer {
 	bounds(data, "retail", retail)
 	args := wording.Args{Names: a.subject(), Days: []model.Day{on}, Q: append(append(span(retail), span(hanging)...), span(live)...)}
 	text := a.say("yield", args)
-	if n := len(a.pigs); n > 1 {
-		text += "\n" + a.say("yield_all", wording.Args{Q: []model.Quantity{
+	n := max(len(a.pigs), 1)
+	more := a.freezer(data, retail.Scale(float64(n)))
+	if n > 1 {
+		more = a.say("yield_all", wording.Args{Q: []model.Quantity{
 			wording.N(n), wording.Kg(retail.Mid * float64(n)), wording.Kg(hanging.Mid * float64(n)),
-		}})
+		}}) + " " + more
+	}
+	if more = strings.TrimSpace(more); more != "" {
+		text += "\n" + more
 	}
 	sum := model.Reason{Code: "yield_sum", Q: []model.Quantity{
 		wording.Kg(live.Mid), share(hanging.Mid, live.Mid), wording.Kg(hanging.Mid), share(retail.Mid, hanging.Mid), wording.Kg(retail.Mid),
 	}}
-	return Answer{Data: data, Text: text, Reasons: append([]model.Reason{sum}, y.Reasons...)}
+	return Answer{Data: data, Text: text, Reasons: append(append([]model.Reason{sum}, y.Reasons...), model.Reason{Code: model.ReasonFreezerSpace})}
+}
+
+// litresPerCubicFoot: freezers are sold by the cubic foot where pounds are used.
+const litresPerCubicFoot = 28.316846592
+
+// freezer adds the space that the packed meat takes, and says it.
+func (a asked) freezer(data map[string]any, packed model.Interval) string {
+	space, err := model.FreezerL(packed.Mid)
+	if err != nil {
+		return ""
+	}
+	data["freezer_l"], data["freezer_low_l"], data["freezer_high_l"] = kg(space.Mid), kg(space.Low), kg(space.High)
+	return a.say("freezer", wording.Args{Q: []model.Quantity{
+		{Value: math.Ceil(space.Mid / litresPerCubicFoot), Unit: model.Count}, wording.L(space.Mid),
+	}})
 }
 
 func (a asked) yieldDay() (model.Day, error) {

@@ -140,6 +140,12 @@ func (v Voice) number(q model.Quantity, style string) (digits, unit string) {
 		}
 		return plain(x, 0), " cm"
 	case model.Metres:
+		if us && x/mPerFt >= 100 {
+			return plain(step(x/mPerFt, 5), 0), " ft"
+		}
+		if x >= 100 {
+			return plain(step(x, 5), 0), " m"
+		}
 		if us {
 			return plain(step(x/mPerFt, 0.5), 1), " ft"
 		}

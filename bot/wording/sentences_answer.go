@@ -38,6 +38,8 @@ var answerSentences = catalogue{
 	"feed_amount":      "About {q0:feed} left ({q1~q2:feed}), they eat {q3:feed}.",
 	"feeder_part":      "{n} {q0:feed}, safe to {t0:edge}",
 	"feeder_part_out":  "{n} may be out",
+	"feeder_small":     "From about {d0} full feeders no longer last from visit to visit.",
+	"feed_off":         "Butcher {d0}: feed off {t0}, water on[; about {?q0:feed} would be left].",
 	"feed_need":        "About {q0:feed} feed to {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
 	"feed_need_target": "About {q0:feed} feed to {q4} about {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
 	"next_pour":        "{d0}: pour {q0:feed}[, {?q1|batch|batches}]: {n*2:feed}. Lasts past {t0:day}.",
@@ -63,10 +65,16 @@ var answerSentences = catalogue{
 	"ration_change":  "To each batch: {n*5:sign}. Protein now {q3}, energy {q4}.",
 	"ration_far":     "It takes a richer protein feed than {n}. Protein now {q3}, energy {q4}.",
 	"ration_rest":    "Protein {q3}, energy {q4}.",
+	"ration_cheaper": "Cheapest at your prices: {n*2:feed}; {q0:per}, now {q1:per}.",
+	"ration_step":    "From about {d0} ({q1}) {q0} of {n} a batch will do.",
 	"ration_unknown": "No figures for {n}: counted as nothing.",
 
 	"yield":     "[{N}: ]about {q0} of meat ({q1~q2}), {q3} hanging, from {q6} live on {d0}.",
 	"yield_all": "{q0|pig|pigs}: about {q1} of meat, {q2} hanging.",
+
+	"freezer":        "Freezer: about {q0|cubic foot|cubic feet}.",
+	"freezer_metric": "Freezer: about {q1}.",
+	"feed_per_gain":  "Feed per weight gained: {q0} ({q1~q2})[, {q3:per} of gain].",
 
 	"cost":                 "{q0} so far, about {q1} by the butcher: {q2:per} hanging, {q3:per} live.",
 	"cost_over":            "{q1} in all: {q2:per} hanging, {q3:per} live.",
@@ -75,6 +83,8 @@ var answerSentences = catalogue{
 
 	"worming":             "Worming due {d0}[: {n}]. Dung test first, or by the label; your vet knows what fits.",
 	"worming_now":         "Worming is due[: {n}]. Dung test first, or by the label; your vet knows what fits.",
+	"last_dose":           "With the {q0} you gave, a last dose by {t0} is clear for {d0}; the label rules.",
+	"last_dose_gone":      "With the {q0} you gave, any dose now is too late for {d0}: ask the vet.",
 	"worming_blocked":     "No worming now: due {d0}, but it may not be clear by the butcher. Ask the vet.",
 	"worming_blocked_now": "No worming now: it is due, but may not be clear by the butcher. Ask the vet.",
 	"move":                "Pen move due {d0}[, out of {n}].",
@@ -99,6 +109,9 @@ var answerSentences = catalogue{
 	"plan_late":    "{q0|pig|pigs} from {d4}: {q1} about {d0}[ ({d1~d2:wide})], {q2:feed} feed. Book now.",
 	"plan_things":  "{q3|feeder|feeders} and {q4|water barrel|water barrels} of {q10}, {q5|nipple|nipples}.",
 	"plan_room":    "Shelter {q6}, shade {q7}, pens {q8} each.",
+	"plan_nipples": "{q2|feeding place|feeding places}. Nipples {q0} high at first, {q1} at the end.",
+	"plan_fence":   "{q0|hot strand|hot strands} round a square pen: {q1} of wire.",
+	"plan_money":   "Feed about {q0}, at the {q1:per} you pay.",
 	"plan_assumed": "Assumed: {q9} each at the start.",
 
 	"due_more":    "And {q0} more.",
