@@ -187,7 +187,28 @@ func (t *talk) readOnce() reading.Reading {
 	if t.pending != nil && t.pending.Setup != "" {
 		return readSetup(c, t.pending, t.m.Text)
 	}
+	if c.Pending != nil && declines(t.m.Text, c.Pending.Labels) {
+		return reading.Reading{Entries: []reading.Entry{{
+			Act: reading.Do{What: "cancel"}, On: model.DayOf(t.now),
+		}}}
+	}
 	return reading.Read(c, t.m.Text)
+}
+
+// declines reports whether a text turns a question down whose answers are
+// things or numbers; where "no" is one of its labels it is an answer.
+func declines(text string, labels []string) bool {
+	text = strings.ToLower(strings.Trim(strings.TrimSpace(text), ".!"))
+	for _, l := range labels {
+		if strings.EqualFold(l, text) {
+			return false
+		}
+	}
+	switch text {
+	case "no", "nope", "none", "neither", "nothing", "no one", "never mind", "nevermind", "nvm", "forget it", "skip it", "drop it":
+		return true
+	}
+	return false
 }
 
 // carryOut does what the text says and words the reply.

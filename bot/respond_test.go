@@ -165,3 +165,12 @@ func TestAFirstWordBeginsTheConversation(t *testing.T) {
 	require.Contains(t, said(b.text(t, "hello")), "How many pigs")
 	require.NotContains(t, said(b.text(t, "hello again")), "How many pigs", "asked once")
 }
+
+func TestAQuestionCanBeTurnedDown(t *testing.T) {
+	b := readyBook(t)
+	b.text(t, "3 bags in the hopper")
+	require.Len(t, b.state(t).Open(), 1)
+	require.Contains(t, said(b.text(t, "never mind")), "Dropped")
+	require.Empty(t, b.state(t).Open())
+	require.Empty(t, b.state(t).Refills)
+}

@@ -109,16 +109,23 @@ func (v *view) notFilled() []need {
 	}
 	from := d.At(0, v.loc)
 	logged := func(at time.Time) bool { return !at.Before(from) }
+	// Who said "done" has said it; the amount is wanted, but not nagged for.
+	settled := func(about string) bool {
+		n := need{Line: Line{About: about, Topic: about}}
+		return slices.ContainsFunc(v.h.Dones, func(d model.Dated[model.Done]) bool {
+			return logged(d.At) && v.speaksOf(d.F.About, d.F.Topics, d.At, &n)
+		})
+	}
 	l := Line{
 		About: aboutCheck, Topic: "check:filled", Grade: Routine, Code: CodeCheckNotFilled, On: d,
 		Earliest: v.evening(d + 1), Latest: v.evening(d + 1).Add(day),
 	}
-	if slices.Contains(asked, aboutRefill) && !logged(v.feedSpoken()) {
+	if slices.Contains(asked, aboutRefill) && !logged(v.feedSpoken()) && !settled(aboutRefill) {
 		l.Names = append(l.Names, aboutRefill)
 	}
 	var water time.Time
 	latest(v.h.Waters, func(at time.Time) { water = at })
-	if slices.Contains(asked, aboutWater) && !logged(water) {
+	if slices.Contains(asked, aboutWater) && !logged(water) && !settled(aboutWater) {
 		l.Names = append(l.Names, aboutWater)
 	}
 	if len(l.Names) == 0 {
