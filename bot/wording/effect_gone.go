@@ -43,7 +43,9 @@ func (v Voice) pigsGone(g model.Gone) []*model.Animal {
 
 func leftBefore(pigs []*model.Animal, on model.Day) bool {
 	for _, p := range pigs {
-		if p.Gone.On >= on {
+		// Pigs loaded this morning and weighed at noon left by another record.
+		weighed := p.Gone.F.HangingKg != nil || p.Gone.F.PackagedKg != nil
+		if p.Gone.On >= on && weighed {
 			return false
 		}
 	}
