@@ -95,7 +95,7 @@ func TestAnswers(t *testing.T) {
 				"feed_kg": isNumber, "use_kg_d": isNumber,
 			})), "big hopper", "small hopper"),
 		})},
-		{"how much feed until butcher?", "feed_need", map[string]is{"feed_kg": isNumber, "low_kg": isNumber, "high_kg": isNumber, "batches": isNumber}},
+		{"how much feed do i need until august 1?", "feed_need", map[string]is{"feed_kg": isNumber, "low_kg": isNumber, "high_kg": isNumber, "batches": isNumber}},
 		{"how much water is left?", "water_left", map[string]is{
 			"litres": isNumber, "use_l_d": isNumber, "days": isNumber, "low_days": isNumber, "barrels": each(has(map[string]is{
 				"litres": isNumber, "use_l_d": isNumber, "days": isNumber, "low_days": isNumber,
@@ -215,7 +215,7 @@ func TestFiguresAgree(t *testing.T) {
 	require.InDelta(t, c["per_kg_hanging"], figure(t, c, "forecast")/4/figure(t, y, "hanging_kg"), 0.006)
 	require.InDelta(t, c["per_kg_live"], figure(t, c, "forecast")/4/figure(t, y, "live_kg"), 0.006)
 
-	n := asked(t, db, clock, "how much feed until butcher?")
+	n := asked(t, db, clock, "how much feed do i need until august 1?")
 	require.InDelta(t, n["batches"], figure(t, n, "feed_kg")/(100*0.45359237), 0.01, "a batch is 100 lb")
 
 	r := asked(t, db, clock, "is the ration ok?")
@@ -274,7 +274,7 @@ func TestUnknown(t *testing.T) {
 	for _, text := range []string{
 		"how long till butcher?", "what do they weigh?", "how much feed is left?", "how much water is left?", "is the ration ok?",
 		"what will a pig yield?", "when is worming due?", "when do i move them?", "when is the wallow dry?", "are they clear?",
-		"how much feed until butcher?", "how hot is it for the pigs today?",
+		"how much feed do i need until august 1?", "how hot is it for the pigs today?",
 	} {
 		e := parsed(t, db, "2026-05-16T10:00", text)[0]
 		require.Equal(t, "ask", e.Entries[0]["intent"], e.raw)
