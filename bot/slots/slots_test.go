@@ -2,113 +2,106 @@ package slots_test
 
 import (
 	"encoding/json"
-	"reflect"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/require"
-	"pgregory.net/rapid"
 
 	"troughbell/bot/reading"
 	"troughbell/bot/slots"
 	"troughbell/model"
 )
 
-var day = model.DateDay(2026, time.July, 18)
+func day(s string) model.Day {
+	d, err := model.ParseDay(s)
+	if err != nil {
+		panic(err)
+	}
+	return d
+}
 
-func day8(d model.Day) *model.Day { return &d }
+func fact(f model.Fact) reading.Entry {
+	return reading.Entry{Act: reading.Fact{Fact: f}, On: day("2026-07-04")}
+}
 
-// TestOf has each kind of entry with the slots that it gives.
+func timed(e reading.Entry, minute int) reading.Entry {
+	e.Minute = &minute
+	return e
+}
+
+func setting(s model.Setting) reading.Entry { return fact(s) }
+
+var yes, no = true, false
+
+// TestOf has a row for each intent and each way to fill its slots.
 func TestOf(t *testing.T) {
-	yes := true
-	treatment := model.Treatment{Animals: []string{"Dot"}, Product: "penicillin", WithdrawalDays: model.Int(21)}
-	for want, act := range map[string]reading.Act{
-		`{"animals":["Dot"],"date":"2026-07-18","girth_cm":96.52,"intent":"weigh","length_cm":106.68}`:                            reading.Fact{Fact: model.Weigh{Animals: []string{"Dot"}, GirthCm: 96.52, LengthCm: 106.68}},
-		`{"animals":["all"],"date":"2026-07-18","intent":"weigh","weight_kg":81.65}`:                                              reading.Fact{Fact: model.Weigh{Animals: []string{"all"}, WeightKg: 81.6466266, By: model.ByEye}},
-		`{"date":"2026-07-18","feed_kg":68.04,"feeder":"north","full":true,"intent":"refill"}`:                                    reading.Fact{Fact: model.Refill{Feeder: "north", FeedKg: model.Float(68.0388555), Full: true}},
-		`{"date":"2026-07-18","fraction":0.33,"intent":"feed_level"}`:                                                             reading.Fact{Fact: model.FeedLevel{Fraction: model.Float(1.0 / 3)}},
-		`{"date":"2026-07-18","days":2,"intent":"feed_level"}`:                                                                    reading.Fact{Fact: model.FeedLevel{Days: model.Float(2)}},
-		`{"amount":185,"count":10,"currency":"USD","date":"2026-07-18","ingredient":"corn","intent":"stock"}`:                     reading.Fact{Fact: model.Stock{Ingredient: "corn", Count: model.Float(10), Amount: model.Float(185), Currency: "USD"}},
-		`{"batches":2,"date":"2026-07-18","intent":"mixed"}`:                                                                      reading.Fact{Fact: model.Mixed{Batches: model.Float(2)}},
-		`{"barrel":"barrel 2","date":"2026-07-18","fraction":0,"intent":"water","seen":true}`:                                     reading.Fact{Fact: model.Water{Barrel: "barrel 2", Fraction: model.Float(0), Seen: true}},
-		`{"date":"2026-07-18","full":true,"intent":"water"}`:                                                                      reading.Fact{Fact: model.Water{Full: true}},
-		`{"date":"2026-07-18","intent":"wallow","minutes":30}`:                                                                    reading.Fact{Fact: model.WallowFill{Minutes: model.Float(30)}},
-		`{"animals":["Dot"],"date":"2026-07-18","intent":"worm","product":"penicillin","withdrawal_days":21}`:                     reading.Fact{Fact: model.Worm{Treatment: treatment}},
-		`{"animals":["Dot"],"date":"2026-07-18","intent":"treat","product":"penicillin","withdrawal_days":21}`:                    reading.Fact{Fact: model.Treat{Treatment: treatment}},
-		`{"animals":["Dot"],"date":"2026-07-18","intent":"treat","withdrawal_days":0}`:                                            reading.Fact{Fact: model.Treat{Treatment: model.Treatment{Animals: []string{"Dot"}, WithdrawalDays: model.Int(0)}}},
-		`{"date":"2026-07-18","intent":"move","pen":"oak"}`:                                                                       reading.Fact{Fact: model.Move{Pen: "oak"}},
-		`{"animals":["Dot"],"date":"2026-07-18","intent":"sick","note":"limping"}`:                                                reading.Fact{Fact: model.Sick{Animals: []string{"Dot"}, Note: "limping"}},
-		`{"date":"2026-07-18","intent":"alarm","what":"no_water"}`:                                                                reading.Fact{Fact: model.Alarm{What: model.AlarmNoWater}},
-		`{"date":"2026-07-18","intent":"fence","kv":5.8}`:                                                                         reading.Fact{Fact: model.Fence{Kv: 5.8}},
-		`{"date":"2026-07-18","high_c":34.44,"intent":"weather","low_c":-1.11,"rh_pct":60}`:                                       reading.Fact{Fact: model.Weather{HighC: model.Float(34.4444), LowC: model.Float(-1.1111), RhPct: model.Float(60)}},
-		`{"date":"2026-07-18","ingredients":{"corn":33.57},"intent":"recipe"}`:                                                    reading.Fact{Fact: model.Recipe{Ingredients: map[string]float64{"corn": 33.56583538}}},
-		`{"amount":61,"currency":"USD","date":"2026-07-18","intent":"spend","what":"straw"}`:                                      reading.Fact{Fact: model.Spend{Amount: 61, Currency: "USD", What: "straw"}},
-		`{"animals":["Dot"],"born":"2026-02-20","count":2,"date":"2026-07-18","intent":"arrive","sexes":["gilt"],"weight_kg":20}`: reading.Fact{Fact: model.Arrive{Count: 2, Animals: []string{"Dot"}, Sexes: []model.Sex{model.Gilt}, WeightKg: model.Float(20), Born: day8(model.DateDay(2026, time.February, 20))}},
-		`{"animals":["Dot"],"date":"2026-07-18","hanging_kg":86.18,"how":"butchered","intent":"gone"}`:                            reading.Fact{Fact: model.Gone{Animals: []string{"Dot"}, How: model.Butchered, HangingKg: model.Float(86.18)}},
-		`{"at":"07:00","count":4,"date":"2026-09-01","intent":"booked"}`:                                                          reading.Fact{Fact: model.Booked{Day: model.DateDay(2026, time.September, 1), Minute: model.Int(420), Count: 4}},
-		`{"from":"2026-07-24","intent":"away","to":"2026-08-03"}`:                                                                 reading.Fact{Fact: model.AwayFrom{From: model.DateDay(2026, time.July, 24), To: model.DateDay(2026, time.August, 3)}},
-		`{"date":"2026-07-18","intent":"note","what":"second barrel"}`:                                                            reading.Fact{Fact: model.Note{What: "second barrel"}},
-		`{"intent":"remind","what":"wire","when":"2026-07-24T18:00"}`:                                                             reading.Fact{Fact: model.Remind{Day: model.DateDay(2026, time.July, 24), Minute: model.Int(1080), What: "wire"}},
-		`{"intent":"remind","what":"wire","when":"2026-07-24"}`:                                                                   reading.Fact{Fact: model.Remind{Day: model.DateDay(2026, time.July, 24), What: "wire"}},
-		`{"intent":"settings","key":"herd","value":"Fernhollow"}`:                                                                 reading.Fact{Fact: model.Setting{Key: model.SetHerd, Text: "Fernhollow"}},
-		`{"intent":"settings","key":"target_kg","value":120.2}`:                                                                   reading.Fact{Fact: model.Setting{Key: model.SetTarget, Number: model.Float(120.20197805)}},
-		`{"intent":"settings","key":"chore_days","value":["sat"]}`:                                                                reading.Fact{Fact: model.Setting{Key: model.SetChore, List: []string{"sat"}}},
-		`{"intent":"settings","key":"hour","value":"07:00"}`:                                                                      reading.Fact{Fact: model.Setting{Key: model.SetHour, List: []string{"07:00"}}},
-		`{"intent":"settings","key":"quiet","value":["21:00","06:00"]}`:                                                           reading.Fact{Fact: model.Setting{Key: model.SetQuiet, List: []string{"21:00", "06:00"}}},
-		`{"intent":"settings","key":"barrel","value":{"capacity_l":208.2,"name":"blue","nipples":2}}`:                             reading.Fact{Fact: model.Setting{Key: model.SetBarrel, Thing: &model.Thing{Name: "blue", CapacityL: model.Float(208.19764812), Nipples: model.Int(2)}}},
-		`{"intent":"settings","key":"pen","value":{"area_m2":371.61,"in_use":true,"name":"oak"}}`:                                 reading.Fact{Fact: model.Setting{Key: model.SetPen, Thing: &model.Thing{Name: "oak", AreaM2: model.Float(371.61216), InUse: &yes}}},
-		`{"intent":"settings","key":"size","value":{"feed_kg":22.68,"name":"bag"}}`:                                               reading.Fact{Fact: model.Setting{Key: model.SetSize, Thing: &model.Thing{Name: "bag", FeedKg: model.Float(22.6796185)}}},
-		`{"assume":{"count_delta":2},"intent":"ask","topic":"feed_need"}`:                                                         reading.Ask{Topic: "feed_need", Assume: &model.Assumption{CountDelta: 2}},
-		`{"animals":["Dot"],"intent":"ask","on":"2026-09-01","target_kg":120.2,"topic":"target"}`:                                 reading.Ask{Topic: "target", Animals: []string{"Dot"}, On: day8(model.DateDay(2026, time.September, 1)), TargetKg: model.Float(120.20197805)},
-		`{"about":["refill"],"intent":"done"}`:                                                                                    reading.Done{About: []string{"refill"}},
-		`{"hours":2,"intent":"snooze"}`:                                                                                           reading.Snooze{Hours: 2},
-		`{"intent":"undo","of":"fence"}`:                                                                                          reading.Undo{Of: "fence"},
-		`{"about":"feed","intent":"help"}`:                                                                                        reading.Help{About: "feed"},
-		`{"intent":"none","reason":"plan"}`:                                                                                       reading.None{Reason: reading.NonePlan},
-		`{"about":"weigh","intent":"clarify"}`:                                                                                    reading.Clarify{About: "weigh", Code: "which_animal"},
-	} {
-		b, err := json.Marshal(slots.Of(reading.Entry{Act: act, On: day}))
-		require.NoError(t, err)
-		require.JSONEq(t, want, string(b))
+	d := day("2026-08-01")
+	quarter := model.Int(7*60 + 5)
+	tests := []struct {
+		name  string
+		entry reading.Entry
+		want  string
+	}{
+		{"a weight", fact(model.Weigh{Animals: []string{"Fern"}, WeightKg: 50 * 0.45359237}), `{"intent":"weigh","animals":["Fern"],"weight_kg":22.68,"date":"2026-07-04"}`},
+		{"a tape", fact(model.Weigh{Animals: []string{"Fern"}, GirthCm: 38 * 2.54, LengthCm: 41.5 * 2.54}), `{"intent":"weigh","animals":["Fern"],"girth_cm":96.52,"length_cm":105.41,"date":"2026-07-04"}`},
+		{"a pour", fact(model.Refill{Feeder: "north", FeedKg: model.Float(40)}), `{"intent":"refill","feeder":"north","feed_kg":40,"date":"2026-07-04"}`},
+		{"filled up", fact(model.Refill{Full: true}), `{"intent":"refill","full":true,"date":"2026-07-04"}`},
+		{"filled to half", fact(model.Refill{Fraction: model.Float(0.5)}), `{"intent":"refill","fraction":0.5,"date":"2026-07-04"}`},
+		{"an empty feeder", fact(model.FeedLevel{Feeder: "north", Fraction: model.Float(0)}), `{"intent":"feed_level","feeder":"north","fraction":0,"date":"2026-07-04"}`},
+		{"feed for days", fact(model.FeedLevel{Days: model.Float(3)}), `{"intent":"feed_level","days":3,"date":"2026-07-04"}`},
+		{"bags bought", fact(model.Stock{Ingredient: "corn", FeedKg: model.Float(226.8), Count: model.Float(10), Amount: model.Float(120), Currency: "USD"}), `{"intent":"stock","ingredient":"corn","feed_kg":226.8,"count":10,"amount":120,"currency":"USD","date":"2026-07-04"}`},
+		{"mixed", fact(model.Mixed{Batches: model.Float(2)}), `{"intent":"mixed","batches":2,"date":"2026-07-04"}`},
+		{"a dry barrel", fact(model.Water{Barrel: "oak", Fraction: model.Float(0), Seen: true}), `{"intent":"water","barrel":"oak","fraction":0,"seen":true,"date":"2026-07-04"}`},
+		{"litres", fact(model.Water{Litres: model.Float(20 * 3.785411784)}), `{"intent":"water","litres":75.71,"date":"2026-07-04"}`},
+		{"all full", fact(model.Water{Full: true}), `{"intent":"water","full":true,"date":"2026-07-04"}`},
+		{"wallow by the minute", fact(model.WallowFill{Minutes: model.Float(20)}), `{"intent":"wallow","minutes":20,"date":"2026-07-04"}`},
+		{"wallow topped up", fact(model.WallowFill{}), `{"intent":"wallow","date":"2026-07-04"}`},
+		{"wormed at a time", timed(fact(model.Worm{Treatment: model.Treatment{Animals: []string{"all"}, Product: "ivermectin", WithdrawalDays: model.Int(18)}}), 9*60+5), `{"intent":"worm","animals":["all"],"product":"ivermectin","withdrawal_days":18,"date":"2026-07-04","at":"09:05"}`},
+		{"treated, no days at all", fact(model.Treat{Treatment: model.Treatment{Animals: []string{"Fern"}, WithdrawalDays: model.Int(0)}}), `{"intent":"treat","animals":["Fern"],"withdrawal_days":0,"date":"2026-07-04"}`},
+		{"treated, days unknown", fact(model.Treat{Treatment: model.Treatment{Animals: []string{"Fern"}}}), `{"intent":"treat","animals":["Fern"],"date":"2026-07-04"}`},
+		{"moved", fact(model.Move{Pen: "ash", Animals: []string{"all"}}), `{"intent":"move","pen":"ash","animals":["all"],"date":"2026-07-04"}`},
+		{"sick", fact(model.Sick{Animals: []string{"Fern"}, Note: "limps"}), `{"intent":"sick","animals":["Fern"],"note":"limps","date":"2026-07-04"}`},
+		{"out", fact(model.Alarm{What: "out", Animals: []string{"Fern"}}), `{"intent":"alarm","what":"out","animals":["Fern"],"date":"2026-07-04"}`},
+		{"a dead fence", fact(model.Fence{Kv: 0}), `{"intent":"fence","kv":0,"date":"2026-07-04"}`},
+		{"weather", fact(model.Weather{HighC: model.Float(35), LowC: model.Float(-0.001), RhPct: model.Float(60)}), `{"intent":"weather","high_c":35,"low_c":0,"rh_pct":60,"date":"2026-07-04"}`},
+		{"a mix", fact(model.Recipe{Ingredients: map[string]float64{"corn": 74 * 0.45359237}}), `{"intent":"recipe","ingredients":{"corn":33.57},"date":"2026-07-04"}`},
+		{"spent", fact(model.Spend{Amount: 45.5, Currency: "EUR", What: "straw"}), `{"intent":"spend","amount":45.5,"currency":"EUR","what":"straw","date":"2026-07-04"}`},
+		{"arrived", fact(model.Arrive{Count: 2, Animals: []string{"Fern", "Ash"}, Sexes: []model.Sex{model.Gilt, model.Barrow}, WeightKg: model.Float(21.3), Born: &d}), `{"intent":"arrive","count":2,"animals":["Fern","Ash"],"sexes":["gilt","barrow"],"weight_kg":21.3,"born":"2026-08-01","date":"2026-07-04"}`},
+		{"gone", fact(model.Gone{Animals: []string{"Fern"}, How: "butchered", HangingKg: model.Float(84.5), PackagedKg: model.Float(60), Amount: model.Float(300)}), `{"intent":"gone","animals":["Fern"],"how":"butchered","hanging_kg":84.5,"packaged_kg":60,"amount":300,"date":"2026-07-04"}`},
+		{"booked", fact(model.Booked{Day: d, Minute: quarter, Count: 2}), `{"intent":"booked","date":"2026-08-01","at":"07:05","count":2}`},
+		{"away", fact(model.AwayFrom{From: d, To: d + 6}), `{"intent":"away","from":"2026-08-01","to":"2026-08-07"}`},
+		{"a note", fact(model.Note{What: "gate sticks"}), `{"intent":"note","what":"gate sticks","date":"2026-07-04"}`},
+		{"a reminder", fact(model.Remind{Day: d, Minute: quarter, What: "call"}), `{"intent":"remind","when":"2026-08-01T07:05","what":"call"}`},
+		{"a reminder for a day", fact(model.Remind{Day: d, What: "call"}), `{"intent":"remind","when":"2026-08-01","what":"call"}`},
+		{"a plain question", reading.Entry{Act: reading.Ask{Topic: "feed_left"}}, `{"intent":"ask","topic":"feed_left"}`},
+		{"a question in full", reading.Entry{Act: reading.Ask{
+			Topic: "butcher_date", Animals: []string{"Fern"}, On: &d, TargetKg: model.Float(120.2),
+			Assume: &model.Assumption{CountDelta: -1, TargetKg: model.Float(130), SkipDays: 7},
+		}}, `{"intent":"ask","topic":"butcher_date","animals":["Fern"],"on":"2026-08-01","target_kg":120.2,"assume":{"count_delta":-1,"target_kg":130,"skip_days":7}}`},
+		{"done", reading.Entry{Act: reading.Done{About: []string{"refill", "water"}}}, `{"intent":"done","about":["refill","water"]}`},
+		{"snoozed for hours", reading.Entry{Act: reading.Snooze{About: []string{"worm"}, Hours: 2}}, `{"intent":"snooze","about":["worm"],"hours":2}`},
+		{"snoozed to a day", reading.Entry{Act: reading.Snooze{Until: &d}}, `{"intent":"snooze","until":"2026-08-01"}`},
+		{"undo", reading.Entry{Act: reading.Undo{Of: "refill"}}, `{"intent":"undo","of":"refill"}`},
+		{"help", reading.Entry{Act: reading.Help{About: "weigh"}}, `{"intent":"help","about":"weigh"}`},
+		{"a doubt", reading.Entry{Act: reading.Clarify{About: "weigh"}}, `{"intent":"clarify","about":"weigh"}`},
+		{"nothing", reading.Entry{Act: reading.None{Reason: "chatter"}}, `{"intent":"none","reason":"chatter"}`},
+		{"a correction", reading.Entry{Act: reading.Fact{Fact: model.Fence{Kv: 5}}, On: d, Replace: "r7"}, `{"intent":"fence","kv":5,"date":"2026-08-01","replaces":true}`},
+		{"name", setting(model.Setting{Key: model.SetHerd, Text: "Larch"}), `{"intent":"settings","key":"herd","value":"Larch"}`},
+		{"zone", setting(model.Setting{Key: model.SetZone, Text: "Europe/Berlin"}), `{"intent":"settings","key":"zone","value":"Europe/Berlin"}`},
+		{"target", setting(model.Setting{Key: model.SetTarget, Number: model.Float(120.2019)}), `{"intent":"settings","key":"target_kg","value":120.2}`},
+		{"chore days", setting(model.Setting{Key: model.SetChore, List: []string{"sat"}}), `{"intent":"settings","key":"chore_days","value":["sat"]}`},
+		{"hour", setting(model.Setting{Key: model.SetHour, List: []string{"07:00"}}), `{"intent":"settings","key":"hour","value":"07:00"}`},
+		{"quiet hours", setting(model.Setting{Key: model.SetQuiet, List: []string{"21:00", "06:00"}}), `{"intent":"settings","key":"quiet","value":["21:00","06:00"]}`},
+		{"a feeder", setting(model.Setting{Key: model.SetFeeder, Thing: &model.Thing{Name: "north", CapacityKg: model.Float(136.08)}}), `{"intent":"settings","key":"feeder","value":{"name":"north","capacity_kg":136.08}}`},
+		{"a barrel", setting(model.Setting{Key: model.SetBarrel, Thing: &model.Thing{CapacityL: model.Float(55 * 3.785411784), Nipples: model.Int(2)}}), `{"intent":"settings","key":"barrel","value":{"capacity_l":208.2,"nipples":2}}`},
+		{"a pen in use", setting(model.Setting{Key: model.SetPen, Thing: &model.Thing{Name: "oak", AreaM2: model.Float(371.612), InUse: &yes}}), `{"intent":"settings","key":"pen","value":{"name":"oak","area_m2":371.61,"in_use":true}}`},
+		{"a pen not in use", setting(model.Setting{Key: model.SetPen, Thing: &model.Thing{Name: "oak", InUse: &no}}), `{"intent":"settings","key":"pen","value":{"name":"oak","in_use":false}}`},
+		{"the wallow", setting(model.Setting{Key: model.SetWallow, Thing: &model.Thing{AreaM2: model.Float(4.459), DepthM: model.Float(0.1524)}}), `{"intent":"settings","key":"wallow","value":{"area_m2":4.46,"depth_m":0.15}}`},
 	}
-}
-
-// TestEveryKind: each kind of fact that a text can record has slots of its own,
-// not only its intent.
-func TestEveryKind(t *testing.T) {
-	quiet := map[model.Kind]bool{"told": true, "question": true, "settled": true, "void": true, "done": true, "snooze": true}
-	for _, f := range model.Facts() {
-		if quiet[f.Kind()] {
-			continue // the program's own
-		}
-		if f.Kind() == "booked" {
-			f = model.Booked{Day: day}
-		}
-		got := slots.Of(reading.Entry{Act: reading.Fact{Fact: f}, On: day})
-		require.Equal(t, string(f.Kind()), got["intent"])
-		require.Greater(t, len(got), 1, "%s", reflect.TypeOf(f))
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			got, err := json.Marshal(slots.Of(tt.entry))
+			require.NoError(t, err)
+			require.JSONEq(t, tt.want, string(got))
+		})
 	}
-}
-
-// TestStated: the time stands there only if it was stated, and a correction
-// says so.
-func TestStated(t *testing.T) {
-	e := reading.Entry{Act: reading.Fact{Fact: model.Fence{Kv: 5.8}}, On: day}
-	require.NotContains(t, slots.Of(e), "at")
-	require.NotContains(t, slots.Of(e), "replaces")
-	e.Minute, e.Replace = model.Int(490), "r7"
-	require.Equal(t, "08:10", slots.Of(e)["at"])
-	require.Equal(t, true, slots.Of(e)["replaces"])
-}
-
-// TestRounding: amounts are written to the hundredth, never with a minus zero.
-func TestRounding(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		kg := rapid.Float64Range(-0.01, 500).Draw(t, "kg")
-		got := slots.Of(reading.Entry{Act: reading.Fact{Fact: model.Refill{FeedKg: &kg}}, On: day})["feed_kg"].(float64)
-		require.InDelta(t, kg, got, 0.005000001)
-		b, err := json.Marshal(got)
-		require.NoError(t, err)
-		require.NotEqual(t, "-0", string(b))
-	})
 }
