@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"maps"
+	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -257,8 +259,8 @@ func (r *reader) fillRecipe(s span) {
 			}
 		}
 	}
-	for _, v := range ing {
-		total += v
+	for _, n := range slices.Sorted(maps.Keys(ing)) { // a fixed order: the same sum to the bit
+		total += ing[n]
 	}
 	if len(ing) == 0 {
 		// "a batch is 100 lb" is a size
