@@ -143,10 +143,27 @@ func (t *talk) read() error {
 	t.r = t.readOnce()
 	if zone := statedZone(t.r); zone != nil && t.m.Wall && zone.String() != t.now.Location().String() {
 		y, mo, d := t.now.Date()
-		t.now = model.DateDay(y, mo, d).At(model.MinuteOf(t.now), zone)
+		seconds := time.Duration(t.now.Second()) * time.Second
+		t.now = model.DateDay(y, mo, d).At(model.MinuteOf(t.now), zone).Add(seconds)
 		t.r = t.readOnce()
+		keepZone(t.r, zone)
 	}
 	return nil
+}
+
+// keepZone has a reading state the zone that its text stated before the clock
+// was put into it: "it is 7:40 am here" would now state yet another.
+func keepZone(r reading.Reading, zone *time.Location) {
+	for i, e := range r.Entries {
+		f, ok := e.Act.(reading.Fact)
+		if !ok {
+			continue
+		}
+		if set, ok := f.Fact.(model.Setting); ok && set.Key == model.SetZone {
+			set.Text = zone.String()
+			r.Entries[i].Act = reading.Fact{Fact: set}
+		}
+	}
 }
 
 func statedZone(r reading.Reading) *time.Location {

@@ -273,6 +273,22 @@ func TestTheZoneStated(t *testing.T) {
 	}
 }
 
+// A zone stated by the hour there is the one that this hour means, once.
+func TestTheZoneByItsHour(t *testing.T) {
+	for text, want := range map[string]string{
+		"it is 7:40 am here":  "2026-05-16T08:40:00-06:00",
+		"it is 9:40 am here":  "2026-05-16T08:40:00-04:00",
+		"it is 3:40 pm here":  "2026-05-16T08:40:00+02:00",
+		"it is 8:40 am here":  "2026-05-16T08:40:00-05:00",
+		"it is 11:40 pm here": "2026-05-16T08:40:00+10:00",
+	} {
+		_, all, _ := replayed(t, "2026-05-16 08:40 | "+text+"\n2026-05-16 08:41 | fence 5\n")
+		require.Equal(t, want, only(all, "text")[0].At, text)
+		require.Equal(t, want, only(all, "reply")[0].At, text)
+		require.Equal(t, strings.Replace(want, "08:40", "08:41", 1), only(all, "text")[1].At, text)
+	}
+}
+
 // The machine's zone holds where --zone names none.
 func TestTheMachinesZone(t *testing.T) {
 	t.Setenv("TZ", "Asia/Tokyo")
