@@ -5,11 +5,19 @@ import (
 	"time"
 )
 
+// mostNeedDays bounds the span that feed is summed over: more than the target of
+// any pig is looked for.
+const mostNeedDays = 800
+
 // FeedNeed gives the feed needed from the moment until the end of the day, by
 // the pigs that are there, with what is wasted at the feeder. Pigs booked with
 // the butcher eat until the start of their day. Nothing is needed for a span
-// that has passed. *Missing "pigs" or "weight" where one is unknown.
+// that has passed. *Missing "pigs" or "weight" where one is unknown; *OutOfRange
+// for a day more than 800 days ahead.
 func (h *Herd) FeedNeed(from time.Time, until Day) (FeedNeed, error) {
+	if ahead := until - DayOf(from); ahead > mostNeedDays {
+		return FeedNeed{}, &OutOfRange{"days", float64(ahead), 0, mostNeedDays}
+	}
 	if len(h.Alive(DayOf(from))) == 0 {
 		return FeedNeed{}, &Missing{What: "pigs"}
 	}

@@ -40,12 +40,13 @@ var feedSums = map[string]func(t *testing.T, r feedRow) float64{
 		return 1000 * sumOf(t)(MEIntakeMJD(r.in["weight_kg"], r.sex)) / kcalMJ / r.in["kcal"] / (1 - FeederWaste)
 	},
 	"quiniou_g_d": func(_ *testing.T, r feedRow) float64 { return quiniouIntakeGD(r.in["mean_c"], r.in["weight_kg"]) },
-	"heat_pct_per_c": func(_ *testing.T, r feedRow) float64 {
-		from, to := WeatherFeedFactor(r.in["from_c"], r.in["weight_kg"], false), WeatherFeedFactor(r.in["to_c"], r.in["weight_kg"], false)
+	"heat_pct_per_c": func(t *testing.T, r feedRow) float64 {
+		from := sumOf(t)(WeatherFeedFactor(r.in["from_c"], r.in["weight_kg"], false))
+		to := sumOf(t)(WeatherFeedFactor(r.in["to_c"], r.in["weight_kg"], false))
 		return 100 * (to/from - 1) / (r.in["to_c"] - r.in["from_c"])
 	},
-	"cold_pct": func(_ *testing.T, r feedRow) float64 {
-		return 100 * (WeatherFeedFactor(r.in["mean_c"], 84.5, false) - 1)
+	"cold_pct": func(t *testing.T, r feedRow) float64 {
+		return 100 * (sumOf(t)(WeatherFeedFactor(r.in["mean_c"], 84.5, false)) - 1)
 	},
 	"energy_ratio": func(_ *testing.T, r feedRow) float64 {
 		return energyFactor(r.in["to_ne"]/0.74) / energyFactor(r.in["from_ne"]/0.74)

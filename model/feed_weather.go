@@ -24,8 +24,21 @@ const (
 // 1 in heat, above it in frost. Between 5 and 20 °C it is 1. Heat is the
 // published equation of Quiniou et al. (2000) held against itself at 20 °C,
 // weight held to its 30 to 90 kg and temperature to its 29 °C, a quarter at
-// most; a wallow gives half of it back (judgement). Any temperature is taken.
-func WeatherFeedFactor(meanC, weightKg float64, wallow bool) float64 {
+// most; a wallow gives half of it back (judgement). meanC lies between -60 and 60,
+// weightKg between 1 and 220: else *OutOfRange.
+func WeatherFeedFactor(meanC, weightKg float64, wallow bool) (float64, error) {
+	const leastKg, mostKg = 1, 220
+	switch {
+	case !(meanC >= -60 && meanC <= 60):
+		return 0, &OutOfRange{"mean_c", meanC, -60, 60}
+	case !(weightKg >= leastKg && weightKg <= mostKg):
+		return 0, &OutOfRange{"weight_kg", weightKg, leastKg, mostKg}
+	}
+	return weatherFactor(meanC, weightKg, wallow), nil
+}
+
+// weatherFactor is WeatherFeedFactor of any weight.
+func weatherFactor(meanC, weightKg float64, wallow bool) float64 {
 	switch {
 	case meanC > mildC:
 		w := min(max(weightKg, 30), 90)
@@ -48,7 +61,7 @@ func (h *Herd) weatherFeedFactor(d Day, weightKg float64) float64 {
 	if air.Guessed {
 		return 1
 	}
-	return WeatherFeedFactor(air.MeanC(), weightKg, h.hasWallow(d))
+	return weatherFactor(air.MeanC(), weightKg, h.hasWallow(d))
 }
 
 // hasWallow reports whether the pigs have a wallow on the day: one set up, or

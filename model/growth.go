@@ -53,7 +53,7 @@ func (h *Herd) MeanWeight(pigs []*Animal, on Day) (PigWeight, error) {
 
 // ExpectReading is what a reading of the pig on the day would show, in kg, if it
 // were right: the forecast widened by the error of the way it is measured
-// (ByScale, ByTape, ByEye). It judges whether a number can be what was said; for
+// (ByScale, ByTape, ByEye; another word counts as ByScale). It judges whether a number can be what was said; for
 // a tape compare the weight that the girth stands for. Missing "weight" where
 // nothing is known of the pig.
 func (h *Herd) ExpectReading(a *Animal, on Day, by string) (Estimate, error) {

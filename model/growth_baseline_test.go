@@ -31,9 +31,10 @@ var baselines = []baseline{
 	{"last weight + 0.77 kg a day", func(kg []float64, days float64) float64 { return kg[len(kg)-1] + 0.77*days }},
 	{"published table from last weight", func(kg []float64, days float64) float64 {
 		from := kg[len(kg)-1]
-		low, high := from, 300.0
+		low, high := from, model.MaxTableKg
 		for high-low > 1e-6 {
-			if mid := (low + high) / 2; model.TableDays(from, mid) < days {
+			mid := (low + high) / 2
+			if took, err := model.TableDays(from, mid); err == nil && took < days {
 				low = mid
 			} else {
 				high = mid

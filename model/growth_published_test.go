@@ -50,11 +50,11 @@ var growthSums = map[string]func(in map[string]float64) (float64, error){
 		}
 		return e.Mean, nil
 	},
-	"table_days": func(in map[string]float64) (float64, error) { return TableDays(in["from_kg"], in["to_kg"]), nil },
-	"table_gain": func(in map[string]float64) (float64, error) { return TableGain(in["at_kg"]), nil },
+	"table_days": func(in map[string]float64) (float64, error) { return TableDays(in["from_kg"], in["to_kg"]) },
+	"table_gain": func(in map[string]float64) (float64, error) { return TableGain(in["at_kg"]) },
 	// A pen that came at 25 kg.
 	"pen_sd_kg": func(in map[string]float64) (float64, error) {
-		return penSpread(TableDays(25, in["mean_kg"])) * TableGain(in["mean_kg"]), nil
+		return penSpread(tableDay(in["mean_kg"])-tableDay(25)) * tableGain(in["mean_kg"]), nil
 	},
 	"gain_cv_pct": func(in map[string]float64) (float64, error) {
 		strayed := math.Pow(penSpread(in["days"]), 2) - math.Pow(penSpread(0), 2)

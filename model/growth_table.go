@@ -99,14 +99,36 @@ func tableDay(kg float64) float64 {
 	return day
 }
 
+// The weights in kilograms between which the growth table is given.
+const (
+	MinTableKg = 1.4
+	MaxTableKg = 220.0
+)
+
 // TableDays is the days that the published growth table takes from one weight to
-// another in kg, negative where the second is the lighter. Its range is 1.4 to
-// 220 kg; outside a straight line goes on. Above 135 kg it is extrapolated.
-func TableDays(fromKg, toKg float64) float64 { return tableDay(toKg) - tableDay(fromKg) }
+// another in kg, negative where the second is the lighter. Both lie between
+// MinTableKg and MaxTableKg: else *OutOfRange. Above 135 kg it is extrapolated.
+// Its sources stand with the table.
+func TableDays(fromKg, toKg float64) (float64, error) {
+	for _, kg := range []float64{fromKg, toKg} {
+		if !(kg >= MinTableKg && kg <= MaxTableKg) {
+			return 0, &OutOfRange{"weight_kg", kg, MinTableKg, MaxTableKg}
+		}
+	}
+	return tableDay(toKg) - tableDay(fromKg), nil
+}
 
 // TableGain is the daily gain in kg that the published growth table gives at a
-// weight in kg, in the range of TableDays.
-func TableGain(kg float64) float64 {
+// weight in kg, with the range, error and sources of TableDays.
+func TableGain(kg float64) (float64, error) {
+	if !(kg >= MinTableKg && kg <= MaxTableKg) {
+		return 0, &OutOfRange{"weight_kg", kg, MinTableKg, MaxTableKg}
+	}
+	return tableGain(kg), nil
+}
+
+// tableGain is TableGain of any weight.
+func tableGain(kg float64) float64 {
 	_, gain := tableWeight(tableDay(kg))
 	return gain
 }

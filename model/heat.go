@@ -33,7 +33,7 @@ func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
 		THI: thi(air.HighC, air.RhPct), HighC: air.HighC, RhPct: air.RhPct,
 		RhAssumed: air.RhAssumed, Guessed: !air.HighTold,
 	}
-	f.Class = ClassOfTHI(f.THI)
+	f.Class = classOfTHI(f.THI)
 	if f.Guessed && f.Class != HeatNormal {
 		f.Class = HeatWatch
 	}

@@ -56,8 +56,17 @@ const (
 	HeavyPigKg  = 70.0
 )
 
-// ClassOfTHI is the published class of an index; below 75 it is HeatNormal.
-func ClassOfTHI(index float64) HeatClass {
+// ClassOfTHI is the published class of an index; below 75 it is HeatNormal. The
+// index lies between -200 and 300, beyond which no air gives it: else
+// *OutOfRange. Its source stands with the classes.
+func ClassOfTHI(index float64) (HeatClass, error) {
+	if !(index >= -200 && index <= 300) {
+		return "", &OutOfRange{"thi", index, -200, 300}
+	}
+	return classOfTHI(index), nil
+}
+
+func classOfTHI(index float64) HeatClass {
 	switch {
 	case index >= EmergencyTHI:
 		return HeatEmergency

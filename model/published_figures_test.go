@@ -164,9 +164,11 @@ var butcherFigures = map[string]func(t *testing.T, r publishedRow) float64{
 		}
 		return 1
 	},
-	"last_dose_days_before": func(_ *testing.T, r publishedRow) float64 {
+	"last_dose_days_before": func(t *testing.T, r publishedRow) float64 {
 		load := time.Date(2026, 9, 15, 7, 0, 0, 0, time.UTC)
-		return load.Sub(LastSafeDose(load, int(r.in["days"]))).Hours() / 24
+		last, err := LastSafeDose(load, int(r.in["days"]))
+		require.NoError(t, err)
+		return load.Sub(last).Hours() / 24
 	},
 	"freezer_ft3": func(t *testing.T, r publishedRow) float64 {
 		l, err := FreezerL(r.in["packed_lb"] * kgPerPound)

@@ -17,9 +17,8 @@ type LastDose struct {
 // of that day. Gone says that the moment has passed. Any dose, and any product,
 // is a matter for label and vet. *Missing "booking".
 func (h *Herd) LastDoseBefore(at time.Time, withdrawalDays int) (LastDose, error) {
-	const mostDays = 365
-	if withdrawalDays < 0 || withdrawalDays > mostDays {
-		return LastDose{}, &OutOfRange{"withdrawal_days", float64(withdrawalDays), 0, mostDays}
+	if err := withdrawalRange(withdrawalDays); err != nil {
+		return LastDose{}, err
 	}
 	b, ok := h.NextBooking(DayOf(at))
 	if !ok {
@@ -30,7 +29,7 @@ func (h *Herd) LastDoseBefore(at time.Time, withdrawalDays int) (LastDose, error
 		minute = *b.Minute
 	}
 	load := b.Day.At(minute, at.Location())
-	d := LastDose{Load: load, At: LastSafeDose(load, withdrawalDays), Days: withdrawalDays}
+	d := LastDose{Load: load, At: lastSafeDose(load, withdrawalDays), Days: withdrawalDays}
 	d.Gone = d.At.Before(at)
 	d.Reasons = []Reason{{Code: ReasonLastDose, On: b.Day, Q: []Quantity{{float64(withdrawalDays), Days}}}}
 	return d, nil

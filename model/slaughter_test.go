@@ -63,8 +63,8 @@ func TestLastDoseIsClearAtLoading(t *testing.T) {
 		days := rapid.IntRange(0, 365).Draw(t, "days")
 		d, err := h.LastDoseBefore(at, days)
 		require.NoError(t, err)
-		require.False(t, ClearMoment(d.At, true, days).After(d.Load), "clear when loaded")
-		require.True(t, ClearMoment(d.At.Add(time.Hour+time.Minute), true, days).After(d.Load), "and hardly earlier than it must be")
+		require.False(t, clearMoment(d.At, true, days).After(d.Load), "clear when loaded")
+		require.True(t, clearMoment(d.At.Add(time.Hour+time.Minute), true, days).After(d.Load), "and hardly earlier than it must be")
 		require.Equal(t, d.At.Before(at), d.Gone)
 	})
 	var out *OutOfRange

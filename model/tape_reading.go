@@ -1,5 +1,7 @@
 package model
 
+import "math"
+
 // ReadTape is what a tape reading is taken for in kg, inside the range of the
 // published formulas and beyond; within says which. Without a length (0) it is
 // girth alone; girth and length together are weighed against girth alone by
@@ -8,9 +10,12 @@ package model
 // Below 64 cm the cube rule of Marshall et al., Trop. Anim. Health Prod. 2023
 // (749 pigs, best from 5 to 110 kg, 11.5 kg either way at 51 kg; abstract read),
 // which meets the Kansas State line there; above 119.5 cm that line goes on, an
-// extrapolation with an SD of 8 % by judgement. A girth of no more than nothing
-// gives no more than a few grams: check it before.
+// extrapolation with an SD of 8 % by judgement. A girth of nothing or less, or that
+// is no number, gives the empty estimate, of no error.
 func ReadTape(girthCm, lengthCm float64) (weight Estimate, within bool) {
+	if !(girthCm > 0) || math.IsInf(girthCm, 1) {
+		return Estimate{}, false
+	}
 	line, err := WeightFromGirth(girthCm)
 	if err != nil {
 		kg := girthLine(girthCm)

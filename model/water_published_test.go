@@ -34,7 +34,8 @@ var waterSums = map[string]func(t *testing.T, in map[string]float64) float64{
 		return sumOf(t)(THI(c, in["rh_pct"]))
 	},
 	"thi_class": func(t *testing.T, in map[string]float64) float64 {
-		return map[HeatClass]float64{HeatNormal: 0, HeatAlert: 1, HeatDanger: 2, HeatEmergency: 3}[ClassOfTHI(in["thi"])]
+		class, err := ClassOfTHI(in["thi"])
+		return sumOf(t)(map[HeatClass]float64{HeatNormal: 0, HeatAlert: 1, HeatDanger: 2, HeatEmergency: 3}[class], err)
 	},
 	"radiation": func(t *testing.T, in map[string]float64) float64 {
 		return sumOf(t)(ExtraterrestrialRadiation(in["latitude_deg"], int(in["year_day"])))

@@ -69,7 +69,7 @@ func (g *Given) clearAt() time.Time {
 	if !g.Said {
 		dose = g.On.At(lastMinute, g.At.Location())
 	}
-	return ClearMoment(dose, true, *g.WithdrawalDays)
+	return clearMoment(dose, true, *g.WithdrawalDays)
 }
 
 // covers reports whether the pig got the treatment. Names that fit no pig could

@@ -39,7 +39,7 @@ func TestClearMoment(t *testing.T) {
 			require.NoError(t, err)
 			dose, err := time.ParseInLocation("2006-01-02 15:04", c.dose, loc)
 			require.NoError(t, err)
-			require.Equal(t, c.want, ClearMoment(dose, c.stated, c.days).Format(momentLayout))
+			require.Equal(t, c.want, clearMoment(dose, c.stated, c.days).Format(momentLayout))
 		})
 	}
 }
@@ -61,7 +61,7 @@ func TestLastSafeDose(t *testing.T) {
 			require.NoError(t, err)
 			load, err := time.ParseInLocation("2006-01-02 15:04", c.load, loc)
 			require.NoError(t, err)
-			require.Equal(t, c.want, LastSafeDose(load, c.days).Format(momentLayout))
+			require.Equal(t, c.want, lastSafeDose(load, c.days).Format(momentLayout))
 		})
 	}
 }
@@ -76,11 +76,11 @@ func TestClearMomentIsNeverEarlierForMoreDaysOrALaterDay(t *testing.T) {
 		days := rapid.IntRange(0, 200).Draw(r, "days")
 		more := rapid.IntRange(days, 220).Draw(r, "more")
 		stated := rapid.Bool().Draw(r, "stated")
-		clear := ClearMoment(dose, stated, days)
-		require.False(r, ClearMoment(dose, stated, more).Before(clear), "more days")
-		require.False(r, ClearMoment(later, stated, days).Before(clear), "a later dose")
+		clear := clearMoment(dose, stated, days)
+		require.False(r, clearMoment(dose, stated, more).Before(clear), "more days")
+		require.False(r, clearMoment(later, stated, days).Before(clear), "a later dose")
 		require.False(r, clear.Before(dose.Add(time.Duration(days)*24*time.Hour)), "never under N times 24 hours")
-		require.False(r, ClearMoment(dose, false, days).Before(ClearMoment(dose, true, days)), "an hour not told")
+		require.False(r, clearMoment(dose, false, days).Before(clearMoment(dose, true, days)), "an hour not told")
 	})
 }
 
@@ -91,12 +91,12 @@ func TestLastSafeDoseIsClearAndNothingMuchLaterIs(t *testing.T) {
 	rapid.Check(t, func(r *rapid.T) {
 		load := from.Add(time.Duration(rapid.IntRange(0, 400*24*60).Draw(r, "minutes")) * time.Minute)
 		days := rapid.IntRange(0, 120).Draw(r, "days")
-		last := LastSafeDose(load, days)
-		require.False(r, ClearMoment(last, true, days).After(load))
+		last := lastSafeDose(load, days)
+		require.False(r, clearMoment(last, true, days).After(load))
 		before := last.Add(-time.Duration(rapid.IntRange(0, 48*60).Draw(r, "before")) * time.Minute)
-		require.False(r, ClearMoment(before, true, days).After(load), "every earlier dose is clear too")
+		require.False(r, clearMoment(before, true, days).After(load), "every earlier dose is clear too")
 		// Only a wall time that comes twice or never leaves up to two hours unused.
-		require.True(r, ClearMoment(last.Add(2*time.Hour+time.Minute), true, days).After(load))
+		require.True(r, clearMoment(last.Add(2*time.Hour+time.Minute), true, days).After(load))
 	})
 }
 

@@ -95,7 +95,7 @@ func TestTheLastWormingDayIsClearWhenTheBookedDayBegins(t *testing.T) {
 	due, err := d.herd().WormingDue(penDay(t, "2026-07-01"))
 	require.NoError(t, err)
 	last := reasonWith(t, due.Reasons, WormingLastDay).On
-	clear := ClearMoment(last.At(0, d.loc), false, 21)
+	clear := clearMoment(last.At(0, d.loc), false, 21)
 	require.False(t, clear.After(d.moment("2026-09-01 00:00")))
-	require.True(t, ClearMoment((last+1).At(0, d.loc), false, 21).After(d.moment("2026-09-01 00:00")))
+	require.True(t, clearMoment((last+1).At(0, d.loc), false, 21).After(d.moment("2026-09-01 00:00")))
 }
