@@ -1,5 +1,7 @@
 package reading
 
+import "troughbell/model"
+
 // headCount is a count of pigs that may begin a group.
 type headCount struct {
 	k, n  int
@@ -48,6 +50,9 @@ func (r *reader) arrivalGroups(s span) []span {
 	if parts := r.comings(s, hs); len(parts) > 1 {
 		return parts
 	}
+	if parts := r.ownParts(s, hs); len(parts) > 1 {
+		return parts
+	}
 	if len(hs) < 2 {
 		return []span{s}
 	}
@@ -89,6 +94,61 @@ func (r *reader) arrivalGroups(s span) []span {
 		out = append(out, span{s.frame, from, end})
 	}
 	return out
+}
+
+// ownParts cuts "7 pigs: four barrows came April 2 at 60 lb, three gilts April 30
+// at 45 lb": a whole that is counted first and of which each part tells its own.
+func (r *reader) ownParts(s span, hs []headCount) []span {
+	if len(hs) < 3 || hs[0].sexed {
+		return nil
+	}
+	sum := 0
+	var out []span
+	for n := 1; n < len(hs); n++ {
+		end := s.j
+		if n+1 < len(hs) {
+			end = hs[n+1].k
+		}
+		sum += hs[n].n
+		if !hs[n].sexed || !r.ownFact(hs[n].k, end) {
+			return nil
+		}
+		out = append(out, span{s.frame, hs[n].k, end})
+	}
+	if sum != hs[0].n {
+		return nil
+	}
+	r.items[hs[0].k].used = true
+	out[0].i = hs[0].k + 1
+	return out
+}
+
+// onlyWhole drops a count of the whole herd that stands before the groups it is
+// made of: "I keep 7 pigs. Four barrows came ..., three gilts came ...".
+func (r *reader) onlyWhole() {
+	first, sum, groups := -1, 0, 0
+	for k := range r.out {
+		f, ok := r.out[k].Act.(Fact)
+		if !ok {
+			continue
+		}
+		a, ok := f.Fact.(model.Arrive)
+		if !ok {
+			continue
+		}
+		if first < 0 {
+			if len(a.Animals) > 0 || a.WeightKg != nil || a.Born != nil || r.out[k].Dated {
+				return
+			}
+			first, sum = k, a.Count
+			continue
+		}
+		sum -= a.Count
+		groups++
+	}
+	if groups > 1 && sum == 0 {
+		r.out = append(r.out[:first], r.out[first+1:]...)
+	}
 }
 
 // comings cuts the span at the sentences that tell of another coming: each has

@@ -56,11 +56,11 @@ func (r *reader) afterFraction(it *item, i, n int) int {
 		it.kind, it.unit = itQty, r.unitAt(j+1)
 		return j + 2 - i
 	}
-	if j < len(r.toks) && (r.toks[j].s == "a" || r.toks[j].s == "of") && j+1 < len(r.toks) {
-		if r.toks[j+1].s == "a" {
+	if j < len(r.toks) && (r.toks[j].s == "a" || r.toks[j].s == "an" || r.toks[j].s == "of") && j+1 < len(r.toks) {
+		if r.toks[j+1].s == "a" || r.toks[j+1].s == "an" {
 			j++
 		}
-		if u, k := r.unitPhrase(j + 1); u != 0 && (u.dim() == vessel || u.dim() == mass || u.dim() == volume) && len(r.toks[j+1].s) > 1 {
+		if u, k := r.unitPhrase(j + 1); u != 0 && (u.dim() == vessel || u.dim() == mass || u.dim() == volume || u.dim() == area || u == unitFt) && len(r.toks[j+1].s) > 1 {
 			it.kind, it.unit = itQty, u
 			return j + 1 + k - i
 		}

@@ -4,6 +4,10 @@ package reading
 // with a slash, "... time", an abbreviation in capitals, or a place behind
 // "in", "near" or "zone".
 func (r *reader) zoneItem(it *item, i int) int {
+	if zone, n := r.zoneOffsetAt(i); n > 0 {
+		it.s, it.canon, it.known = zone, zoneCanon, true
+		return n
+	}
 	zone, n := r.zoneAt(i)
 	if n == 0 {
 		return 0
@@ -36,6 +40,9 @@ func (r *reader) zoneItem(it *item, i int) int {
 		sure = true
 	}
 	if !sure {
+		sure = r.placeAlone(i, n)
+	}
+	if !sure {
 		sure = r.placeWanted(i) && (t.capital || r.lex.of[t.s] == nil || n > 1)
 	}
 	if !sure {
@@ -50,6 +57,62 @@ func (r *reader) zoneItem(it *item, i int) int {
 		}
 	}
 	return n
+}
+
+// zoneOffsetAt reads "UTC-5" and "GMT +2", whole hours only. The names of such
+// zones in the database have the sign the other way round.
+func (r *reader) zoneOffsetAt(i int) (string, int) {
+	if s := r.toks[i].s; s != "utc" && s != "gmt" || i+2 >= len(r.toks) {
+		return "", 0
+	}
+	sign, h := r.toks[i+1].s, &r.toks[i+2]
+	if h.kind != tokNum || h.spaced || h.v > 14 || h.v != float64(int(h.v)) {
+		return "", 0
+	}
+	switch {
+	case h.v == 0:
+		return "UTC", 3
+	case sign == "+":
+		return "Etc/GMT-" + itoa(int(h.v)), 3
+	case (sign == "-" || sign == "–" || sign == "−") && h.v <= 12:
+		return "Etc/GMT+" + itoa(int(h.v)), 3
+	}
+	return "", 0
+}
+
+// placeAlone says that a place stands in a clause of its own of a sentence about
+// the herd and its units, before the zone is known: "Herd Kapellenhof, Vienna,
+// metric".
+func (r *reader) placeAlone(i, n int) bool {
+	edge := func(k int) bool {
+		return k < 0 || k >= len(r.toks) || r.toks[k].kind == tokBreak || r.toks[k].s == "," || r.toks[k].s == "." || r.toks[k].s == ";"
+	}
+	if r.c.Herd.Zone != "" || !edge(i-1) || !edge(i+n) {
+		return false
+	}
+	switch r.toks[i].s {
+	case "central", "eastern", "mountain", "pacific":
+		return i > 0 || n < len(r.toks)
+	}
+	if !r.toks[i].capital {
+		return false
+	}
+	about := false
+	for _, step := range []int{-1, 1} {
+		for k := i; k >= 0 && k < len(r.toks); k += step {
+			t := &r.toks[k]
+			if t.kind == tokBreak || t.s == "." {
+				break
+			}
+			if m := r.lex.of[t.s]; m != nil {
+				if m.sense.any(setOf(sPigs, sArrive, sBarrow, sGilt)) {
+					return false
+				}
+				about = about || m.sense.any(setOf(sHerd, sUS, sMetric, sUnits))
+			}
+		}
+	}
+	return about
 }
 
 // placeWanted says that the words before token i ask for a place.

@@ -9,6 +9,7 @@ import (
 // wins. Where both or neither bear the name, it stays open.
 func (r *reader) settleContainers() {
 	h := r.c.Herd
+	r.learnSizes()
 	for k := range r.items {
 		it := &r.items[k]
 		if !it.is(sBarrel) || it.pig >= 0 || it.feeder >= 0 || it.barrel >= 0 {
@@ -32,6 +33,20 @@ func (r *reader) settleContainers() {
 			it.either = true
 		case len(h.Feeders) > 0 && len(h.Barrels) == 0:
 			it.either = true
+		}
+	}
+}
+
+// learnSizes finds what the text itself says that a measure holds, "bags are 50
+// lb", so that it counts for the words before too.
+func (r *reader) learnSizes() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.unit == 0 || it.unit.dim() != vessel || it.unit == unitBale || it.unit == unitBatch || it.kind == itQty && it.v != 1 || it.kind != itWord && it.kind != itQty || k+2 >= len(r.items) {
+			continue
+		}
+		if n := &r.items[k+1]; (n.is(sIs) || n.is(sHolds) || n.is(sWeigh)) && r.items[k+2].qty(mass) {
+			r.setUp.sizes = setSize(r.setUp.sizes, it.unit.name(), r.items[k+2].si())
 		}
 	}
 }

@@ -84,7 +84,7 @@ func (r *reader) arrival(s, whole span) {
 		a.Animals = append(a.Animals, n.name)
 	}
 	for k := s.i; k < s.j; k++ {
-		if r.items[k].isAny(setOf(sArrive, sPigs, sNamed, sBorn, sAge, sBarrow, sGilt, sBoar, sSow, sEach, sYoung)) {
+		if r.items[k].isAny(setOf(sArrive, sPigs, sNamed, sBorn, sAge, sBarrow, sGilt, sBoar, sSow, sEach, sYoung, sWeigh, sAbout, sRest, sMore)) {
 			r.items[k].used = true
 		}
 	}
@@ -160,7 +160,7 @@ func (r *reader) bornBefore(k int, s span) bool {
 		if it.is(sBorn) {
 			return true
 		}
-		if it.gap >= gapStop && n < k-1 || it.is(sArrive) && !it.is(sFiller) {
+		if it.gap >= gapStop && n < k-1 || it.is(sArrive) && (!it.is(sFiller) || n == k-1) {
 			return false
 		}
 	}
@@ -185,7 +185,7 @@ func (r *reader) arrivalNumbers(a *model.Arrive, s span, used map[int]bool, on m
 				}
 				a.Born = &d
 			}
-		case it.qty(days) && (k+1 < s.j && r.items[k+1].is(sAge) || k+1 < s.j && r.items[k+1].s == "old" || prev.s == "age" || prev.is(sAge) || r.has(s, sAge) && r.items[k].unit != unitDay):
+		case it.qty(days) && (k+1 < s.j && r.items[k+1].is(sAge) || k+1 < s.j && r.items[k+1].s == "old" || prev.s == "age" || prev.s == "at" || prev.is(sAge) || r.has(s, sAge) && r.items[k].unit != unitDay):
 			w := it.v
 			if it.rng {
 				w = (it.v + it.v2) / 2

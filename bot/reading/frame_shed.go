@@ -268,7 +268,10 @@ func (r *reader) fillRecipe(s span) {
 		return
 	}
 	if pct { // shares: of a batch of the size known, else of a hundredweight
-		batch, ok := r.c.Herd.BatchKg()
+		batch, ok := r.batchSaid()
+		if !ok {
+			batch, ok = r.c.Herd.BatchKg()
+		}
 		if !ok {
 			batch = r.massUnit().si(100)
 		}
@@ -288,6 +291,23 @@ func (r *reader) fillRecipe(s span) {
 	}
 	r.setUp.sizes = setSize(r.setUp.sizes, "batch", total)
 	r.emit(Fact{model.Recipe{Ingredients: ing}}, s)
+}
+
+// batchSaid is the weight of a batch as the text says it, "a batch is 200 lb".
+func (r *reader) batchSaid() (float64, bool) {
+	for k := range r.items {
+		it := &r.items[k]
+		if !it.is(sRecipe) && it.unit != unitBatch || !strings.Contains(it.s, "batch") && it.unit != unitBatch {
+			continue
+		}
+		for n := k + 1; n < len(r.items) && n <= k+2; n++ {
+			if x := &r.items[n]; x.qty(mass) && (n+1 >= len(r.items) || !r.items[n+1].is(sIngredient)) {
+				x.used, it.used = true, true
+				return x.si(), true
+			}
+		}
+	}
+	return 0, false
 }
 
 func (r *reader) secondNumber(k int, p ingredientPart) bool {

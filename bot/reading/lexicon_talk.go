@@ -4,7 +4,7 @@ package reading
 var talkWords = []entryWords{
 	{sBoth, "both, both of them, the both, the two, pair of, the pair, both of em"},
 	{sEach, "each, apiece, every, a piece, per pig, per head, ea, each one, every one, alike, per animal, a head, each pig, pro"},
-	{sRest, "rest, the rest, others, the others, other ones, remaining ones, rest of them, the remaining, everyone else, everybody else, the other ones, all the others, all the rest, the others all, rest of the pigs, the other pigs, all others, other pigs, rest of em"},
+	{sRest, "the other two, the other three, the other four, the other 2, the other 3, the other 4, other two, other three, rest, the rest, others, the others, other ones, remaining ones, rest of them, the remaining, everyone else, everybody else, the other ones, all the others, all the rest, the others all, rest of the pigs, the other pigs, all others, other pigs, rest of em"},
 	{sBut, "except, but not, all but, excluding, minus, except for, apart from, other than, all except, everyone but, everybody but, besides, but for, all besides, bar, without, every pig but, leaving out, not counting, ohne"},
 	{sPronoun, "she, he, it, they, them, her, him, hers, his, she's, he's, shes, hes, it's, its, they're, theyre, em, their, the two of them, that one, this one, 'em, herself, himself, themselves"},
 

@@ -128,6 +128,11 @@ func (r *reader) forceFrames() {
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fZone)
 		case it.is(sUndo) && r.amountless(k+1, r.clauseEnd(k)) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)):
 			r.forceRange(k, r.clauseEnd(k), fUndo)
+		case it.s == "in" && k > 0 && it.gap >= gapStop && r.sentenceEnd(k) == k+2 && r.find(span{0, 0, k}, sPen) >= 0 && (r.items[k+1].kind == itNum || r.nameLike(k+1) || r.items[k+1].pen >= 0):
+			it.sense, it.unit = setOf(sInUse), 0
+			r.forceRange(k, k+2, fSetPen)
+		case it.is(sBarrel) && len(r.c.Herd.Barrels) == 0 && r.tellsBarrels(k):
+			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fSetBarrel)
 		case it.is(sPay) && r.listOfSpending(k) > k:
 			r.forceRange(k, r.listOfSpending(k), fSpend)
 		case it.unit == unitBatch && it.kind == itWord && r.tellsBatch(k):
@@ -144,6 +149,22 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fAsk)
 		}
 	}
+}
+
+// tellsBarrels says that the sentence of item k sets up water barrels: it speaks
+// of water, of volumes and of barrels or nipples, and not of feeding or filling.
+func (r *reader) tellsBarrels(k int) bool {
+	s := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
+	if !r.has(s, sWater) || r.firstQty(s, volume) < 0 || r.has(s, sFeeder) || r.has(s, sFeed) || r.firstQty(s, mass) >= 0 {
+		return false
+	}
+	for n := s.i; n < s.j; n++ {
+		it := &r.items[n]
+		if it.isAny(setOf(sFill, sFull, sPour, sEmpty, sWatered, sTook, sPigs, sTarget, sChore, sWallow, sPen)) && !it.is(sLook) {
+			return false
+		}
+	}
+	return true
 }
 
 // amountless says that items[i:j] hold no amount.

@@ -15,6 +15,7 @@ func (r *reader) settle() Reading {
 	}
 	r.out = r.merged(r.out)
 	sort.SliceStable(r.out, func(a, b int) bool { return r.out[a].From < r.out[b].From })
+	r.onlyWhole()
 	if r.noise() {
 		return r.just(None{Reason: NoneUnknown})
 	}

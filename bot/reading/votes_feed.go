@@ -34,7 +34,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, 0, 0.8, sOpenBag, sPartOf)
 	lateWord(f, 0, 0.2, 0.9, sLast)
 	word(f, 0, 0.7, sBoth, sEach, sAll)
-	give(f, bThing, 1.2, kEither)
+	give(f, bAnchor|bThing, 1.4, kEither)
 	word(f, 0, 0.2, sLook, sIs, sMore)
 	late(f, bAmount, 0.8, 0.9, kNum)
 	give(f, bAmount, 1.3, kMass)

@@ -87,6 +87,7 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	lateWord(f, 0, 0.5, 1.4, sNamed)
 	late(f, bAmount, 0.6, 1.3, kMass)
 	late(f, bAmount, 0.4, 0.8, kVolume)
+	late(f, bAmount, 0.1, 0.7, kVessel)
 	give(f, bAmount, 0.4, kNum)
 	word(f, bThing, 0.5, sBarrel, sFeed)
 	word(f, 0, 0.5, sEach)
