@@ -27,7 +27,7 @@ func (a asked) moment(t time.Time) any {
 	if t.IsZero() {
 		return nil
 	}
-	return t.In(a.now.Location()).Format(time.RFC3339)
+	return t.In(a.now.Location()).Format("2006-01-02T15:04:05-07:00") // and +00:00 for Z
 }
 
 // bounds puts an interval into data under the contract's names: X_kg, X_low_kg,

@@ -45,7 +45,8 @@ func labels(buttons [][]string) *[][]string {
 	return &buttons
 }
 
-func stamp(t time.Time) string { return t.Format(time.RFC3339) }
+// stamp writes a moment in RFC 3339, with its offset also where that is none.
+func stamp(t time.Time) string { return t.Format("2006-01-02T15:04:05-07:00") }
 
 // Text implements Writer.
 func (j *JSON) Text(at time.Time, who, text string) error {

@@ -82,6 +82,11 @@ func (l *line) takeHead(words []string) error {
 		}
 		words = words[:n-2]
 	}
+	for _, w := range words {
+		if w == "edit" || w == "reply" {
+			return badf("%q needs the number of a line behind it, once", w)
+		}
+	}
 	l.who = strings.Join(words, " ")
 	return nil
 }

@@ -40,6 +40,9 @@ func TestParseLine(t *testing.T) {
 		{"no such day", "2026-02-30 08:10 | full", "day and a time"},
 		{"edit of nothing", "2026-05-16 08:10 edit x | full", "not a line number"},
 		{"edit of line nought", "2026-05-16 08:10 edit 0 | full", "not a line number"},
+		{"edit of no line", "2026-05-16 08:10 edit | full", "number of a line"},
+		{"reply by someone to no line", "2026-05-16 08:10 Ann reply | full", "number of a line"},
+		{"edit and reply", "2026-05-16 08:10 edit 3 reply 2 | full", "number of a line"},
 		{"edit to nothing", "2026-05-16 08:10 edit 3 |", "needs a text"},
 		{"not UTF-8", "2026-05-16 08:10 | \xff", "UTF-8"},
 	}

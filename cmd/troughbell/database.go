@@ -130,7 +130,11 @@ func (f herdFlag) herd(ctx context.Context, st *store.Store, zone *time.Location
 // none.
 func machineZone() *time.Location {
 	if tz, ok := os.LookupEnv("TZ"); ok {
-		if loc, err := time.LoadLocation(strings.TrimPrefix(tz, ":")); err == nil {
+		tz = strings.TrimPrefix(tz, ":")
+		if _, name, ok := strings.Cut(tz, "zoneinfo/"); ok { // a path, as it may be
+			tz = name
+		}
+		if loc, err := time.LoadLocation(tz); err == nil {
 			return loc
 		}
 	}
@@ -155,7 +159,7 @@ type zoneFlag struct {
 }
 
 func (f zoneFlag) location() (*time.Location, error) {
-	if f.Zone == "" {
+	if f.Zone == "" || f.Zone == "Local" { // which other machines would take for theirs
 		return machineZone(), nil
 	}
 	loc, err := time.LoadLocation(f.Zone)

@@ -291,9 +291,16 @@ func TestTheZoneByItsHour(t *testing.T) {
 
 // The machine's zone holds where --zone names none.
 func TestTheMachinesZone(t *testing.T) {
-	t.Setenv("TZ", "Asia/Tokyo")
-	_, stdout, _ := call(t, "2026-05-16 08:10 |\n", "replay", "--json")
-	require.Equal(t, "2026-05-16T08:10:00+09:00", jsonLines(t, stdout)[0].At)
+	for tz, want := range map[string]string{
+		"Asia/Tokyo":                        "2026-05-16T08:10:00+09:00",
+		":America/Denver":                   "2026-05-16T08:10:00-06:00",
+		"/usr/share/zoneinfo/Europe/Berlin": "2026-05-16T08:10:00+02:00",
+		"UTC":                               "2026-05-16T08:10:00+00:00",
+	} {
+		t.Setenv("TZ", tz)
+		_, stdout, _ := call(t, "2026-05-16 08:10 |\n", "replay", "--json")
+		require.Equal(t, want, jsonLines(t, stdout)[0].At)
+	}
 }
 
 // A button is pressed by sending its label, and it means what it says.
