@@ -145,6 +145,24 @@ func TestForgedPresses(t *testing.T) {
 	require.Empty(t, r.kinds()["Done"])
 }
 
+// The same while the call is still under way: its end, without an answer, does
+// not have the message sent again.
+func TestPressDuringTheCall(t *testing.T) {
+	r := newRig(t, quick)
+	r.api.Fail("sendMessage", botapitest.Fault{Silent: true})
+	r.api.Say(ann, r.pairCode())
+	m := r.find(ann, "How many pigs")
+	require.Empty(t, r.pressAnswer(r.api.Press(ann, m.ID, m.Buttons[0].Label)))
+	r.eventually(func() bool { return r.message(ann.ID, m.ID).Edits == 1 })
+	r.find(ann, "What weight")
+	r.close() // cuts the call off
+	count := len(r.api.Messages(ann.ID))
+	r.open()
+	r.start(quick)
+	r.ask(ann, "help")
+	require.Len(t, r.api.Messages(ann.ID), count+1)
+}
+
 // The answer to sending was lost, but somebody presses the button: so it arrived
 // and is not sent again.
 func TestPressProvesThatAMessageArrived(t *testing.T) {

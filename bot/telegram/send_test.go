@@ -24,18 +24,28 @@ func TestFaultsOfSending(t *testing.T) {
 		name  string
 		fault botapitest.Fault
 		times int // how often the answer arrives
+
+		doubtful bool
 	}{
-		{"flood", botapitest.Fault{Status: 429, Description: "Too Many Requests: retry after 1", RetryAfter: 1}, 1},
-		{"server's fault", botapitest.Fault{Status: 500, Description: "Internal Server Error"}, 1},
-		{"gateway's page", botapitest.Fault{Status: 502, Page: "<html>bad gateway</html>"}, 1},
-		{"hang-up", botapitest.Fault{HangUp: true}, 1},
-		{"lost answer", botapitest.Fault{Lost: true}, 2},
+		{"flood", botapitest.Fault{Status: 429, Description: "Too Many Requests: retry after 1", RetryAfter: 1}, 1, false},
+		{"server's fault", botapitest.Fault{Status: 500, Description: "Internal Server Error"}, 1, false},
+		{"gateway's page", botapitest.Fault{Status: 502, Page: "<html>bad gateway</html>"}, 1, true},
+		{"hang-up", botapitest.Fault{HangUp: true}, 1, true},
+		{"lost answer", botapitest.Fault{Lost: true}, 2, true},
 	} {
 		r.api.Fail("sendMessage", tt.fault)
 		id := r.api.Say(ann, fmt.Sprintf("spent %d straw", 20+i))
 		r.eventually(func() bool { return len(r.answersTo(ann.ID, id)) == tt.times })
 		r.settled()
-		require.Len(t, r.answersTo(ann.ID, id), tt.times, tt.name)
+		all := r.answersTo(ann.ID, id)
+		require.Len(t, all, tt.times, tt.name)
+		row := r.row(ann, all[len(all)-1].ID)
+		r.read(func(tx *store.Tx) error {
+			o, ok, err := tx.OutgoingByID(row)
+			require.True(t, ok)
+			require.Equal(t, tt.doubtful, o.Repeated, "%s: counted as possibly said twice", tt.name)
+			return err
+		})
 	}
 	r.api.Fail("sendMessage", botapitest.Fault{Status: 400, Description: "Bad Request: text must be encoded in UTF-8"})
 	id := r.api.Say(ann, "spent 40 straw")

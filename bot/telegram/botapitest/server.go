@@ -80,6 +80,7 @@ type Fault struct {
 	Page        string // a body that is no JSON, with Status
 	HangUp      bool   // the connection breaks before anything is done
 	Lost        bool   // it is done, and the connection breaks before the answer
+	Silent      bool   // it is done, and the answer does not come
 	Delay       time.Duration
 	Chat        int64 // only a call for this chat fails; 0: any
 }
@@ -201,6 +202,8 @@ func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
 	switch {
 	case f.Lost:
 		hangUp(w)
+	case f.Silent:
+		<-r.Context().Done()
 	case refusal != nil:
 		fail(w, *refusal)
 	default:
