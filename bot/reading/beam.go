@@ -246,7 +246,9 @@ func (r *reader) features(it *item) {
 		case percent:
 			add(kPct)
 		case vessel:
-			add(kVessel)
+			if it.unit != unitBale { // straw is no feed
+				add(kVessel)
+			}
 		case money:
 			add(kMoney)
 		case nippleCount:

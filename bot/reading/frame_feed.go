@@ -40,6 +40,10 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.waterEntries(s, things{}, r.contentsOf(s.i, s.j, false), whole)
 		return
 	}
+	if c.amount == nil && c.vessels == 0 && c.fraction == nil && c.days == nil && !c.full && !c.empty && !c.filled && !c.openBag {
+		r.idleSpan(s) // "moss looks great": no level of anything
+		return
+	}
 	if r.has(whole, sShed) && !t.any && !c.verb && (c.amount != nil || c.vessels > 0) { // "6 bags left in the shed"
 		r.fillStock(whole)
 		return

@@ -58,6 +58,10 @@ func (r *reader) fillGone(s span) {
 	if sel.all && count > 0 && count < r.alive {
 		sel.all, sel.pigs = false, nil
 	}
+	if how == model.Died && !sel.any && r.quoteHas(s, "put down") {
+		r.idleSpan(s) // "put down new straw"
+		return
+	}
 	if how == "" && r.diedLater(s) { // "lost juno overnight. dead in the hut"
 		how = model.Died
 		g.How = how

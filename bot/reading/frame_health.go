@@ -205,7 +205,7 @@ func (r *reader) fillFence(s span) {
 		r.emit(Fact{model.Fence{Kv: kv}}, s)
 		return
 	}
-	if r.has(s, sDead) || r.has(s, sDown) || r.has(s, sOut) {
+	if at := r.find(s, sFence); r.find(s, sDead) > at || r.find(s, sDown) > at || r.find(s, sOut) > at {
 		r.markFence(s)
 		r.emit(Fact{model.Alarm{What: model.AlarmFence}}, s)
 		return

@@ -132,7 +132,7 @@ func (r *reader) nameAt(i int) (herdName, int) {
 	n := 0
 	for k := range r.names {
 		h := &r.names[k]
-		if h.number && !r.afterKind(i, h) {
+		if h.number && !r.afterKind(i, h) || len(h.words) == 1 && len(h.words[0]) == 1 && !h.number && !r.letterHere(i) {
 			continue
 		}
 		m := matchName(h.words, r.toks[i:])
@@ -160,6 +160,15 @@ func (r *reader) nameAt(i int) (herdName, int) {
 		}
 	}
 	return best, n
+}
+
+// letterHere says that the single letter at token i is a name: written large, or
+// behind the word for a kind of thing or "to".
+func (r *reader) letterHere(i int) bool {
+	if r.toks[i].capital && i > 0 {
+		return true
+	}
+	return i > 0 && (genericThing[r.toks[i-1].s] != 0 || r.toks[i-1].s == "to" || r.toks[i-1].s == "into") && (i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord)
 }
 
 // afterKind says that the number at token i follows the word of the kind of

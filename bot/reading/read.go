@@ -333,7 +333,7 @@ func (r *reader) leanings() {
 		r.bias[fWeather]--
 		r.bias[fMove] -= 0.5
 	} else {
-		r.bias[fArrive] -= 1.5
+		r.bias[fArrive]--
 	}
 	if len(h.Feeders) == 0 {
 		r.bias[fSetFeeder] += 1

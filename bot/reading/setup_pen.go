@@ -71,7 +71,7 @@ func samePen(a, b string) bool {
 	strip := func(s string) string {
 		s = strings.ToLower(s)
 		s = strings.TrimPrefix(s, "the ")
-		if rest, ok := strings.CutPrefix(s, "pen "); ok {
+		if kind, rest, ok := strings.Cut(s, " "); ok && genericThing[kind] == sPen {
 			return rest
 		}
 		return strings.TrimSuffix(s, " pen")

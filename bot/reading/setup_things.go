@@ -154,6 +154,15 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 		if it.used {
 			continue
 		}
+		if r.letterAt(k, s, kind) || kind.key == model.SetPen && r.numberedAt(k, s) {
+			name := strings.TrimSpace(r.text[it.from:it.to])
+			if word != "" {
+				name = word + " " + name
+			}
+			names = append(names, named{name, k, k})
+			it.used = true
+			continue
+		}
 		if it.kind == itNum && !it.soft && !it.ord && it.v <= 12 && r.kindSoon(k, s, kind) {
 			count += int(it.v)
 			it.used = true
@@ -325,6 +334,36 @@ func (r *reader) numberNames(k int, s span, kind thingKind) []int {
 		out = append(out, n)
 	}
 	return out
+}
+
+// letterAt says that a single letter names a thing: behind the word for its
+// kind, or in a list of letters, as in "paddocks A, B and C".
+func (r *reader) letterAt(k int, s span, kind thingKind) bool {
+	letter := func(n int) bool {
+		return n >= s.i && n < s.j && r.items[n].kind == itWord && len(r.items[n].s) == 1 && r.items[n].s[0] >= 'a' && r.items[n].s[0] <= 'z'
+	}
+	if !letter(k) {
+		return false
+	}
+	it := &r.items[k]
+	switch {
+	case k > s.i && r.items[k-1].isAny(kind.generic) && r.items[k-1].kind == itWord && (it.capital || it.s != "a"):
+		return true
+	case letter(k+1) && r.items[k+1].gap >= gapAnd && r.items[k+1].gap < gapStop, letter(k-1) && it.gap >= gapAnd && it.gap < gapStop:
+		return true
+	}
+	return false
+}
+
+// numberedAt says that a small number names a pen whose size follows: "pens: 1
+// (0.25 acre), 2 (0.5 acre)".
+func (r *reader) numberedAt(k int, s span) bool {
+	it := &r.items[k]
+	if it.kind != itNum || it.soft || it.ord || it.v > 30 || it.v != float64(int(it.v)) || k+1 >= s.j || !r.has(span{s.frame, s.i, k}, sPen) {
+		return false
+	}
+	n := &r.items[k+1]
+	return (n.kind == itDim || n.qty(area)) && n.gap <= gapComma
 }
 
 // inUsePhrase says that the words are about where the pigs are, not a name.

@@ -85,7 +85,7 @@ func castHerd(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	late(f, 0, 0.0, 0.35, kBlank)
 	late(f, 0, -0.1, 0.25, kOther)
 	give(f, bWho, 0.3, kPig)
-	word(f, 0, 0.4, sEach)
+	word(f, 0, 0.4, sEach, sMore)
 	word(f, 0, 0.2, sAll, sIs, sAbout)
 	need(f, bWho|bThing, bAmount, bAnchor|bAmount)
 
