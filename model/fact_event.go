@@ -91,6 +91,7 @@ type Weather struct {
 	HighC    *float64 `json:"high_c,omitempty"`
 	LowC     *float64 `json:"low_c,omitempty"`
 	RhPct    *float64 `json:"rh_pct,omitempty"`
+	RainMm   *float64 `json:"rain_mm,omitempty"` // fallen in the day
 	Forecast bool     `json:"forecast,omitempty"`
 }
 
@@ -106,8 +107,11 @@ func (w Weather) Check() error {
 	if w.RhPct != nil && (*w.RhPct < 0 || *w.RhPct > 100) {
 		return errors.New("humidity lies between 0 and 100 %")
 	}
-	if w.HighC == nil && w.LowC == nil && w.RhPct == nil {
-		return errors.New("weather needs a temperature or a humidity")
+	if w.RainMm != nil && (*w.RainMm < 0 || *w.RainMm > 1000) {
+		return errors.New("a day's rain lies between 0 and 1000 mm")
+	}
+	if w.HighC == nil && w.LowC == nil && w.RhPct == nil && w.RainMm == nil {
+		return errors.New("weather needs a temperature, a humidity or rain")
 	}
 	return nil
 }

@@ -35,12 +35,29 @@ type FeedLevel struct {
 	Fraction *float64 `json:"fraction,omitempty"`
 	FeedKg   *float64 `json:"feed_kg,omitempty"`
 	Days     *float64 `json:"days,omitempty"`
+	// Spilled says that feed was lost since the record before (tipped, spoilt, taken
+	// by something else), SpilledKg how much where that was said: the pigs did not
+	// eat it. It stands without a level.
+	Spilled   bool     `json:"spilled,omitempty"`
+	SpilledKg *float64 `json:"spilled_kg,omitempty"`
 }
 
 func (FeedLevel) Kind() Kind   { return "feed_level" }
 func (FeedLevel) Version() int { return 1 }
 
 func (f FeedLevel) Check() error {
+	if f.Spilled {
+		if f.Fraction != nil || f.FeedKg != nil || f.Days != nil {
+			return errors.New("say what was spilled and what is left one after the other")
+		}
+		if f.SpilledKg != nil && *f.SpilledKg <= 0 {
+			return errors.New("what was spilled must be more than nothing")
+		}
+		return nil
+	}
+	if f.SpilledKg != nil {
+		return errors.New("an amount spilled needs to be said as spilled")
+	}
 	if f.Fraction == nil && f.FeedKg == nil && f.Days == nil {
 		return errors.New("a feed level needs a fraction, an amount or days")
 	}

@@ -28,6 +28,13 @@ func (f *feedFit) learn(g gaussian, marks []feedMark, e feedEvent, x float64) er
 			marks[i].note(e.record.At, fact.Full || fact.Fraction != nil || fact.FromEmpty)
 		}
 	case FeedLevel:
+		if fact.Spilled {
+			f.spilled(g, meant, fact)
+			for _, i := range meant {
+				marks[i].note(e.record.At, false)
+			}
+			break
+		}
 		for k, share := range f.levelShares(g, meant) {
 			if err := f.levelSeen(g, meant[k], fact, share, x, e); err != nil {
 				return err

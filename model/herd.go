@@ -443,6 +443,9 @@ func (h *Herd) addWeather(w Weather, r Record) {
 	if w.RhPct != nil {
 		have.RhPct = w.RhPct
 	}
+	if w.RainMm != nil {
+		have.RainMm = w.RainMm
+	}
 	have.Forecast = w.Forecast
 	h.Weathers[r.On] = have
 }

@@ -19,8 +19,8 @@ const (
 	wallowHorizon   = 120  // days
 )
 
-// WallowLeft says when the wallow will be dry. Rain is not counted: it puts the
-// day off.
+// WallowLeft says when the wallow will be dry. Rain counts where it was told or
+// forecast; what was not told puts the day off.
 type WallowLeft struct {
 	Dry     DayInterval
 	LossLD  Interval // litres a day

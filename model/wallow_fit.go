@@ -37,6 +37,20 @@ func (f *wallowFit) loss(from, to float64) float64 {
 	return sum
 }
 
+// rain is the litres that told rain brought into the wallow between two moments;
+// rain of a day is spread over it.
+func (f *wallowFit) rain(from, to float64) float64 {
+	sum := 0.0
+	for from < to {
+		end := min(math.Floor(from)+1, to)
+		if mm := f.h.Weathers[Day(math.Floor(from))].RainMm; mm != nil {
+			sum += *mm * f.areaM2 * (end - from)
+		}
+		from = end
+	}
+	return sum
+}
+
 // learn goes through the fills by the moment. Litres poured at a top-up stand
 // for what was lost since the one before: a person fills to the same mark.
 func (f *wallowFit) learn(at time.Time) {
@@ -50,18 +64,18 @@ func (f *wallowFit) learn(at time.Time) {
 		now := wallDay(w.At)
 		left := 0.0
 		if f.last != nil && !seenDry {
-			left = max(0, f.holdsL-f.loss(since, now)*math.Exp(f.log))
+			left = min(max(0, f.holdsL-f.loss(since, now)*math.Exp(f.log)+f.rain(since, now)), f.fullL())
 		}
 		if w.F.Dry {
 			if f.last != nil && !seenDry {
-				f.boundBy(f.holdsL, f.loss(since, now))
+				f.boundBy(f.holdsL+f.rain(since, now), f.loss(since, now))
 			}
 			seenDry, f.dry, f.holdsL, since = true, w, 0, now
 			continue
 		}
 		poured, sd, told := f.poured(w.F)
 		if told && f.last != nil && !seenDry {
-			f.update(poured, f.loss(since, now), sd)
+			f.update(poured+f.rain(since, now), f.loss(since, now), sd)
 		}
 		f.holdsL = f.fullL()
 		if told {
@@ -76,7 +90,8 @@ func (f *wallowFit) learn(at time.Time) {
 	case f.last == nil && f.dry == nil:
 		f.holdsL = f.fullL()
 	case f.dry == nil:
-		f.holdsL = max(0, f.holdsL-f.loss(since, wallDay(at))*math.Exp(f.log))
+		now := wallDay(at)
+		f.holdsL = min(max(0, f.holdsL-f.loss(since, now)*math.Exp(f.log)+f.rain(since, now)), f.fullL())
 	}
 }
 
@@ -119,7 +134,11 @@ func (f *wallowFit) dryOn(at time.Time, factor float64) Day {
 	today := DayOf(at)
 	for left > 0 && day < float64(today)+wallowHorizon {
 		end := math.Floor(day) + 1
-		rate := f.lossLD(Day(math.Floor(day))) * factor
+		rate := f.lossLD(Day(math.Floor(day)))*factor - f.rain(math.Floor(day), math.Floor(day)+1)
+		if rate <= 0 { // it rains more than is lost: the level rises, to the brim at most
+			left, day = min(left-rate*(end-day), f.fullL()), end
+			continue
+		}
 		if rate*(end-day) >= left {
 			return Day(math.Floor(day + left/rate))
 		}

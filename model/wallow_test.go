@@ -134,3 +134,29 @@ func TestWallowLossRefusesNonsense(t *testing.T) {
 		require.ErrorAs(t, err, &out)
 	}
 }
+
+func TestRainFillsTheWallow(t *testing.T) {
+	dry := fourPigs(t).add("2026-07-10 08:00", wallowSetting(6, 0.3)).add("2026-07-10 09:00", WallowFill{})
+	wet := dry.fork().add("2026-07-12 20:00", Weather{RainMm: Float(20)})
+	at := dry.moment("2026-07-14 09:00")
+	without, err := dry.herd().WallowLeft(at)
+	require.NoError(t, err)
+	with, err := wet.herd().WallowLeft(at)
+	require.NoError(t, err)
+	require.InDelta(t, 20*6, without.FillL-with.FillL, 25, "a day cooler or warmer aside: 20 mm on 6 m2")
+	require.Greater(t, with.Dry.Mid, without.Dry.Mid)
+	// A cloudburst fills it to the brim, no further.
+	flood, err := dry.fork().add("2026-07-13 20:00", Weather{RainMm: Float(900)}).herd().WallowLeft(at)
+	require.NoError(t, err)
+	require.InDelta(t, 0, flood.FillL, 60)
+	require.GreaterOrEqual(t, flood.FillL, 0.0)
+	// What the sky poured in was lost as well: it teaches no smaller loss.
+	fill := func(d *penDiary, litres float64) float64 {
+		w, err := d.fork().add("2026-07-17 09:00", WallowFill{Litres: Float(litres)}).herd().WallowLeft(d.moment("2026-07-17 10:00"))
+		require.NoError(t, err)
+		return w.LossLD.Mid
+	}
+	require.InEpsilon(t, fill(dry, 500), fill(wet, 380), 0.05)
+	require.Error(t, Weather{RainMm: Float(-1)}.Check())
+	require.NoError(t, Weather{RainMm: Float(0)}.Check())
+}

@@ -146,6 +146,8 @@ func (s slots) fact(f model.Fact, e reading.Entry) {
 		s.number("fraction", v.Fraction)
 		s.number("feed_kg", v.FeedKg)
 		s.number("days", v.Days)
+		s.flag("spilled", v.Spilled)
+		s.number("spilled_kg", v.SpilledKg)
 	case model.Stock:
 		s.text("ingredient", v.Ingredient)
 		s.number("feed_kg", v.FeedKg)
@@ -206,6 +208,7 @@ func (s slots) herdFact(f model.Fact, e reading.Entry) {
 		s.number("high_c", v.HighC)
 		s.number("low_c", v.LowC)
 		s.number("rh_pct", v.RhPct)
+		s.number("rain_mm", v.RainMm)
 	case model.Recipe:
 		ing := map[string]any{}
 		for name, kg := range v.Ingredients {

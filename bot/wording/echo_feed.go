@@ -33,6 +33,10 @@ func (v Voice) echoFeedLevel(f model.FeedLevel) string {
 		name = "feeder"
 	}
 	switch {
+	case f.SpilledKg != nil:
+		return name + " spilled " + v.kg(*f.SpilledKg)
+	case f.Spilled:
+		return name + " spilled"
 	case f.Fraction != nil:
 		return name + " " + levelLeft(*f.Fraction)
 	case f.FeedKg != nil:

@@ -68,7 +68,11 @@ func (v Voice) echoWeather(w model.Weather) string {
 	if w.RhPct != nil {
 		rh = "humidity " + v.Quantity(model.Quantity{Value: *w.RhPct, Unit: model.Percent}, styleExact)
 	}
-	if said := phrase(high, low, rh); said != "" {
+	var rain string
+	if w.RainMm != nil {
+		rain = "rain " + v.Quantity(model.Quantity{Value: *w.RainMm / 10, Unit: model.Centimetres}, "")
+	}
+	if said := phrase(high, low, rh, rain); said != "" {
 		return said
 	}
 	return "weather"
