@@ -19,6 +19,10 @@ func (r *reader) heads(s span) []headCount {
 		}
 		for n := k + 1; n < s.j && n <= k+4; n++ {
 			x := &r.items[n]
+			if n == k+1 && x.kind == itDay && x.gap == gapNone && !it.soft && it.v <= 60 && len(r.c.Herd.Animals) == 0 { // "2 on april 1 and 3 on may 2"
+				out = append(out, headCount{k, int(it.v), false})
+				break
+			}
 			if x.gap > gapNone && n > k+1 || x.number() && !(x.kind == itQty && x.unit.dim() != head) {
 				break
 			}

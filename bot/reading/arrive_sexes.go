@@ -59,6 +59,12 @@ func (r *reader) arrivalSexes(s span, names []newPig, count int) []model.Sex {
 		return nil
 	}
 	sexes := make([]model.Sex, count)
+	if len(ws) == count && count > 1 && ws[count-1].k == ws[0].k+count-1 { // "barrow gilt gilt barrow"
+		for i := range sexes {
+			sexes[i] = ws[i].sex
+		}
+		return sexes
+	}
 	if len(ws) == 1 && (ws[0].all || ws[0].n == 0 && !r.namesNear(ws[0].k, s, names) || ws[0].n == count) {
 		for i := range sexes {
 			sexes[i] = ws[0].sex

@@ -84,6 +84,9 @@ func (r *reader) arrival(s, whole span) {
 		a.Animals = append(a.Animals, n.name)
 	}
 	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itNum && it.v == float64(a.Count) {
+			it.used = true
+		}
 		if r.items[k].isAny(setOf(sArrive, sPigs, sNamed, sBorn, sAge, sBarrow, sGilt, sBoar, sSow, sEach, sYoung, sWeigh, sAbout, sRest, sMore)) {
 			r.items[k].used = true
 		}
@@ -98,6 +101,34 @@ func (r *reader) arrival(s, whole span) {
 			r.emitOn(Fact{w}, s, on, nil, dated)
 		}
 	}
+}
+
+// weightsInOrder reads as many weights in a row as there are names: "Ruby, Pearl
+// and Opal, weighing 19.5, 21 and 20 kg".
+func (r *reader) weightsInOrder(s span, names []newPig) ([]model.Weigh, []int) {
+	n := len(names)
+	for k := s.i; k+n <= s.j && n > 1; k++ {
+		unit := r.massUnit()
+		fits := true
+		for x := k; x < k+n && fits; x++ {
+			it := &r.items[x]
+			fits = (it.kind == itNum && !it.soft && !it.ord || it.qty(mass)) && it.v >= 3 && (x == k || it.gap >= gapAnd && it.gap <= gapComma)
+			if it.qty(mass) {
+				unit = it.unit
+			}
+		}
+		if !fits || k+n < s.j && r.items[k+n].number() && r.items[k+n].gap < gapStop {
+			continue
+		}
+		var out []model.Weigh
+		var at []int
+		for x := range n {
+			out = append(out, model.Weigh{Animals: []string{names[x].name}, WeightKg: unit.si(r.items[k+x].v), By: model.ByScale})
+			at = append(at, k+x)
+		}
+		return out, at
+	}
+	return nil, nil
 }
 
 // ownWeights reads a weight said right behind a pig's name: "Hank 205 lb, Ivy
@@ -126,6 +157,9 @@ func (r *reader) ownWeights(s span, names []newPig, taken map[int]bool) []model.
 			at = append(at, k+1)
 			break
 		}
+	}
+	if len(out) == 0 {
+		out, at = r.weightsInOrder(s, names)
 	}
 	if len(out) > 1 {
 		for _, k := range at {

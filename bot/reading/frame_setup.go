@@ -42,6 +42,8 @@ func (r *reader) fillSetWallow(s span) {
 			}
 		case it.qty(length):
 			t.DepthM = model.Float(it.si())
+		case it.kind == itWord && it.unit == unitFt && k > s.i && r.items[k-1].s == "a": // "and a foot deep"
+			t.DepthM = model.Float(unitFt.si(1))
 		case it.kind == itFrac && r.quoteHas(s, "foot", "ft"):
 			t.DepthM = model.Float(unitFt.si(it.v))
 			for n := k + 1; n < s.j && n <= k+2 && (r.items[n].s == "a" || r.items[n].s == "foot" || r.items[n].s == "ft"); n++ {

@@ -15,6 +15,14 @@ func (r *reader) fillZone(s span) {
 			return
 		}
 	}
+	if !r.quoteHas(s, "it is", "it's", "its", "clock", "time", "now", "it", "says", "shows", "my time", "local time") {
+		if r.hasDay(s) { // "I go out saturdays at 8"
+			r.fillChore(s)
+			return
+		}
+		r.idleSpan(s)
+		return
+	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		if it.kind != itClock {
@@ -33,6 +41,15 @@ func (r *reader) fillZone(s span) {
 		return
 	}
 	r.idleSpan(s)
+}
+
+func (r *reader) hasDay(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itDay && it.day.form == dayWeekday {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reader) fillUnits(s span) {

@@ -22,6 +22,13 @@ func (r *reader) fillSetPen(s span) {
 		}
 	}
 	ts = kept
+	if len(ts) > 1 && r.quoteHas(s, "split", "divided", "split into", "divided into", "in all", "altogether", "total") {
+		for x := range ts { // "1 acre split in 4 paddocks"
+			if ts[x].m2 != nil {
+				ts[x].m2 = model.Float(*ts[x].m2 / float64(len(ts)))
+			}
+		}
+	}
 	found := false
 	for x := range ts {
 		if in != "" && samePen(ts[x].name, in) || in == "*" && x == len(ts)-1 {

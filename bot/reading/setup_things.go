@@ -168,6 +168,13 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 			it.used = true
 			continue
 		}
+		if it.qty(vessel) && it.unit != unitBale && kind.key == model.SetFeeder { // "6 sacks of 50 lb"
+			if n := r.massSoon(k, s); n > k {
+				r.items[n].used, it.used = true, true
+				sizes = append(sizes, sized{newThing{kg: model.Float(it.v * r.items[n].si())}, k})
+				continue
+			}
+		}
 		if t, ok := kind.size(r, it); ok {
 			sizes = append(sizes, sized{t, k})
 			it.used = true
@@ -336,11 +343,24 @@ func (r *reader) numberNames(k int, s span, kind thingKind) []int {
 	return out
 }
 
+// massSoon is the weight said right behind item k, "6 sacks of 50 lb"; k if none.
+func (r *reader) massSoon(k int, s span) int {
+	for n := k + 1; n < s.j && n <= k+2 && r.items[n].gap <= gapComma; n++ {
+		if r.items[n].qty(mass) {
+			return n
+		}
+		if r.items[n].s != "of" && r.items[n].s != "at" && r.items[n].s != "@" {
+			return k
+		}
+	}
+	return k
+}
+
 // letterAt says that a single letter names a thing: behind the word for its
 // kind, or in a list of letters, as in "paddocks A, B and C".
 func (r *reader) letterAt(k int, s span, kind thingKind) bool {
 	letter := func(n int) bool {
-		return n >= s.i && n < s.j && r.items[n].kind == itWord && len(r.items[n].s) == 1 && r.items[n].s[0] >= 'a' && r.items[n].s[0] <= 'z'
+		return n >= s.i && n < s.j && (r.items[n].kind == itWord || r.items[n].init) && len(r.items[n].s) == 1 && r.items[n].s[0] >= 'a' && r.items[n].s[0] <= 'z'
 	}
 	if !letter(k) {
 		return false
