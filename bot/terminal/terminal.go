@@ -161,6 +161,7 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 		text = c.buttons[n-1]
 	}
 	c.buttons = nil
+	ctx = context.WithoutCancel(ctx) // what was begun is answered before the chat stops
 	now := c.Now()
 	c.count++
 	err := c.Store.Write(ctx, func(tx *store.Tx) error {
@@ -176,9 +177,6 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 	})
 	if err != nil {
 		c.Desk.Forget(c.Herd)
-		if ctx.Err() != nil {
-			return nil // stopped in the middle of it: nothing was kept
-		}
 		// What could not be kept is said so; the chat goes on.
 		c.lost++
 		_, werr := fmt.Fprintf(c.screen, "Not recorded: %v\n", err)
@@ -192,6 +190,7 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 func (c *Chat) Look(ctx context.Context) error {
 	c.mu.Lock()
 	defer c.mu.Unlock()
+	ctx = context.WithoutCancel(ctx)
 	now := c.Now()
 	if err := c.clock.Look(ctx, int64(c.Herd), now); err != nil {
 		return err

@@ -41,6 +41,18 @@ func replayed0(t *testing.T, log, db string) (int, string, string) {
 	return call(t, log, "replay", "--db", db)
 }
 
+// Without --db it is the file in the data folder, which need not be there yet.
+func TestRestoreToTheDataFolder(t *testing.T) {
+	dir, db := t.TempDir(), kept(t, orchard)
+	t.Setenv("XDG_DATA_HOME", filepath.Join(dir, "data"))
+	t.Setenv("TROUGHBELL_DB", "")
+	status, _, stderr := call(t, "", "backup", "--db", db, "--out", filepath.Join(dir, "copy.db"))
+	require.Equal(t, exitDone, status, stderr)
+	status, _, stderr = call(t, "", "restore", filepath.Join(dir, "copy.db"))
+	require.Equal(t, exitDone, status, stderr)
+	require.Equal(t, records(t, db), records(t, filepath.Join(dir, "data", "troughbell", "herd.db")))
+}
+
 // What is no sound backup is refused, and the database stays.
 func TestRestoreOfNothingSound(t *testing.T) {
 	db, dir := kept(t, orchardJuly), t.TempDir()

@@ -9,6 +9,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strings"
 	"syscall"
 	"testing"
 	"time"
@@ -145,6 +146,21 @@ func TestSignals(t *testing.T) {
 			})
 		}
 	}
+}
+
+// TestDemoStopped leaves nothing behind where its chat is stopped by a signal.
+func TestDemoStopped(t *testing.T) {
+	dir := t.TempDir()
+	t.Setenv("TMPDIR", dir)
+	p := startPiped(t, "demo")
+	p.send(t, "fence 3.37")
+	for !strings.Contains(p.next(t), "Fence 3.37 kV") { // the season, then the chat
+	}
+	require.NoError(t, p.cmd.Process.Signal(syscall.SIGINT))
+	require.Zero(t, p.end(t), p.stderr.String())
+	left, err := os.ReadDir(dir)
+	require.NoError(t, err)
+	require.Empty(t, left)
 }
 
 // TestReaderGoesAway ends quietly where nobody reads any more, and leaves

@@ -171,6 +171,34 @@ func TestWordsOfNudges(t *testing.T) {
 	}
 }
 
+// The standing message of a chore day on which nothing is to do is about
+// nothing, and comes all the same; filling stands there only where something is
+// to be filled before the next chore day.
+func TestAllIsWell(t *testing.T) {
+	_, all, _ := replayed(t, `2026-05-02 08:10 | our herd is Well, central time (America/Chicago), US units
+2026-05-02 08:12 | 2 pigs came today, Ash and Elm, 60 lb each
+2026-05-02 08:15 | one feeder, holds 900 lb
+2026-05-02 08:17 | one water barrel, 550 gal
+2026-05-02 08:24 | target 265 lb, chore day Saturday 7 am
+2026-05-02 08:26 | butcher booked september 19
+2026-05-08 18:28 | Ash 65 lb, Elm 66
+2026-05-08 18:29 | feeder 3/4 left
+2026-05-08 18:30 | barrel 3/4 left
+2026-05-09 07:00 |
+`)
+	nudge := only(all, "nudge")[len(only(all, "nudge"))-1]
+	require.Equal(t, "2026-05-09T07:00:00-05:00", nudge.At)
+	require.True(t, *nudge.Standing)
+	require.Equal(t, "routine", nudge.Grade)
+	require.Contains(t, nudge.raw, `"about":[]`)
+	require.NotEmpty(t, nudge.Text)
+
+	_, all, _ = replayed(t, orchardJuly+"2026-07-10 18:00 | barrels nearly empty\n2026-07-11 07:00 |\n")
+	nudge = only(all, "nudge")[len(only(all, "nudge"))-1]
+	require.Equal(t, "2026-07-11T07:00:00-05:00", nudge.At)
+	require.Contains(t, nudge.About, "water")
+}
+
 // Who said it, edits and replies.
 func TestHeads(t *testing.T) {
 	log := orchard + `2026-04-18 08:00 Ann | fence 5.2
