@@ -28,6 +28,7 @@ type figures struct {
 	growth once[*growthFit]
 	feed   once[*feedFit]
 	water  once[*waterFit]
+	draw   once[*herdDraw]
 }
 
 type once[T any] struct {

@@ -48,7 +48,7 @@ func (h *Herd) WaterLeft(at time.Time) (WaterLeft, error) {
 	if !ok {
 		return WaterLeft{}, &Missing{What: "water_level", Names: barrelNames(h.Barrels)}
 	}
-	draw := newHerdDraw(h)
+	draw := h.draw()
 	if err := s.pass(max(wallDay(at), s.day), draw); err != nil {
 		return WaterLeft{}, err
 	}

@@ -1,6 +1,9 @@
 package model
 
-import "math"
+import (
+	"math"
+	"sync"
+)
 
 // Water drunk per feed eaten, by the warmth of the day. At 7 to 22 Celsius pigs
 // of 21 to 73 kg drank 2.1 to 2.7 litres per kg of feed, at 30 to 33 Celsius
@@ -68,6 +71,7 @@ const (
 // weights taken once a week and joined by straight lines.
 type herdDraw struct {
 	h       *Herd
+	mu      sync.Mutex
 	weights map[Day]map[*Animal]float64
 	days    map[Day]dayDraw
 }
@@ -76,10 +80,17 @@ type herdDraw struct {
 type dayDraw struct{ litres, airSD float64 }
 
 func newHerdDraw(h *Herd) *herdDraw {
-	return &herdDraw{h, map[Day]map[*Animal]float64{}, map[Day]dayDraw{}}
+	return &herdDraw{h: h, weights: map[Day]map[*Animal]float64{}, days: map[Day]dayDraw{}}
+}
+
+// draw is the herd's own, so that a day is worked out once.
+func (h *Herd) draw() *herdDraw {
+	return h.figures.draw.get(func() *herdDraw { return newHerdDraw(h) })
 }
 
 func (d *herdDraw) on(day Day) (dayDraw, error) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
 	if known, ok := d.days[day]; ok {
 		return known, nil
 	}

@@ -17,7 +17,7 @@ type waterFit struct {
 
 func (h *Herd) water() *waterFit {
 	return h.figures.water.get(func() *waterFit {
-		f := &waterFit{draw: newHerdDraw(h)}
+		f := &waterFit{draw: h.draw()}
 		f.err = f.learn(h)
 		return f
 	})
