@@ -80,6 +80,14 @@ var feedSums = map[string]func(t *testing.T, r feedRow) float64{
 		require.NoError(t, err)
 		return c.PerKgHanging * DressingPct / 100
 	},
+	"cost_per_packaged": func(t *testing.T, r feedRow) float64 {
+		// What came home was weighed, so that the herd's own share holds.
+		s := tellHerd(t).tell("2026-06-06 08:00", Arrive{Count: 1, Animals: []string{"Dot"}, WeightKg: Float(r.in["hanging"] / 0.72)})
+		s.tell("2026-06-06 09:00", Spend{Amount: r.in["paid"], Currency: "USD"}, Gone{Animals: []string{"Dot"}, How: Butchered, HangingKg: Float(r.in["hanging"])})
+		c, err := s.herd().Cost(s.moment("2026-06-07 08:00"))
+		require.NoError(t, err)
+		return c.PerKgPackaged
+	},
 	"plan_feed_each_kg": func(t *testing.T, r feedRow) float64 {
 		n, err := PlanNeeds(NeedsQuery{int(r.in["count"]), DateDay(2026, 4, 18), r.in["weight_kg"], r.in["target_kg"]})
 		require.NoError(t, err)

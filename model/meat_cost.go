@@ -7,12 +7,15 @@ import (
 
 // Cost is what the herd has cost and will cost this season.
 type Cost struct {
-	Spent, Forecast         float64 // money paid; the same with the feed still to buy
-	PerKgLive, PerKgHanging float64 // of the forecast less what was received; 0: unknown
-	Currency                string  // empty where none was ever named
-	UnpricedFeedKg          float64 // feed that no price was told for, left out of the sums
-	Received                float64 // from sales
-	Reasons                 []Reason
+	Spent, Forecast float64 // money paid; the same with the feed still to buy
+	// PerKgLive, PerKgHanging and PerKgPackaged are of the forecast less what was
+	// received, over what the pigs that do not die give: the break-even price of
+	// each. 0: unknown.
+	PerKgLive, PerKgHanging, PerKgPackaged float64
+	Currency                               string  // empty where none was ever named
+	UnpricedFeedKg                         float64 // feed that no price was told for, left out of the sums
+	Received                               float64 // from sales
+	Reasons                                []Reason
 }
 
 // Cost sums what was spent and what is still to come until the target, or until
@@ -36,7 +39,8 @@ func (h *Herd) Cost(at time.Time) (Cost, error) {
 	live, hanging := h.seasonMeat(s, at)
 	net := c.Forecast - c.Received
 	if live > 0 {
-		c.PerKgLive, c.PerKgHanging = net/live, net/hanging
+		takeHome, _ := h.learnedTakeHome()
+		c.PerKgLive, c.PerKgHanging, c.PerKgPackaged = net/live, net/hanging, net/(hanging*takeHome.Mean)
 	} else {
 		c.Reasons = append(c.Reasons, Reason{Code: ReasonCostNoWeight})
 	}

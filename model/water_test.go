@@ -393,7 +393,7 @@ func BenchmarkWaterFirstAnswerOfASeason(b *testing.B) {
 	_, err := h.Weights(DayOf(at))
 	require.NoError(b, err)
 	for b.Loop() {
-		h.figures.water = once[*waterFit]{}
+		h.figures.water, h.figures.draw = once[*waterFit]{}, once[*herdDraw]{}
 		if _, err := h.WaterLeft(at); err != nil {
 			b.Fatal(err)
 		}

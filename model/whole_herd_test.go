@@ -77,7 +77,7 @@ func everyFigure(h *Herd, at time.Time) string {
 	yield, err := h.Yield(today + 60)
 	say("yield", err, yield.LiveKg, yield.HangingKg, yield.RetailKg)
 	cost, err := h.Cost(at)
-	say("cost", err, cost.Spent, cost.Forecast, cost.PerKgLive, cost.PerKgHanging)
+	say("cost", err, cost.Spent, cost.Forecast, cost.PerKgLive, cost.PerKgHanging, cost.PerKgPackaged)
 	gain, err := h.FeedPerGain(at)
 	say("feed per gain", err, gain.Ratio, gain.Cost)
 	pens, err := h.PenNitrogenYear(today)

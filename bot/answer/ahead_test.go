@@ -84,6 +84,8 @@ func TestPlanSaysHowToSetUp(t *testing.T) {
 	require.Contains(t, a.Text, "2 feeding places. Nipples 16")
 	require.Contains(t, a.Text, "3 hot strands round a square pen: ")
 	require.NotContains(t, a.Text, "you pay")
+	require.NotContains(t, a.Data, "outgrown")
+	require.NotEmpty(t, through(t, ask(orchard(t).herd(), reading.Ask{Topic: "plan"}).Data)["outgrown"])
 	priced := ask(orchard(t).herd(), reading.Ask{Topic: "plan", Count: 6, On: &from})
 	require.Regexp(t, `Feed about \$\d+, at the \$0\.\d\d/lb you pay\.`, priced.Text)
 }

@@ -16,7 +16,7 @@ func cost(a asked) Answer {
 	}
 	data := map[string]any{
 		"spent": kg(c.Spent), "forecast": kg(c.Forecast), "per_kg_hanging": kg(c.PerKgHanging),
-		"per_kg_live": kg(c.PerKgLive), "currency": c.Currency, "unpriced_feed_kg": kg(c.UnpricedFeedKg),
+		"per_kg_live": kg(c.PerKgLive), "per_kg_packaged": kg(c.PerKgPackaged), "currency": c.Currency, "unpriced_feed_kg": kg(c.UnpricedFeedKg),
 	}
 	args := wording.Args{Q: []model.Quantity{
 		wording.Cash(c.Spent), wording.Cash(c.Forecast), wording.Cash(c.PerKgHanging), wording.Cash(c.PerKgLive),

@@ -21,7 +21,7 @@ func plan(a asked) Answer {
 	if a.On != nil {
 		q.From = *a.On
 	}
-	assumed := a.WeightKg == nil
+	assumed, own := a.WeightKg == nil, q.Count == 0
 	if !assumed {
 		q.WeightKg = *a.WeightKg
 	}
@@ -68,6 +68,9 @@ func plan(a asked) Answer {
 	}
 	text := a.say(code, args) + "\n" + a.say("plan_things", args) + "\n" + a.say("plan_room", args)
 	text += "\n" + a.setUp(q, n, data)
+	if own {
+		n.Reasons = append(a.outgrown(data), n.Reasons...)
+	}
 	if assumed {
 		text += "\n" + a.say("plan_assumed", args)
 	}
@@ -97,6 +100,24 @@ func (a asked) setUp(q model.NeedsQuery, n model.Needs, data map[string]any) str
 		said = append(said, a.say("plan_money", wording.Args{Q: []model.Quantity{wording.Cash(price * n.FeedKg.Mid), wording.Cash(price)}}))
 	}
 	return strings.Join(said, " ")
+}
+
+// outgrown adds what the herd as it is outgrows and when; the next of it comes
+// first among the reasons.
+func (a asked) outgrown(data map[string]any) []model.Reason {
+	ready, err := a.h.Adequacy(a.today)
+	if err != nil || len(ready.Ahead) == 0 {
+		return nil
+	}
+	var list []map[string]any
+	for _, o := range ready.Ahead {
+		list = append(list, map[string]any{
+			"what": o.Code, "date": o.Days.Mid.String(), "low": o.Days.Low.String(), "high": o.Days.High.String(),
+			"from_kg": kg(o.FromKg), "value": kg(o.Value),
+		})
+	}
+	data["outgrown"] = list
+	return ready.Ahead[0].Reasons
 }
 
 func area(m2 float64) model.Quantity { return model.Quantity{Value: m2, Unit: model.SquareMetres} }
