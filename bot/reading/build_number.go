@@ -271,7 +271,7 @@ func (r *reader) partOf(i int) bool {
 		return true
 	}
 	switch r.toks[i-1].s {
-	case "about", "maybe", "only", "at", "to", "still", "is", "was", "roughly", "nearly", "almost", "its", "it's", "filled", "hopper", "feeder", "barrel", "tank", "level", "looks", "a", "~":
+	case "feed", "grain", "water", "about", "maybe", "only", "at", "to", "still", "is", "was", "roughly", "nearly", "almost", "its", "it's", "filled", "hopper", "feeder", "barrel", "tank", "level", "looks", "a", "~":
 		return true
 	}
 	if h, n := r.nameAt(i - 1); n > 0 && h.pig < 0 {

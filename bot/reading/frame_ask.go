@@ -32,6 +32,13 @@ func (r *reader) fillAsk(s span) {
 		}
 	case a.Topic == "" && len(a.Animals) > 0 && (a.On != nil || s.j-s.i <= 4):
 		a.Topic = "weight"
+	case (a.Topic == "feed_left" || a.Topic == "feed_need") && a.TargetKg == nil && r.has(s, sWhatIf) && r.feedTo(s) > 0:
+		kg := r.feedTo(s)
+		a.Topic = "butcher_date"
+		if a.Assume == nil {
+			a.Assume = &model.Assumption{}
+		}
+		a.Assume.TargetKg = &kg
 	case a.Topic == "" && a.Assume != nil:
 		a.Topic = "feed_need"
 		if a.Assume.TargetKg != nil {
@@ -59,6 +66,28 @@ func (r *reader) fillAsk(s span) {
 	}
 	r.useAll(s)
 	r.emitOn(a, s, r.today, nil, false)
+}
+
+// feedTo is the weight that a what-if feeds the pigs to, "what if I feed them to
+// 300", in kilograms; 0 if none.
+func (r *reader) feedTo(s span) float64 {
+	for k := s.i + 1; k < s.j; k++ {
+		it := &r.items[k]
+		if r.items[k-1].s != "to" || !it.number() || it.soft {
+			continue
+		}
+		u := it.unit
+		if it.kind == itNum {
+			u = r.massUnit()
+		}
+		if u.dim() != mass {
+			continue
+		}
+		if kg := u.si(it.v); kg >= 60 && kg <= 250 {
+			return kg
+		}
+	}
+	return 0
 }
 
 func (r *reader) subjectFromText(s span) bool { return r.eachNamed(s.i, s.j) }

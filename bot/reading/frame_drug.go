@@ -39,7 +39,7 @@ func (r *reader) fillDrug(s span) {
 				t.WithdrawalDays = &d
 			}
 			it.used = true
-		case it.isAny(setOf(sWorm, sTreat, sGave, sWithdraw)):
+		case it.isAny(setOf(sWorm, sTreat, sGave, sWithdraw)), it.qty(volume): // a dose is the vet's affair
 			it.used = true
 		}
 	}
@@ -230,8 +230,9 @@ func (r *reader) fillMove(s span) {
 	}
 	r.remember(sel)
 	for k := s.i; k < s.j; k++ {
-		if r.items[k].isAny(setOf(sMove, sPen)) {
-			r.items[k].used = true
+		it := &r.items[k]
+		if it.isAny(setOf(sMove, sPen)) || it.kind == itNum && k+1 < s.j && it.v == float64(max(len(sel.pigs), sel.count)) && r.items[k+1].isAny(whoWords) {
+			it.used = true
 		}
 	}
 	r.emit(Fact{m}, s)

@@ -201,6 +201,18 @@ func (r *reader) fillQuiet(s span) {
 	r.set(s, model.Setting{Key: model.SetQuiet, List: []string{model.FormatClock(clocks[0]), model.FormatClock(clocks[1])}})
 }
 
-// unitTalk is how many words a text about the units may have where nothing but
-// the name of a unit says so.
-const unitTalk = 6
+// unitTalk says that the clause around the span speaks of nothing but the name
+// of a unit: "we use kg", "in pounds please".
+func (r *reader) unitTalk(s span) bool {
+	for k := r.clauseFrom(s.i); k < r.clauseEnd(s.j-1); k++ {
+		it := &r.items[k]
+		switch it.s {
+		case "use", "using", "in", "we", "i", "switch", "change", "prefer", "everything", "go", "with", "show", "work", "like", "think", "always":
+			continue
+		}
+		if it.kind != itWord || it.unit == 0 && !it.isAny(setOf(sFiller, sPronoun, sIs, sThanks, sYes, sWeigh, sTo, sAll, sAnd)) {
+			return false
+		}
+	}
+	return true
+}

@@ -7,7 +7,7 @@ import (
 // fillWater reads fills and levels of water barrels.
 func (r *reader) fillWater(s span) {
 	r.hoppersToo(s)
-	s = r.feedBeside(s)
+	s = r.feederBeside(r.feedBeside(s))
 	ps := r.portions(s, false)
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, false)
@@ -20,6 +20,47 @@ func (r *reader) fillWater(s span) {
 		}
 		r.waterEntries(span{s.frame, p.i, p.j}, p.things, c, s)
 	}
+}
+
+// feederBeside reads a feeder that ends a span about water that was filled,
+// "topped both barrels and the feeder", and gives the rest of the span.
+func (r *reader) feederBeside(s span) span {
+	for k := s.j - 1; k > s.i && r.items[k].gap < gapStop; k-- {
+		it := &r.items[k]
+		if it.kind != itWord && it.kind != itThing || it.number() || it.isAny(setOf(sFull, sEmpty)) {
+			break
+		}
+		if it.gap < gapAnd {
+			continue
+		}
+		feeder := r.find(span{fFeed, k, s.j}, sFeeder) >= 0 || r.items[s.j-1].feeder >= 0
+		if !feeder || !r.has(span{s.frame, s.i, k}, sFill) && !r.has(span{s.frame, s.i, k}, sWatered) {
+			break
+		}
+		for n, name := range r.feedersSaid(k, s.j) {
+			if n == 0 {
+				r.useAll(span{fFeed, k, s.j})
+			}
+			r.emit(Fact{model.Refill{Feeder: name, Full: true}}, span{fFeed, k, s.j})
+		}
+		s.j = k
+		break
+	}
+	return s
+}
+
+// feedersSaid are the feeders that items[i:j] name, or the only one.
+func (r *reader) feedersSaid(i, j int) []string {
+	var out []string
+	for k := i; k < j; k++ {
+		if f := r.items[k].feeder; f >= 0 {
+			out = append(out, r.c.Herd.Feeders[f].Name)
+		}
+	}
+	if len(out) == 0 && len(r.c.Herd.Feeders) == 1 {
+		out = append(out, r.c.Herd.Feeders[0].Name)
+	}
+	return out
 }
 
 // feedBeside reads a clause that is but a bare number and "full" beside what is
@@ -99,6 +140,17 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 				dry.Barrel = h.Barrels[t.at[0]].Name
 			}
 			r.emit(Fact{dry}, s)
+			return
+		}
+		if r.openAlarm(model.AlarmNoWater) != nil && r.quoteHas(whole, "back on", "back", "running", "running again", "thawed", "flowing", "on again") {
+			r.useAll(whole)
+			r.emit(Fact{model.Alarm{What: model.AlarmNoWater, Over: true}}, whole)
+			return
+		}
+		if !r.quoteHas(whole, "gone", "dry", "empty") && r.quoteHas(whole, "stuck", "leak", "leaks", "leaking", "leaky", "clogged", "plugged", "dripping", "drips", "valve", "gasket", "hose", "algae", "dirty", "scrubbed") {
+			from, to := r.sentenceStart(whole.i), r.sentenceEnd(whole.j-1)
+			r.useAll(span{whole.frame, from, to})
+			r.emit(Fact{model.Note{What: r.quote(from, to)}}, whole)
 			return
 		}
 		w.Full = r.doneWithWater(s, t)

@@ -136,6 +136,11 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, k+2, fSetPen)
 		case it.is(sBarrel) && len(r.c.Herd.Barrels) == 0 && r.tellsBarrels(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fSetBarrel)
+		case it.s == "back" && r.openAlarm(model.AlarmOut) != nil && r.sentenceNamesPig(k):
+			it.sense.add(sBackIn)
+			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fAlarm)
+		case it.qty(vessel) && it.v > 1 && r.pricedSacks(k):
+			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fStock)
 		case it.is(sPay) && r.listOfSpending(k) > k:
 			r.forceRange(k, r.listOfSpending(k), fSpend)
 		case it.unit == unitBatch && it.kind == itWord && r.tellsBatch(k):
@@ -231,6 +236,30 @@ func (r *reader) comesAgain(s span) bool {
 		}
 	}
 	return false
+}
+
+func (r *reader) sentenceNamesPig(k int) bool {
+	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
+		if r.items[n].pig >= 0 || r.items[n].is(sPigs) {
+			return true
+		}
+	}
+	return false
+}
+
+// pricedSacks says that the sentence of item k tells sacks of an ingredient and
+// their price, so that they were bought: "12 bags corn 50 lb at 9.50 each".
+func (r *reader) pricedSacks(k int) bool {
+	s := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
+	if s.i < k && r.items[s.i].pig >= 0 || r.find(s, sIngredient) < 0 || r.firstQty(s, money) < 0 && !r.has(s, sEach) {
+		return false
+	}
+	for n := s.i; n < s.j; n++ {
+		if it := &r.items[n]; it.isAny(setOf(sFeeder, sFill, sFull, sMixed, sPour, sRecipe, sHolds)) && it.canon == "" && !it.isAny(setOf(sFiller, sAt)) {
+			return false
+		}
+	}
+	return r.firstQty(s, money) >= 0 || r.firstNum(s) >= 0
 }
 
 // amountless says that items[i:j] hold no amount.

@@ -70,7 +70,7 @@ func (r *reader) fillUnits(s span) {
 		}
 		r.items[k].used = true
 	}
-	if units == "" || !r.has(s, sUS) && !r.has(s, sMetric) && !r.has(s, sUnits) && len(r.items) > unitTalk && r.c.Herd.Units != "" {
+	if units == "" || !r.has(s, sUS) && !r.has(s, sMetric) && !r.has(s, sUnits) && !r.unitTalk(s) {
 		r.idleSpan(s)
 		return
 	}

@@ -49,7 +49,7 @@ func (r *reader) weighing(s span, m *measure) {
 		z = fit{best: 99, second: 99, known: true}
 	}
 	switch {
-	case z.known && z.best > oddsWeird, sidesSwapped(options[best]):
+	case z.known && z.best > oddsWeird, sidesSwapped(options[best]), len(options) == 1 && r.oneStandsOut(options[best], m.pigs, on):
 		r.implausible(at, m, options, names, on)
 		return
 	case len(options) > 1 && (!z.known || z.second < oddsWeird && z.second-z.best < 1.2):
@@ -88,6 +88,20 @@ func quantityOf(w model.Weigh) []model.Quantity {
 		return q
 	}
 	return []model.Quantity{{Value: w.WeightKg, Unit: model.Kilograms}}
+}
+
+// oneStandsOut says that a reading given for several pigs by name or sex cannot
+// be that of one of them.
+func (r *reader) oneStandsOut(w model.Weigh, sel selection, on model.Day) bool {
+	if sel.all || len(sel.pigs) < 2 {
+		return false
+	}
+	for k := range sel.pigs {
+		if z, ok := r.deviation(w, selection{pigs: sel.pigs[k : k+1]}, on); ok && z > 2*oddsWeird {
+			return true
+		}
+	}
+	return false
 }
 
 // sidesSwapped says that a girth is that much more than the length said with it
