@@ -447,6 +447,15 @@ func TestTuningTexts(t *testing.T) {
 	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.06)
 }
 
+// TestSecondTexts measures the second set of texts to tune against, most of them
+// chatty, dictated, lists, or not in the writer's own language.
+func TestSecondTexts(t *testing.T) {
+	all, byVoice := measure(t, "second.jsonl", os.Getenv("TEXTS") == "show")
+	report(t, "second", all, byVoice)
+	require.Greater(t, float64(all.right)/float64(all.texts), 0.5)
+	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.3)
+}
+
 // TestAsideTexts measures the texts kept aside. Nothing is tuned on them.
 func TestAsideTexts(t *testing.T) {
 	all, byVoice := measure(t, "aside.jsonl", false)
