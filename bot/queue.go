@@ -2,7 +2,6 @@ package bot
 
 import (
 	"fmt"
-	"slices"
 	"time"
 
 	"troughbell/schedule"
@@ -51,32 +50,6 @@ func outgoing(m Message, out Outcome) []store.Outgoing {
 		}
 	}
 	return rows
-}
-
-// standingAnswers lists the messages that stand in the chat as the answers to
-// the one that was edited, in their order, and drops those not sent yet.
-func standingAnswers(tx *store.Tx, m Message) ([]string, error) {
-	rows, err := tx.AnswersTo(m.Chat, m.ID)
-	if err != nil {
-		return nil, err
-	}
-	var standing []string
-	for _, o := range rows {
-		if o.State == store.Pending {
-			o.State = store.Dropped
-			if err := tx.SaveOutgoing(o); err != nil {
-				return nil, err
-			}
-		}
-		at := o.Sent
-		if at == "" {
-			at = o.Edits
-		}
-		if at != "" && !slices.Contains(standing, at) {
-			standing = append(standing, at)
-		}
-	}
-	return standing, nil
 }
 
 // QueuePushes puts nudges into the outbox, one delivery for each chat in which

@@ -18,10 +18,10 @@ func (b *Bot) deliver(ctx context.Context, j job) (sent string, err error) {
 	if err := addButtons(params, o); err != nil {
 		return "", err
 	}
-	if o.Edits != "" {
-		params["message_id"] = o.Edits
+	if j.edits != "" {
+		params["message_id"] = j.edits
 		_, err := b.client.call(ctx, "editMessageText", params, sendLimit)
-		return o.Edits, err
+		return j.edits, err
 	}
 	params.AddBool("disable_notification", o.Quiet)
 	if isNumber(o.ReplyTo) { // a press has an id too, but is no message

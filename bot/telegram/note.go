@@ -47,7 +47,7 @@ func (b *Bot) settleRow(tx *store.Tx, chat store.Chat, o store.Outgoing, sent st
 	case badToken:
 		b.die(ErrToken)
 	case alreadyDone:
-		o.State, o.Sent = store.Sent, o.Edits
+		o.State, o.Sent = store.Sent, sent
 	case unreachable:
 		o.State = store.Dropped
 		chat.Dead = "the chat cannot be reached"

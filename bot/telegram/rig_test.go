@@ -161,15 +161,22 @@ func (r *rig) settled() {
 				return err
 			}
 			_, due, err := tx.NextSend(transport)
-			if err != nil {
-				return err
-			}
-			under, err := tx.Sending(transport)
-			idle = idle && !waits && !due && len(under) == 0
+			idle = idle && !waits && !due
 			return err
 		})
-		return idle
+		return idle && r.underWay() == 0
 	})
+}
+
+// underWay is how many messages are being sent, as far as the outbox knows.
+func (r *rig) underWay() (n int) {
+	r.t.Helper()
+	r.read(func(tx *store.Tx) error {
+		rows, err := tx.Sending(transport)
+		n = len(rows)
+		return err
+	})
+	return n
 }
 
 func (r *rig) eventually(ok func() bool) {

@@ -4,13 +4,15 @@ import (
 	"context"
 	"time"
 
+	"troughbell/bot"
 	"troughbell/store"
 )
 
 // job is a message on its way out.
 type job struct {
-	row  store.Outgoing
-	chat store.Chat
+	row   store.Outgoing
+	chat  store.Chat
+	edits string // the message that it replaces; empty: none
 }
 
 // send empties the outbox at the pace Telegram takes it, to several chats at
@@ -116,9 +118,14 @@ func (b *Bot) claim(ctx context.Context, free int) (jobs []job, next time.Time, 
 			if err := b.judge(tx, &o, chat, now); err != nil {
 				return err
 			}
-			if o.State == store.Sending {
-				jobs = append(jobs, job{o, chat})
+			if o.State != store.Sending {
+				continue
 			}
+			target, err := bot.EditTarget(tx, o)
+			if err != nil {
+				return err
+			}
+			jobs = append(jobs, job{o, chat, target})
 		}
 		if len(jobs) == free {
 			return nil

@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
@@ -116,7 +117,7 @@ func TestEditBeforeTheAnswerWasSent(t *testing.T) {
 	r := newFarm(t, quick)
 	r.api.Fail("sendMessage", botapitest.Fault{Status: 429, Description: "Too Many Requests: retry after 1", RetryAfter: 1})
 	id := r.api.Say(ann, "spent 20 straw")
-	r.eventually(func() bool { return len(r.api.Calls("sendMessage")) == 2 })
+	r.eventually(func() bool { return len(r.api.Calls("sendMessage")) == 2 && r.underWay() == 0 })
 	r.api.Edit(ann.ID, ann, id, "spent 21 straw")
 	r.eventually(func() bool { return len(r.kinds()["spent 21 straw"]) > 0 })
 	got := r.answerTo(ann.ID, id)
@@ -124,6 +125,21 @@ func TestEditBeforeTheAnswerWasSent(t *testing.T) {
 	r.settled()
 	require.Len(t, r.answersTo(ann.ID, id), 1)
 	require.Empty(t, r.api.Calls("editMessageText"))
+}
+
+// An edit while the answer is being sent: it is changed once its id is known.
+func TestEditWhileTheAnswerIsSent(t *testing.T) {
+	r := newFarm(t, quick)
+	r.api.Fail("sendMessage", botapitest.Fault{Delay: 300 * time.Millisecond})
+	id := r.api.Say(ann, "spent 20 straw")
+	r.eventually(func() bool { return len(r.api.Calls("sendMessage")) == 2 })
+	r.api.Edit(ann.ID, ann, id, "spent 21 straw")
+	r.api.Edit(ann.ID, ann, id, "spent 22 straw")
+	r.eventually(func() bool { return len(r.kinds()["spent 22 straw"]) > 0 })
+	first := r.answerTo(ann.ID, id)
+	r.settled()
+	require.Len(t, r.answersTo(ann.ID, id), 1)
+	require.Contains(t, r.message(ann.ID, first.ID).Text, "22")
 }
 
 // Where the earlier answer cannot be changed any more it is said anew.

@@ -1,0 +1,66 @@
+package bot
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+
+	"troughbell/store"
+)
+
+// underWay marks the target of an edit that is a row of the outbox, because its
+// message was being sent when the edit was queued and had no id yet.
+const underWay = "row:"
+
+// standingAnswers lists the messages that stand in the chat as the answers to
+// the one that was edited, in their order, and drops those not sent yet.
+func standingAnswers(tx *store.Tx, m Message) ([]string, error) {
+	rows, err := tx.AnswersTo(m.Chat, m.ID)
+	if err != nil {
+		return nil, err
+	}
+	var standing []string
+	for _, o := range rows {
+		if o.State == store.Pending {
+			o.State = store.Dropped
+			if err := tx.SaveOutgoing(o); err != nil {
+				return nil, err
+			}
+		}
+		at, err := EditTarget(tx, o)
+		if err != nil {
+			return nil, err
+		}
+		switch {
+		case o.Sent != "":
+			at = o.Sent
+		case at == "" && o.State == store.Sending:
+			at = fmt.Sprint(underWay, o.ID)
+		}
+		if at != "" && !slices.Contains(standing, at) {
+			standing = append(standing, at)
+		}
+	}
+	return standing, nil
+}
+
+// EditTarget is the message in the chat that an outgoing one replaces; empty
+// where it replaces none, or one that after all was not sent. It is asked when
+// the message's turn to be sent has come: the earlier one's outcome is then
+// known, since within a chat nothing overtakes.
+func EditTarget(tx *store.Tx, o store.Outgoing) (string, error) {
+	number, ok := strings.CutPrefix(o.Edits, underWay)
+	if !ok {
+		return o.Edits, nil
+	}
+	row, err := strconv.ParseInt(number, 10, 64)
+	if err != nil {
+		return "", fmt.Errorf("what outgoing %d replaces: %w", o.ID, err)
+	}
+	earlier, _, err := tx.OutgoingByID(row)
+	if err != nil || earlier.Sent == "" && earlier.State == store.Sending {
+		return o.Edits, err
+	}
+	return earlier.Sent, nil
+}
