@@ -219,19 +219,37 @@ const pourSlack = 1.12
 // meant it.
 const mostOver = 4
 
+// A pour of more than bigPour of a feeder is held against what should still be in
+// it; levelDoubt of the feeder is left to the figure's own error and to pigs that
+// ate more than it knows.
+const (
+	bigPour    = 0.5
+	levelDoubt = 0.25
+)
+
+// roomLeft is what may fit into a feeder now, in kilograms: its size less the
+// cautious figure of what it holds, where there is one.
+func (r *reader) roomLeft(f *model.Feeder) float64 {
+	room := r.judge.room(f)
+	if room > 0 {
+		room -= min(r.judge.held(f, r.c.Now), 0.95*room)
+	}
+	return room
+}
+
 func (r *reader) tooMuch(name string, kg float64) bool {
 	f := r.c.Herd.Feeder(name)
 	if f == nil {
 		return false
 	}
 	room := r.judge.room(f)
-	return room > 0 && kg > room*pourSlack
+	return room > 0 && (kg > room*pourSlack || kg > room*bigPour && kg > r.roomLeft(f)+room*levelDoubt)
 }
 
 // pourTooBig asks about a pour that cannot have fitted.
 func (r *reader) pourTooBig(s span, pour model.Refill) {
 	f := r.c.Herd.Feeder(pour.Feeder)
-	room := r.judge.room(f)
+	room := r.roomLeft(f)
 	said := *pour.FeedKg
 	c := Clarify{About: "refill", Code: "implausible_pour", Names: []string{f.Name}, Want: "feed_kg",
 		Q:     []model.Quantity{{Value: said, Unit: model.Kilograms}, {Value: room, Unit: model.Kilograms}},
@@ -253,7 +271,7 @@ func (r *reader) pourTooBig(s span, pour model.Refill) {
 			c.Choices = append(c.Choices, Choice{Label: o.Name, Entries: []Entry{r.draft(Fact{p}, s)}})
 		}
 	}
-	if said <= mostOver*room {
+	if said <= mostOver*r.judge.room(f) {
 		add("as_said", said)
 	}
 	r.clarify(c, s)

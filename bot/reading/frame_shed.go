@@ -30,6 +30,8 @@ func (r *reader) fillStock(s span) {
 					if st.Count != nil {
 						st.FeedKg = model.Float(it.si() * *st.Count)
 					}
+				} else if st.FeedKg == nil && st.Count != nil && it.si() < leastSack**st.Count {
+					st.FeedKg = model.Float(it.si() * *st.Count) // "12 bags corn 50 lb": of each
 				} else if st.FeedKg == nil {
 					st.FeedKg = model.Float(it.si())
 				} else if st.Count != nil && !sameAmount(*st.FeedKg, it.si()) && it.si() < *st.FeedKg {
@@ -75,6 +77,10 @@ func (r *reader) fillStock(s span) {
 		r.emit(Fact{st}, span{s.frame, p.i, p.j})
 	}
 }
+
+// leastSack is the least that a sack of feed holds, in kilograms. Common
+// practice, no source.
+const leastSack = 8.0
 
 func (r *reader) hasBuying(s span) bool {
 	for k := s.i; k < s.j; k++ {

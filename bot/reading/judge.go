@@ -2,6 +2,7 @@ package reading
 
 import (
 	"errors"
+	"time"
 
 	"troughbell/model"
 )
@@ -16,6 +17,9 @@ type judge interface {
 	tape(girthCm, lengthCm float64) (model.Estimate, error)
 	// room is what fits into a feeder at most, in kilograms, 0 if not known.
 	room(f *model.Feeder) float64
+	// held is the cautious figure of what a feeder holds at the moment, in
+	// kilograms, 0 if not known.
+	held(f *model.Feeder, at time.Time) float64
 }
 
 type herdJudge struct{ h *model.Herd }
@@ -37,6 +41,19 @@ func (j herdJudge) tape(g, l float64) (model.Estimate, error) {
 	}
 	w, _ := model.ReadTape(g, l)
 	return w, nil
+}
+
+func (j herdJudge) held(f *model.Feeder, at time.Time) float64 {
+	left, err := j.h.FeedLeft(at)
+	if err != nil {
+		return 0 // nothing is known of the level: the feeder's size decides
+	}
+	for _, x := range left.Feeders {
+		if x.Name == f.Name {
+			return max(x.LevelKg.Low, 0)
+		}
+	}
+	return 0
 }
 
 // densestFeed is the heaviest that a litre of feed weighs, in kilograms: shelled

@@ -27,6 +27,9 @@ func (r *reader) answer() (Reading, bool) {
 	if c, ok := r.choiceByWord(p); ok {
 		return r.chosen(c)
 	}
+	if r.waves() {
+		return r.chosen(Choice{})
+	}
 	if es, ok := r.completed(p.Clarify); ok {
 		r.answered = true
 		return Reading{Entries: es, Answers: true}, true
@@ -37,6 +40,22 @@ func (r *reader) answer() (Reading, bool) {
 		}
 	}
 	return Reading{}, false
+}
+
+// waves says that the text waves the question aside: "nothing, that was a
+// mistake", "never mind, wrong pig".
+func (r *reader) waves() bool {
+	switch r.items[0].s {
+	case "nothing", "none", "neither", "never mind", "nevermind", "forget it", "never mind that", "nevermind that", "skip it", "ignore that", "ignore it":
+	default:
+		return false
+	}
+	for k := range r.items[1:] {
+		if it := &r.items[k+1]; it.number() || it.kind != itWord && it.kind != itName {
+			return false
+		}
+	}
+	return len(r.items) <= 8
 }
 
 // plain is a label as it is compared: lower case, without signs at its ends.
