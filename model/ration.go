@@ -15,8 +15,9 @@ type Ration struct {
 }
 
 // RationCheck holds the mix in use against the mean weight of the pigs. Where
-// lysine is short and some ingredient of the mix is rich enough, Change says how
-// much more of it a batch needs to just meet the need. Ingredients without
+// lysine is short and some ingredient of the mix, or else one that was bought this
+// season, is rich enough, Change says how much more of it a batch needs to just
+// meet the need. Ingredients without
 // figures count as holding nothing and are listed. *Missing "recipe", "pigs" or
 // "weight" where one is unknown.
 func (h *Herd) RationCheck(on Day) (Ration, error) {
@@ -32,7 +33,19 @@ func (h *Herd) RationCheck(on Day) (Ration, error) {
 	if err != nil {
 		return Ration{}, err
 	}
-	return checkRation(m, mean.WeightKg.Mid), nil
+	return checkRation(m, mean.WeightKg.Mid, h.bought(on)...), nil
+}
+
+// bought lists the ingredients bought this season up to the day, by the alphabet.
+func (h *Herd) bought(on Day) []string {
+	s := h.season(on)
+	names := map[string]bool{}
+	for _, p := range h.Stocks {
+		if p.F.Ingredient != "" && s.holds(p.On) && p.On <= on {
+			names[p.F.Ingredient] = true
+		}
+	}
+	return sortedKeys(names)
 }
 
 // recipeOn is the latest recipe not later than the day, else the first told.
@@ -49,7 +62,9 @@ func (h *Herd) recipeOn(on Day) (Recipe, bool) {
 	return best, true
 }
 
-func checkRation(m Recipe, weightKg float64) Ration {
+// checkRation holds a mix against the need at a weight. Where no feed of the mix
+// can mend it, what else was bought is looked at.
+func checkRation(m Recipe, weightKg float64, shed ...string) Ration {
 	f := m.facts()
 	r := Ration{
 		CrudeProteinPct: f.CrudeProteinPct, LysinePct: f.LysinePct, SIDLysinePct: f.SIDLysinePct,
@@ -67,7 +82,10 @@ func checkRation(m Recipe, weightKg float64) Ration {
 	if r.OK {
 		return r
 	}
-	name, kg, ok := addToMeet(m, f, r.NeededSIDLysinePct)
+	name, kg, ok := addToMeet(m, f, r.NeededSIDLysinePct, sortedKeys(m.Ingredients))
+	if !ok {
+		name, kg, ok = addToMeet(m, f, r.NeededSIDLysinePct, shed)
+	}
 	if !ok {
 		r.Reasons = append(r.Reasons, Reason{Code: ReasonRationNoRemedy})
 		return r
@@ -77,13 +95,13 @@ func checkRation(m Recipe, weightKg float64) Ration {
 	return r
 }
 
-// addToMeet finds the protein feed of the mix of which the least more meets the
+// addToMeet finds the protein feed among those named of which the least more meets the
 // lysine needed, and how much a batch needs of it. Pure lysine is never the
 // remedy: beyond about 0.15 % of the feed other amino acids run short (from
 // memory).
-func addToMeet(m Recipe, f mixFacts, neededPct float64) (name string, kg float64, ok bool) {
+func addToMeet(m Recipe, f mixFacts, neededPct float64, among []string) (name string, kg float64, ok bool) {
 	lacking := (neededPct - f.SIDLysinePct) * f.batchKg
-	for _, n := range sortedKeys(m.Ingredients) {
+	for _, n := range among {
 		in, known := m.ingredient(n)
 		if !known || !in.Protein || in.SIDLysinePct <= neededPct {
 			continue

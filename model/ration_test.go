@@ -56,6 +56,21 @@ func TestRationWithoutProteinFeedHasNoRemedy(t *testing.T) {
 	require.Contains(t, codesOf(r.Reasons), ReasonRationNoRemedy)
 }
 
+func TestRationIsMendedWithWhatIsInTheShed(t *testing.T) {
+	s := tellHerd(t).tell("2026-06-06 08:00", fourEaters(), mix(map[string]float64{"corn": 97, "mineral premix": 3}),
+		Stock{Ingredient: "peas", FeedKg: Float(100)}, Stock{Ingredient: "soybean meal 48", FeedKg: Float(100)}, Stock{Ingredient: "straw", FeedKg: Float(50)})
+	r, err := s.herd().RationCheck(DateDay(2026, 6, 6))
+	require.NoError(t, err)
+	require.False(t, r.OK)
+	require.Len(t, r.Change, 1)
+	add := r.Change["soybean meal 48"]
+	require.Greater(t, add, 30.0, "less of it does than of peas")
+	again := checkRation(mix(map[string]float64{"corn": 97, "mineral premix": 3, "soybean meal 48": add}), r.ForWeightKg)
+	require.InDelta(t, again.NeededSIDLysinePct, again.SIDLysinePct, 1e-9)
+	before, err := s.herd().RationCheck(DateDay(2026, 6, 5))
+	require.Error(t, err, "no pigs yet: %v", before)
+}
+
 // What the check says to add just meets the need.
 func TestRationChangeMeetsTheNeed(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

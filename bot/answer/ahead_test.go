@@ -89,3 +89,20 @@ func TestPlanSaysHowToSetUp(t *testing.T) {
 	priced := ask(orchard(t).herd(), reading.Ask{Topic: "plan", Count: 6, On: &from})
 	require.Regexp(t, `Feed about \$\d+, at the \$0\.\d\d/lb you pay\.`, priced.Text)
 }
+
+func TestFeedNeedSaysWhatToMix(t *testing.T) {
+	later := day("2026-08-20")
+	j := orchard(t).add("2026-07-11", 600, setting(model.SetSize, model.Thing{Name: "bag", FeedKg: model.Float(50 * lb)}))
+	a := ask(j.herd(), reading.Ask{Topic: "feed_need", On: &later})
+	data := through(t, a.Data)
+	take := data["ingredients"].(map[string]any)
+	require.Len(t, take, 3)
+	corn := take["corn"].(map[string]any)
+	left, err := j.herd().FeedLeft(now)
+	require.NoError(t, err)
+	require.InDelta(t, 0.74*(data["feed_kg"].(float64)-left.FeedKg.Mid), corn["feed_kg"], 0.1)
+	require.InDelta(t, corn["bags"].(float64)*50*lb, corn["feed_kg"].(float64)+corn["over_kg"].(float64), 0.02)
+	full := ask(orchard(t).add("2026-07-11", 600, model.Refill{Feeder: "north", Full: true}, model.Refill{Feeder: "south", Full: true}).herd(), reading.Ask{Topic: "feed_need", On: &later})
+	require.NotContains(t, full.Data, "next_visit", "the feeders last")
+	require.Regexp(t, `\nTo mix for it: corn [\d,]+ lb, soybean meal 48 [\d,]+ lb, mineral premix [\d.]+ lb\.$`, full.Text)
+}

@@ -1,6 +1,8 @@
 package answer
 
 import (
+	"cmp"
+	"slices"
 	"time"
 
 	"troughbell/bot/wording"
@@ -29,7 +31,8 @@ func feedNeed(a asked) Answer {
 		Days: []model.Day{until},
 		Q:    append(span(n.FeedKg), model.Quantity{Value: n.Batches, Unit: model.Count}, wording.Kg(a.target())),
 	})
-	if line := a.pourLine(data); line != "" {
+	buy := a.shopping(n.FeedKg.Mid, data)
+	if line := cmp.Or(a.pourLine(data), buy); line != "" {
 		text += "\n" + line
 	}
 	return Answer{Data: data, Text: text, Reasons: n.Reasons}
@@ -85,4 +88,43 @@ func (a asked) pourLine(data map[string]any) string {
 		"date": model.DayOf(visit).String(), "pour_kg": kg(p.PourKg), "batches": p.Batches, "feeders": pour,
 	}
 	return a.say("next_pour", args)
+}
+
+// shopping adds what the mix takes for so much feed beyond what the feeders hold,
+// in whole bags where their size is known, and says it. What stands in the shed
+// is not taken off: the person sees that.
+func (a asked) shopping(feedKg float64, data map[string]any) string {
+	m, ok := a.h.Recipe()
+	if !ok {
+		return ""
+	}
+	if left, err := a.h.FeedLeft(a.now); err == nil {
+		feedKg = max(feedKg-left.FeedKg.Mid, 0)
+	}
+	sacks := map[string]float64{}
+	if bag, told := a.h.Sizes["bag"]; told && bag > 0 {
+		for name := range m.Ingredients {
+			sacks[name] = bag
+		}
+	}
+	list, err := model.ShoppingList(m, feedKg, sacks, nil)
+	if err != nil || len(list) == 0 {
+		return ""
+	}
+	slices.SortFunc(list, func(x, y model.Purchase) int {
+		return cmp.Or(cmp.Compare(y.NeedKg, x.NeedKg), cmp.Compare(x.Ingredient, y.Ingredient))
+	})
+	take := map[string]any{}
+	var args wording.Args
+	for _, p := range list {
+		one := map[string]any{"feed_kg": kg(p.NeedKg)}
+		if p.Sacks > 0 {
+			one["bags"], one["over_kg"] = p.Sacks, kg(p.OverKg)
+		}
+		take[p.Ingredient] = one
+		args.Names = append(args.Names, p.Ingredient)
+		args.Q = append(args.Q, wording.Kg(p.NeedKg))
+	}
+	data["ingredients"] = take
+	return a.say("feed_takes", args)
 }

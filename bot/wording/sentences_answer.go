@@ -40,6 +40,7 @@ var answerSentences = catalogue{
 	"feeder_part_out":  "{n} may be out",
 	"feeder_small":     "From about {d0} full feeders no longer last from visit to visit.",
 	"feed_off":         "Butcher {d0}: feed off {t0}, water on[; about {?q0:feed} would be left].",
+	"feed_takes":       "To mix for it: {n*0:feed}.",
 	"feed_need":        "About {q0:feed} feed to {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
 	"feed_need_target": "About {q0:feed} feed to {q4} about {d0} ({q1~q2:feed})[, {?q3:up|batch|batches}].",
 	"next_pour":        "{d0}: pour {q0:feed}[, {?q1|batch|batches}]: {n*2:feed}. Lasts past {t0:day}.",
