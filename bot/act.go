@@ -58,9 +58,15 @@ func (t *talk) record(e *reading.Entry, f model.Fact) error {
 			return err
 		}
 	}
-	switch f.(type) {
+	switch fact := f.(type) {
 	case model.Arrive, model.Setting, model.Recipe:
 		t.setup = true
+	case model.Booked:
+		b, err := t.rebook(fact)
+		if err != nil {
+			return err
+		}
+		f, e.Act = b, reading.Fact{Fact: b}
 	}
 	t.recorded = append(t.recorded, *e)
 	at, stated := t.moment(*e)

@@ -174,3 +174,19 @@ func TestAQuestionCanBeTurnedDown(t *testing.T) {
 	require.Empty(t, b.state(t).Open())
 	require.Empty(t, b.state(t).Refills)
 }
+
+func TestAMovedAppointmentTakesThePlaceOfTheOld(t *testing.T) {
+	b := readyBook(t)
+	b.text(t, "butcher sep 15 4 pigs")
+	b.text(t, "butcher moved us to sep 22")
+	h := b.state(t)
+	require.Len(t, h.Bookings, 1)
+	require.Equal(t, "2026-09-22", h.Bookings[0].F.Day.String())
+	require.Equal(t, 4, h.Bookings[0].F.Count)
+	b.text(t, "undo")
+	h = b.state(t)
+	require.Len(t, h.Bookings, 1)
+	require.Equal(t, "2026-09-15", h.Bookings[0].F.Day.String(), "the old one stands again")
+	b.text(t, "butcher oct 27 2 pigs")
+	require.Len(t, b.state(t).Bookings, 2, "a further appointment stands beside the first")
+}

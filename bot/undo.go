@@ -44,7 +44,13 @@ func (t *talk) undo(e *reading.Entry, a reading.Undo) error {
 		return nil
 	}
 	e.Act = reading.Undo{Of: kind}
-	if err := t.append(t.note(model.Void{Record: target.ID, Why: "undo"})); err != nil {
+	voids := []store.Envelope{t.note(model.Void{Record: target.ID, Why: "undo"})}
+	for _, other := range t.s.from(target.Source) { // what it cancelled stands again
+		if b, ok := other.Fact.(model.Booked); ok && b.Cancelled && other.ID != target.ID {
+			voids = append(voids, t.note(model.Void{Record: other.ID, Why: "undo"}))
+		}
+	}
+	if err := t.append(voids...); err != nil {
 		return err
 	}
 	t.lines = append(t.lines, t.voice().Undone(entry))
