@@ -13,6 +13,11 @@ func (r *reader) build() {
 			i++
 			continue
 		}
+		if r.enumerator(i) {
+			gap = gapStop
+			i += 2
+			continue
+		}
 		if t.kind == tokMark {
 			switch t.s {
 			case ",", "(", ")", "•", "·", "|", "->", "→", "\\":

@@ -105,6 +105,9 @@ func (r *reader) thingAt(k int, feed bool, s span) (things, bool) {
 			t.one = true
 		}
 		return t, true
+	case it.is(sFull) && (strings.HasPrefix(it.s, "all ") && it.s != "all the way" && it.s != "all the way up") && k > s.i && it.gap >= gapAnd:
+		t.any, t.every = true, true
+		return t, true
 	case it.is(sBoth) || it.is(sAll) && !it.is(sPigs) && !strings.Contains(it.s, "pig") && !strings.Contains(it.s, "hog") && !strings.Contains(it.s, "herd"):
 		// "both full": of the things themselves
 		if k+1 < s.j && (r.items[k+1].isAny(kind) || r.items[k+1].pig >= 0 || r.items[k+1].is(sPigs)) || it.s == "all done" {
@@ -215,6 +218,9 @@ func (r *reader) portions(s span, feed bool) []portion {
 		ends[n] = c.to + 1
 		for ends[n] < s.j && !r.items[ends[n]].number() && r.items[ends[n]].gap < gapComma && (n+1 == len(cs) || ends[n] < cs[n+1].from) {
 			ends[n]++
+		}
+		if k := ends[n]; k < s.j && r.items[k].is(sFull) && r.items[k].gap == gapComma && (k+1 == s.j || r.items[k+1].gap >= gapAnd || r.items[k+1].s == "too") && (n+1 == len(cs) || k < cs[n+1].from) {
+			ends[n]++ // "155 in the big one, full, and 3 buckets in the small one"
 		}
 	}
 	var out []portion

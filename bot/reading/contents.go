@@ -189,7 +189,7 @@ func (r *reader) countsThings(k, j int, feed bool) bool {
 			return true
 		}
 	}
-	if k > 0 && r.items[k-1].is(sAll) && it.gap == gapNone && k+1 == j {
+	if k > 0 && r.items[k-1].is(sAll) && it.gap == gapNone && (k+1 == j || it.v == float64(len(r.c.Herd.Barrels)) && !feed) {
 		return true
 	}
 	return false

@@ -65,6 +65,9 @@ func (l *lexicon) spoken(toks []token) (v float64, n int) {
 		n++ // "a couple of"
 	}
 	var part float64 // the hundreds so far
+	if x >= 100 {
+		part = x // "a hundred and five"
+	}
 	for n < len(toks) {
 		j := n
 		if is(j, "-") {

@@ -21,6 +21,7 @@ func (r *reader) run() Reading {
 	}
 	r.tokenize()
 	r.rightSpelling()
+	r.spellOut()
 	r.build()
 	if len(r.items) == 0 {
 		return r.just(None{Reason: NoneChatter})
@@ -139,6 +140,8 @@ func (r *reader) forceFrames() {
 		case it.s == "back" && r.openAlarm(model.AlarmOut) != nil && r.sentenceNamesPig(k):
 			it.sense.add(sBackIn)
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fAlarm)
+		case it.qty(mass) && (k == 0 || it.gap >= gapComma) && r.clauseEnd(k) == k+1 && len(r.c.Herd.Animals) > 0 && r.waterFullBeside(k):
+			r.force[k] = uint8(fFeed)
 		case it.qty(vessel) && it.v > 1 && r.pricedSacks(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fStock)
 		case it.is(sPay) && r.listOfSpending(k) > k:
@@ -241,6 +244,21 @@ func (r *reader) comesAgain(s span) bool {
 func (r *reader) sentenceNamesPig(k int) bool {
 	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
 		if r.items[n].pig >= 0 || r.items[n].is(sPigs) {
+			return true
+		}
+	}
+	return false
+}
+
+// waterFullBeside says that the next clause tells of water barrels filled, so
+// that a bare weight before it was poured: "30,5 kg, tank full".
+func (r *reader) waterFullBeside(k int) bool {
+	s := span{0, k + 1, r.sentenceEnd(k)}
+	if s.i < len(r.items) {
+		s.j = r.clauseEnd(s.i)
+	}
+	for n := s.i; n < s.j; n++ {
+		if it := &r.items[n]; (it.barrel >= 0 || it.is(sWater) || it.is(sWatered)) && (r.has(s, sFull) || r.has(s, sFill) || it.is(sWatered)) {
 			return true
 		}
 	}

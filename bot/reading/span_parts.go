@@ -120,6 +120,9 @@ func (r *reader) leadingClock() {
 	it.ampm = it.s[0] == '0' || h > 12
 }
 
+// slipReach is how many words may stand between a number and its taking back.
+const slipReach = 4
+
 // slipsOfTongue drops a number that the person takes back in the same breath:
 // "moss 150 no 153".
 func (r *reader) slipsOfTongue() {
@@ -135,7 +138,14 @@ func (r *reader) slipsOfTongue() {
 		if n >= len(r.items) {
 			return
 		}
-		old, now := &r.items[k-1], &r.items[n]
+		was := k - 1
+		for was > 0 && was > k-slipReach && r.items[was].kind == itWord && r.items[was].pig < 0 && !r.items[was].isAny(setOf(sFull, sEmpty)) && r.items[was].gap < gapStop {
+			was-- // "184 on the scale, no wait, 187"
+		}
+		old, now := &r.items[was], &r.items[n]
+		if old.number() && old.kind == itNum && now.kind == itQty && !old.soft && !old.ord {
+			old.kind, old.unit = itQty, now.unit // "thirty eight no thirty nine inches"
+		}
 		if old.number() && now.number() && !old.soft && (old.kind == now.kind || now.kind == itNum) || old.kind == itDim && now.kind == itDim {
 			if now.kind == itNum && old.kind == itQty {
 				now.kind, now.unit = itQty, old.unit

@@ -1,0 +1,75 @@
+package reading
+
+// The letters of a list: what they stand for is told by what stands beside them.
+
+// spellOut writes the letters of a list out as words: "160 F", "W ok", "f 5.6".
+// An F behind a number is degrees where the piece of the list names no feeder or
+// barrel and the number can be a temperature.
+func (r *reader) spellOut() {
+	for i := range r.toks {
+		t := &r.toks[i]
+		if t.kind != tokWord || len(t.s) != 1 || t.s != "f" && t.s != "w" {
+			continue
+		}
+		first := r.beginsPiece(i)
+		next := &token{kind: tokBreak}
+		if i+1 < len(r.toks) {
+			next = &r.toks[i+1]
+		}
+		switch {
+		case t.s == "w" && first && (next.kind == tokWord || next.kind == tokBreak && i > 0):
+			t.s = "water"
+		case t.s == "f" && first && next.kind == tokNum && next.v <= highestFence && next.spaced:
+			t.s = "fence"
+		case t.s == "f" && !first && next.kind != tokNum && r.fullHere(i):
+			t.s = "full"
+		}
+	}
+}
+
+// highestFence is the most kilovolts that a bare number beside an F is taken for.
+// Common practice, no source.
+const highestFence = 12
+
+// Between these a number before an F can be a temperature in degrees Fahrenheit.
+const coldestF, hottestF = -40, 125
+
+// beginsPiece says that nothing but a mark stands before token i in its line.
+func (r *reader) beginsPiece(i int) bool {
+	return i == 0 || r.toks[i-1].kind == tokBreak || r.toks[i-1].kind == tokMark && r.toks[i-1].s != "°" && r.toks[i-1].s != "'"
+}
+
+// fullHere says that the F at token i is "full": something to fill stands in its
+// piece of the list, or a number that is no temperature.
+func (r *reader) fullHere(i int) bool {
+	p := &r.toks[i-1]
+	if p.kind == tokMark {
+		return false
+	}
+	if p.kind == tokSlash && (p.v > hottestF || p.v2 > hottestF) || p.kind == tokNum && (p.v > hottestF || p.v < coldestF) {
+		return true
+	}
+	for k := i - 1; k >= 0 && r.toks[k].kind != tokBreak; k-- {
+		t := &r.toks[k]
+		if t.kind == tokMark {
+			return false
+		}
+		if h, n := r.nameAt(k); n > 0 && (h.feeder >= 0 || h.barrel >= 0) {
+			return true
+		}
+		if m := r.lex.of[t.s]; t.kind == tokWord && m != nil && m.sense.any(setOf(sFeeder, sBarrel, sFeed, sWater, sWatered)) {
+			return true
+		}
+	}
+	return false
+}
+
+// enumerator says that the number at token i only counts the lines of a list:
+// "2) filled the small hopper".
+func (r *reader) enumerator(i int) bool {
+	t := &r.toks[i]
+	if t.kind != tokNum || t.decimals > 0 || t.v < 1 || t.v > 30 || i > 0 && r.toks[i-1].kind != tokBreak || i+2 >= len(r.toks) {
+		return false
+	}
+	return r.toks[i+1].kind == tokMark && r.toks[i+1].s == ")" && !r.toks[i+1].spaced
+}
