@@ -191,7 +191,7 @@ func TestUpdateThatCannotBeReadStopsNothing(t *testing.T) {
 // next ones are answered.
 func TestFaultOfOneMessage(t *testing.T) {
 	r := newFarm(t, quick)
-	db, err := sql.Open("sqlite", r.path)
+	db, err := sql.Open("sqlite", "file:"+r.path+"?_busy_timeout=5000")
 	require.NoError(t, err)
 	defer func() { require.NoError(t, db.Close()) }()
 	var zone string
