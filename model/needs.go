@@ -39,11 +39,8 @@ type MonthFeed struct {
 // What newcomers' pigs need beside feed and water.
 const (
 	drumL = 208.2 // 55 US gallons, computed
-	// One feeder hole does for four pigs; two nipples at least, and one more for
-	// each ten pigs: common practice, no source.
-	pigsAHole   = 4
-	pigsANipple = 10
-	leastNipple = 2
+	// pigsAHole eat at one feeder hole, see FeederHolesFor.
+	pigsAHole = 4
 	// A bedded shelter takes 0.75 m2 a pig up to 90 kg and 1.1 m2 to butcher
 	// weight, between the EU legal floor (Directive 2008/120/EC) and the organic
 	// rule (Regulation 889/2008): judgement.
@@ -116,7 +113,7 @@ func (n *Needs) space(q NeedsQuery) {
 	}
 	pigs := float64(q.Count)
 	n.FeederHoles = (q.Count + pigsAHole - 1) / pigsAHole
-	n.Nipples = max(leastNipple, (q.Count+pigsANipple-1)/pigsANipple)
+	n.Nipples = max(LeastNipples, (q.Count+PigsPerNipple-1)/PigsPerNipple)
 	n.ShelterM2, n.ShadeM2 = pigs*each, pigs*shadeM2
 	// Each pen bears all pigs for the usual stay at the end.
 	n.PenM2 = pigs * moveDefaultDays * q.TargetKg / MeanPigKg / PigDaysPerHa * 1e4

@@ -1,7 +1,6 @@
 package schedule
 
 import (
-	"math"
 	"time"
 
 	"troughbell/model"
@@ -43,13 +42,7 @@ func (v *view) feederTooSmall() []need {
 	return nil
 }
 
-// Drinkers on a barrel: at least two, and one for ten pigs (common practice, no
-// source).
-const (
-	leastNipples  = 2
-	pigsPerNipple = 10
-)
-
+// nipplesTooFew says that there are fewer drinkers than the pigs want.
 func (v *view) nipplesTooFew() []need {
 	have := 0
 	var since time.Time
@@ -59,7 +52,10 @@ func (v *view) nipplesTooFew() []need {
 		}
 		have += *b.Nipples
 	}
-	want := max(leastNipples, int(math.Ceil(float64(len(v.pigs))/pigsPerNipple)))
+	want, err := model.NipplesFor(len(v.pigs))
+	if err != nil { // no pigs, or more than a small herd
+		return nil
+	}
 	if len(v.h.Barrels) == 0 || have >= want {
 		return nil
 	}

@@ -1,14 +1,9 @@
 package schedule
 
-import "troughbell/model"
+import (
+	"math"
 
-// What pigs bear at night by weight: without dry bedding, and how much less with
-// it (common practice, no source). Between the weights it is linear.
-var coldBorne = []struct{ weightKg, lowC float64 }{{23, 10}, {45, 4.4}, {91, -1}}
-
-const (
-	beddingC = 7.0  // dry straw is worth so many degrees
-	freezeC  = -4.0 // nipples and hoses freeze hard
+	"troughbell/model"
 )
 
 // coldBetween tells of a cold night on the evening before it, from told weather
@@ -26,7 +21,7 @@ func coldBetween(v *view) []need {
 			Q:       []model.Quantity{{Value: *w.LowC, Unit: model.Celsius}},
 			Reasons: []model.Reason{{Code: ReasonWeatherTold, On: d, Q: []model.Quantity{{Value: *w.LowC, Unit: model.Celsius}}}},
 		}
-		if *w.LowC <= freezeC {
+		if *w.LowC <= model.FreezeC {
 			out = append(out, need{Line: l, token: token("freeze", d), quiet: sameVisit})
 		}
 		m, err := v.f.MeanWeight(v.pigs, d)
@@ -44,18 +39,9 @@ func coldBetween(v *view) []need {
 
 // bornCold is the night low that pigs of the weight bear on dry bedding, in °C.
 func bornCold(weightKg float64) float64 {
-	t := coldBorne
-	low := t[len(t)-1].lowC
-	for i := range t {
-		if weightKg > t[i].weightKg {
-			continue
-		}
-		low = t[i].lowC
-		if i > 0 {
-			a, b := t[i-1], t[i]
-			low = a.lowC + (b.lowC-a.lowC)*(weightKg-a.weightKg)/(b.weightKg-a.weightKg)
-		}
-		break
+	low, err := model.NightLowBorneC(min(max(weightKg, 1), 220), true)
+	if err != nil { // never inside these bounds
+		return math.Inf(-1)
 	}
-	return low - beddingC
+	return low
 }
