@@ -92,7 +92,7 @@ func (r *reader) unknownWord(it *item, i int) int {
 		}
 		return 1
 	}
-	if r.lex.plain[s] {
+	if r.lex.plain[s] || len(s) > 3 && s[len(s)-1] == 's' && r.lex.plain[s[:len(s)-1]] {
 		it.known = true
 		return 1
 	}

@@ -274,6 +274,7 @@ func (r *reader) bareArrival() {
 	if count > 0 && kg > 5 {
 		s := span{fArrive, 0, len(r.items)}
 		r.useAll(s)
+		r.left = nil
 		r.emit(Fact{model.Arrive{Count: count, WeightKg: &kg}}, s)
 	}
 }

@@ -24,6 +24,7 @@ func (r *reader) fillAsk(s span) {
 	if k := r.find(s, sProduct); k >= 0 {
 		a.Product = r.items[k].canon
 	}
+	r.planAgain(&a, s)
 	switch {
 	case (a.Topic == "" || r.quoteHas(s, "how about", "what about")) && r.c.LastAsked != nil && (len(a.Animals) > 0 || a.On != nil || a.TargetKg != nil) && s.j-s.i <= 4:
 		a.Topic = r.c.LastAsked.Topic // "and otis?"
@@ -50,7 +51,7 @@ func (r *reader) fillAsk(s span) {
 	case a.Topic == "" && a.TargetKg != nil:
 		a.Topic = "butcher_date"
 	}
-	if a.Topic == "" || score == 0 && len(a.Animals) == 0 && a.TargetKg == nil && a.Assume == nil && a.On == nil {
+	if a.Topic == "" || a.Topic != "plan" && score == 0 && len(a.Animals) == 0 && a.TargetKg == nil && a.Assume == nil && a.On == nil {
 		r.useAll(s)
 		r.emit(None{Reason: NoneUnknown}, s)
 		return
@@ -66,6 +67,41 @@ func (r *reader) fillAsk(s span) {
 	}
 	r.useAll(s)
 	r.emitOn(a, s, r.today, nil, false)
+}
+
+// planAgain takes a question of somebody without pigs, who asked for a plan
+// before, as one about that plan: "what if it's 6", "how big a feeder?".
+func (r *reader) planAgain(a *Ask, s span) {
+	last := r.c.LastAsked
+	if last == nil || last.Topic != "plan" || r.alive > 0 {
+		return
+	}
+	switch a.Topic {
+	case "", "feed_need", "feed_left", "water_left", "butcher_date", "target", "weight", "sizes", "plan":
+	default:
+		return
+	}
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; a.Count == 0 && a.Topic != "plan" && it.kind == itNum && !it.soft && !it.ord && it.v >= 1 && it.v <= 60 && it.v == float64(int(it.v)) {
+			a.Count = int(it.v)
+		}
+	}
+	if a.Topic != "plan" {
+		a.What = strings.TrimSpace(r.quote(s.i, s.j))
+	}
+	a.Topic, a.Assume = "plan", nil
+	if a.Count == 0 {
+		a.Count = last.Count
+	}
+	if a.On == nil {
+		a.On = last.On
+	}
+	if a.WeightKg == nil {
+		a.WeightKg = last.WeightKg
+	}
+	if a.TargetKg == nil {
+		a.TargetKg = last.TargetKg
+	}
 }
 
 // feedTo is the weight that a what-if feeds the pigs to, "what if I feed them to

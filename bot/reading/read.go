@@ -142,6 +142,7 @@ func (r *reader) forceFrames() {
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fAlarm)
 		case it.qty(mass) && (k == 0 || it.gap >= gapComma) && r.clauseEnd(k) == k+1 && len(r.c.Herd.Animals) > 0 && r.waterFullBeside(k):
 			r.force[k] = uint8(fFeed)
+			r.forceRange(k+1, r.clauseEnd(k+1), fWater)
 		case it.qty(vessel) && it.v > 1 && r.pricedSacks(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fStock)
 		case it.is(sPay) && r.listOfSpending(k) > k:
