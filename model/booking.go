@@ -14,7 +14,8 @@ type BookingDue struct {
 }
 
 // BookingDue looks at the 80 % days of the target weight and the lead time.
-// Booked says that an appointment on or after today stands.
+// Booked says that an appointment on or after today stands. Missing "pigs" or
+// "weight" as in Target. The lead is common practice, no source.
 func (h *Herd) BookingDue(today Day) (BookingDue, error) {
 	target, err := h.Target(h.TargetKg, today)
 	if err != nil {

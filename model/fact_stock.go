@@ -80,7 +80,7 @@ func (m Recipe) Check() error {
 
 func (m Recipe) fold(h *Herd, r Record) { h.Recipes = append(h.Recipes, dated(m, r)) }
 
-// BatchKg is the weight of one batch.
+// BatchKg is the weight of one batch in kilograms, 0 of a mix of nothing.
 func (m Recipe) BatchKg() float64 {
 	var sum float64
 	for _, name := range sortedKeys(m.Ingredients) { // a fixed order: the same sum to the bit

@@ -248,7 +248,7 @@ func (h *Herd) Recipe() (Recipe, bool) {
 	return h.Recipes[len(h.Recipes)-1].F, true
 }
 
-// BatchKg is the weight of one batch of the mix: the recipe's, or the size that
+// BatchKg is the weight in kilograms of one batch of the mix: the recipe's, or the size that
 // the person gave for a batch.
 func (h *Herd) BatchKg() (float64, bool) {
 	if r, ok := h.Recipe(); ok {
