@@ -161,10 +161,14 @@ func (r *rig) settled() {
 				return err
 			}
 			_, due, err := tx.NextSend(transport)
-			idle = idle && !waits && !due
+			if err != nil {
+				return err
+			}
+			under, err := tx.Sending(transport) // in the same moment: what is due may be under way in the next
+			idle = idle && !waits && !due && len(under) == 0
 			return err
 		})
-		return idle && r.underWay() == 0
+		return idle
 	})
 }
 
