@@ -289,7 +289,7 @@ func (r *reader) fillWallow(s span) {
 	filled := w.Litres != nil || w.Minutes != nil || r.has(s, sHose) || r.has(s, sFill) || r.has(s, sPour) || r.has(s, sFull)
 	if filled {
 		w.Dry = false
-	} else if !w.Dry && !r.has(s, sDone) && s.j-s.i > 3 {
+	} else if !w.Dry && !r.has(s, sDone) && (s.j-s.i > 3 || r.wallowAside(s)) {
 		r.idleSpan(s)
 		return
 	}
@@ -302,6 +302,22 @@ func (r *reader) fillWallow(s span) {
 		w.Minutes = nil
 	}
 	r.emit(Fact{w}, s)
+}
+
+// wallowAside says that the wallow is but the place of something else: "dead by
+// the wallow", "in the wallow all day".
+func (r *reader) wallowAside(s span) bool {
+	k := r.find(s, sWallow)
+	if k < 0 {
+		return false
+	}
+	for n := k - 1; n >= 0 && n >= k-2 && r.items[n+1].gap < gapComma; n-- {
+		switch r.items[n].s {
+		case "in", "by", "near", "at", "beside", "around", "from", "into", "of", "next", "behind", "on":
+			return true
+		}
+	}
+	return false
 }
 
 // saidAlarm says that the text has raised an alarm of the kind.

@@ -21,7 +21,7 @@ var tradeWords = []entryWords{
 	{sGirth, "girth, heart girth, girthed, chest, girths, grith, heartgirth, around the heart, around the chest, round the chest, girth's, brustumfang, umfang"},
 	{sLength, "length, long, len, lenght, lengths, longs, in length, nose to tail, länge"},
 	{sTape, "taped, tape, tapes, measured, taping, tape measured, taped out, measures, measure, taped at"},
-	{sWeigh, "weigh, weighs, weighed, weight, weights, weighing, wt, wts, scale, scaled, scales, weighed in, tips the scales, weighed out, weighin, wgt, on the scale, weighd, wieght, wiegh, wieghs, wieghed, tipped the scale, put on the scale, went over the scale, comes to, clocked, liveweight, live weight, avg, average, averaging, averages, averaged, average weight, avg weight, mean weight"},
+	{sWeigh, "averaged, averaging, avg, weigh, weighs, weighed, weight, weights, weighing, wt, wts, scale, scaled, scales, weighed in, tips the scales, weighed out, weighin, wgt, on the scale, weighd, wieght, wiegh, wieghs, wieghed, tipped the scale, put on the scale, went over the scale, comes to, clocked, liveweight, live weight, avg, average, averaging, averages, averaged, average weight, avg weight, mean weight"},
 	{sCrate, "crate, in crate, in the crate, with the crate, with crate, incl crate, crated, including crate, including the crate, crate and all, crate included, cage, in the box, with box, pig and crate, crate + pig, crate plus pig"},
 	{sEmptyCrate, "empty crate, crate empty, crate alone, crate alone is, tare, empty crate is, crate itself, crate weighs, crate is, crate by itself, the crate alone, crate on its own, less crate, minus crate, less the crate, minus the crate, crate only"},
 	{sGain, "up, gained, put on, gain, gained about, heavier, packed on"},
@@ -72,7 +72,7 @@ var tradeWords = []entryWords{
 	{sNoFeed, "no feed, out of feed, feed out, no food, feed's out, out of food, feed ran out, feed is out, without feed, ran out of feed, no grain, feed all gone, no feed left, out of grain"},
 	{sBackIn, "all in, back in, caught, all back, all back in, rounded up, home again, got them back, all accounted for, got em back, safe again, pigs back, pigs in, pigs are in, penned up again, back in the pen, all pigs in, got them all in, got them in, got em in, all home, all present, back where they belong, is in, are back"},
 
-	{sWeather, "degrees, weather, temp, temps, temperature, forecast, hot, cold, heat, outside, degrees out, here today, scorcher, roasting, warm, cool, sunny, chilly, hot out, muggy, in the shade, thermometer, hit, topped out, heatwave, heat wave, hott, scorching, boiling"},
+	{sWeather, "it hit, it got up to, got up to, it got to, it reached, it climbed to, it was up to, degrees, weather, temp, temps, temperature, forecast, hot, cold, heat, outside, degrees out, here today, scorcher, roasting, warm, cool, sunny, chilly, hot out, muggy, in the shade, thermometer, hit, topped out, heatwave, heat wave, hott, scorching, boiling"},
 	{sHigh, "high, high of, hi, daytime high, max, highs, tops, peak, highest, up to"},
 	{sLow, "low, low of, lo, overnight low, night low, min, lows, overnight, lowest, at night, night, down to, bottomed"},
 	{sHumid, "humidity, humid, rh, humidty, relative humidity, luftfeuchte, hum"},

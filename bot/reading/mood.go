@@ -33,6 +33,7 @@ func (r *reader) mood(s span) string {
 		}
 		switch {
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
+		case it.is(sForeign) && k < s.i && ours && r.clauseEnd(k) <= s.i && s.frame != fAlarm: // "the kids helped: big hopper 158"
 		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
 			return NoneForeign
 		case it.is(sHearsay) && s.frame == fDrug && r.quoteHas(span{0, r.sentenceStart(s.i), s.j}, "vet", "the vet", "vet gave", "vet came", "per vet"):

@@ -92,6 +92,7 @@ func (r *reader) readItems() {
 			}
 			before := len(r.out)
 			r.fill(part)
+			r.vet(part, before)
 			r.strayMoney(part)
 			r.noteUnits(part.i, part.j)
 			if len(r.out) > before && factual[s.frame] && s.frame != fArrive {

@@ -4,6 +4,7 @@ package wording
 // doubt, {q0}... the quantities that were said or expected, {on} the day of
 // what is to be recorded.
 var questionSentences = catalogue{
+	"doubtful":                 "Did I get that right?",
 	"which_animal":             "Which pig[ is {q0:exact}]?",
 	"which_feeder":             "Which feeder[ got {q0:exact}]?",
 	"which_barrel":             "Which water barrel[ got {q0:exact}]?",

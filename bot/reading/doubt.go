@@ -1,0 +1,238 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// A wrong record costs more than a question, and a question more than silence.
+// What follows takes back what a span yielded where the words around it speak
+// against it.
+
+// vet looks once more at what a span yielded, r.out[from:].
+func (r *reader) vet(s span, from int) {
+	if from >= len(r.out) || r.force[s.i] != 0 && s.frame != fSpend {
+		return
+	}
+	switch s.frame {
+	case fUnits:
+		if len(r.c.Herd.Animals) > 0 && !r.has(s, sUnits) && (r.otherWords(s) > 0 || len(r.out) > 1) {
+			r.takeBack(s, from) // "should save us some work"
+		}
+	case fSetPen:
+		if len(r.c.Herd.Animals) > 0 && !r.has(s, sPen) && !r.hasThing(s) && r.sizeless(s) {
+			r.takeBack(s, from) // "they're in the garden"
+		}
+	case fArrive:
+		if r.alive > 0 && (!r.cameOutright(s) || r.allOurs(from)) {
+			r.takeBack(s, from)
+		}
+	case fBooked:
+		if r.onlyIdea(s) {
+			r.takeBack(s, from)
+			r.none(NonePlan, s)
+		}
+	case fSpend:
+		if r.goingRate(s) {
+			r.takeBack(s, from)
+			r.none(NoneHearsay, s)
+		}
+	case fStock:
+		if r.bareGoods(s, from) {
+			r.takeBack(s, from)
+		}
+	case fSnooze, fDone:
+		if r.c.LastNudge == nil && r.otherWords(s) > 2 {
+			r.takeBack(s, from)
+		}
+	case fAsk:
+		if r.force[s.i] == 0 && !r.items[s.i].quest && (r.otherWords(s) > 3 || r.supposed(s)) {
+			r.takeBack(s, from)
+		}
+	case fFence:
+		if r.fenceAside(s, from) {
+			r.confirm(s, from)
+		}
+	}
+}
+
+// takeBack drops what a span yielded; its words are but talk.
+func (r *reader) takeBack(s span, from int) {
+	r.out = r.out[:from]
+	r.useAll(s)
+}
+
+// confirm asks whether what a span yielded is meant.
+func (r *reader) confirm(s span, from int) {
+	es := append([]Entry(nil), r.out[from:]...)
+	r.out = r.out[:from]
+	r.clarify(doubtful(es), s)
+}
+
+// doubtful is the question whether a reading is right, what it would record as
+// the first choice.
+func doubtful(es []Entry) Clarify {
+	return Clarify{About: es[0].Act.Intent(), Code: "doubtful", Draft: es,
+		Choices: []Choice{{Entries: es}, {Code: "nothing"}}}
+}
+
+// otherWords counts the words of the sentence around a span that mean something
+// and that nothing was made of.
+func (r *reader) otherWords(s span) int {
+	n := 0
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.j-1); k++ {
+		it := &r.items[k]
+		if k >= s.i && k < s.j && it.used && it.kind != itWord {
+			continue
+		}
+		if it.kind == itWord && it.isAny(setOf(sFiller, sAnd, sPronoun, sIs, sThanks, sYes, sNow, sTell, sSnooze, sDone, sUS, sMetric, sUnits, sStop, sAsk, sAskSure, sTopic)) || it.kind == itDay || it.kind == itClock || it.unit != 0 && it.kind == itWord {
+			continue
+		}
+		n++
+	}
+	return n
+}
+
+func (r *reader) hasThing(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].pen >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// sizeless says that no size stands in a span.
+func (r *reader) sizeless(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itDim || it.qty(area) {
+			return false
+		}
+	}
+	return true
+}
+
+// cameOutright says that a verb of coming or getting stands in a span, not only
+// one of having: the herd is there already.
+func (r *reader) cameOutright(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if !it.is(sArrive) || it.isAny(setOf(sBorn, sNamed)) {
+			continue
+		}
+		switch firstWord(it.s) {
+		case "have", "had", "here", "are", "there", "we", "i", "i've", "we've", "keep", "keeping", "raising", "since", "home", "started", "start":
+			if strings.Contains(it.s, "got") || strings.HasSuffix(it.s, "here") && strings.Contains(it.s, "pig") {
+				return true
+			}
+		default:
+			return true
+		}
+	}
+	return false
+}
+
+// allOurs says that all pigs said to have come live here already.
+func (r *reader) allOurs(from int) bool {
+	for _, e := range r.out[from:] {
+		f, ok := e.Act.(Fact)
+		if !ok {
+			return false
+		}
+		a, ok := f.Fact.(model.Arrive)
+		if !ok || len(a.Animals) == 0 {
+			return false
+		}
+		for _, name := range a.Animals {
+			if !r.lives(name) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func (r *reader) lives(name string) bool {
+	for _, a := range r.pigs[:r.alive] {
+		if strings.EqualFold(a.Name, name) {
+			return true
+		}
+	}
+	return false
+}
+
+// onlyIdea says that the sentence of a booking speaks of a thought, not of an
+// appointment.
+func (r *reader) onlyIdea(s span) bool {
+	for k := r.sentenceStart(s.i); k < s.j; k++ {
+		switch r.items[k].s {
+		case "thinking of", "thinking about", "thinking to", "thinking i", "might", "may do", "consider", "considering", "should", "i should", "hope to", "hoping", "hoping to", "want to", "wants to", "wondering", "tempted", "would like to", "would like", "i'd like to", "we might", "i might", "maybe i'll", "ought to", "if", "need to", "i need to", "we need to", "have to", "must", "wish":
+			return true
+		}
+	}
+	return false
+}
+
+// goingRate says that money is told as a price by the measure and that nobody
+// paid it: "corn is up to 7 dollars a bushel".
+func (r *reader) goingRate(s span) bool {
+	if r.quoteHas(s, "spent", "paid", "bought", "cost", "bill", "charged", "receipt") {
+		return false
+	}
+	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
+	for k := from; k < to; k++ {
+		it := &r.items[k]
+		if (it.s == "price" || it.s == "prices") && k <= s.i+1 && k+1 < to && r.items[k+1].s == "of" {
+			return true
+		}
+		if it.s == "bushel" || k > from && (r.items[k-1].s == "a" || r.items[k-1].s == "per") && (it.unit.dim() == mass) && it.kind == itWord {
+			return true
+		}
+	}
+	return false
+}
+
+// bareGoods says that what was got has neither a unit nor a name: "got up to 93".
+func (r *reader) bareGoods(s span, from int) bool {
+	if r.has(s, sFeed) || r.has(s, sIngredient) || r.has(s, sShed) || r.firstQty(s, money) >= 0 || r.firstQty(s, mass) >= 0 || r.firstQty(s, vessel) >= 0 {
+		return false
+	}
+	for _, e := range r.out[from:] {
+		if f, ok := e.Act.(Fact); ok {
+			if st, is := f.Fact.(model.Stock); is && st.Ingredient == "" && st.Count == nil && st.Amount == nil {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// supposed says that a span without a question's form stands behind an "if".
+func (r *reader) supposed(s span) bool {
+	for k := r.sentenceStart(s.i); k < s.j; k++ {
+		if it := &r.items[k]; it.s == "if" || it.s == "unless" {
+			return true
+		}
+	}
+	return false
+}
+
+// fenceAside says that a bare number stands apart from the word for the fence,
+// behind an "at" or "on" and words of another kind: "fence guy comes at 5".
+func (r *reader) fenceAside(s span, from int) bool {
+	if r.firstQty(s, voltage) >= 0 || len(r.out) != from+1 {
+		return false
+	}
+	at := r.find(s, sFence)
+	if at < 0 {
+		return false
+	}
+	for k := at + 1; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind == itNum && !it.soft {
+			return k-at > 2 && r.items[k-1].s == "at" && it.v == float64(int(it.v))
+		}
+	}
+	return false
+}
