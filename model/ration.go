@@ -11,6 +11,7 @@ type Ration struct {
 	OK                                       bool
 	Change                                   map[string]float64 // kg per batch to add, minus is remove
 	Unknown                                  []string           // ingredients with no figures
+	OverLimit                                []string           // ingredients of which there is more than pigs of this weight should get
 	Reasons                                  []Reason
 }
 
@@ -78,6 +79,13 @@ func checkRation(m Recipe, weightKg float64, shed ...string) Ration {
 		Reason{Code: ReasonRationHolds, Q: []Quantity{{r.SIDLysinePct, Percent}, {r.CrudeProteinPct, Percent}, {r.EnergyMJKg, MegajoulesPerKg}}})
 	if len(f.unknown) > 0 {
 		r.Reasons = append(r.Reasons, Reason{Code: ReasonRationUnknown, Names: f.unknown, Q: []Quantity{{f.batchKg - f.knownKg, Kilograms}}})
+	}
+	for _, name := range sortedKeys(m.Ingredients) {
+		limit, known, err := LimitOf(name, min(max(weightKg, MinRequirementKg), MaxRequirementKg))
+		if share := 100 * m.Ingredients[name] / f.batchKg; err == nil && known && share > limit.MostPct*(1+1e-9) {
+			r.OverLimit = append(r.OverLimit, name)
+			r.Reasons = append(r.Reasons, Reason{Code: ReasonRationOverLimit, Names: []string{name}, Q: []Quantity{{share, Percent}, {limit.MostPct, Percent}}})
+		}
 	}
 	if r.OK {
 		return r

@@ -17,6 +17,9 @@ const (
 	// ReasonMixAtLimit: Names ingredient that stands at its largest share, Q that
 	// share in percent.
 	ReasonMixAtLimit = "mix_at_limit"
+	// ReasonRationOverLimit: Names ingredient, Q its share of the mix in use, its
+	// largest share.
+	ReasonRationOverLimit = "ration_over_limit"
 	// ReasonMixUnpriced: Names ingredients of the recipe without a price, kept as
 	// they are or left out.
 	ReasonMixUnpriced = "mix_unpriced"
@@ -43,6 +46,6 @@ func RationReasonCodes() []string {
 	return []string{
 		ReasonMixFor, ReasonMixByLysine, ReasonMixByProtein, ReasonMixByEnergy, ReasonMixByCalcium,
 		ReasonMixByCalciumMost, ReasonMixByPhosphorus,
-		ReasonMixAtLimit, ReasonMixUnpriced, ReasonStepRich, ReasonStepClasses, ReasonSackScaled,
+		ReasonMixAtLimit, ReasonRationOverLimit, ReasonMixUnpriced, ReasonStepRich, ReasonStepClasses, ReasonSackScaled,
 	}
 }

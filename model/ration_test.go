@@ -56,6 +56,16 @@ func TestRationWithoutProteinFeedHasNoRemedy(t *testing.T) {
 	require.Contains(t, codesOf(r.Reasons), ReasonRationNoRemedy)
 }
 
+func TestRationSaysWhatIsTooMuch(t *testing.T) {
+	fish := map[string]float64{"corn": 83, "fish meal": 14, "mineral premix": 3}
+	r := checkRation(mix(fish), 100)
+	require.True(t, r.OK)
+	require.Equal(t, []string{"fish meal"}, r.OverLimit, "it taints the meat")
+	require.Contains(t, codesOf(r.Reasons), ReasonRationOverLimit)
+	require.Empty(t, checkRation(mix(map[string]float64{"corn": 75, "soybean meal 48": 22, "mineral premix": 3}), 60).OverLimit)
+	require.Equal(t, []string{"lysine hcl"}, checkRation(mix(map[string]float64{"corn": 99, "lysine hcl": 1}), 60).OverLimit)
+}
+
 func TestRationIsMendedWithWhatIsInTheShed(t *testing.T) {
 	s := tellHerd(t).tell("2026-06-06 08:00", fourEaters(), mix(map[string]float64{"corn": 97, "mineral premix": 3}),
 		Stock{Ingredient: "peas", FeedKg: Float(100)}, Stock{Ingredient: "soybean meal 48", FeedKg: Float(100)}, Stock{Ingredient: "straw", FeedKg: Float(50)})

@@ -106,3 +106,10 @@ func TestFeedNeedSaysWhatToMix(t *testing.T) {
 	require.NotContains(t, full.Data, "next_visit", "the feeders last")
 	require.Regexp(t, `\nTo mix for it: corn [\d,]+ lb, soybean meal 48 [\d,]+ lb, mineral premix [\d.]+ lb\.$`, full.Text)
 }
+
+func TestRationSaysWhatIsTooMuch(t *testing.T) {
+	h := nursery(t).add("2026-07-01", 600, model.Recipe{Ingredients: map[string]float64{"barley": 80, "fish meal": 20}}).herd()
+	a := ask(h, reading.Ask{Topic: "ration_check"})
+	require.Equal(t, []string{"fish meal"}, a.Data["over_limit"])
+	require.Contains(t, a.Text, "More fish meal than pigs of this weight should get.")
+}

@@ -58,8 +58,12 @@ func rationCheck(a asked) Answer {
 	}
 	// One of the two at most: an answer has two lines.
 	step, cheap := a.stepDown(data), a.cheaper(data)
-	if more := cmp.Or(cheap, step); r.OK && more != "" {
+	if more := cmp.Or(cheap, step); r.OK && len(r.OverLimit) == 0 && more != "" {
 		lines[len(lines)-1] += " " + more
+	}
+	if len(r.OverLimit) > 0 {
+		data["over_limit"] = r.OverLimit
+		lines[len(lines)-1] += " " + a.say("ration_over", wording.Args{Names: r.OverLimit})
 	}
 	if len(r.Unknown) > 0 {
 		data["unknown"] = r.Unknown

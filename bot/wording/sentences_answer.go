@@ -66,6 +66,7 @@ var answerSentences = catalogue{
 	"ration_change":  "To each batch: {n*5:sign}. Protein now {q3}, energy {q4}.",
 	"ration_far":     "It takes a richer protein feed than {n}. Protein now {q3}, energy {q4}.",
 	"ration_rest":    "Protein {q3}, energy {q4}.",
+	"ration_over":    "More {n} than pigs of this weight should get.",
 	"ration_cheaper": "Cheapest at your prices: {n*2:feed}; {q0:per}, now {q1:per}.",
 	"ration_step":    "From about {d0} ({q1}) {q0} of {n} a batch will do.",
 	"ration_unknown": "No figures for {n}: counted as nothing.",

@@ -55,6 +55,7 @@ var reasonSentences = catalogue{
 	"mix_by_phosphorus":   "Phosphorus binds it: {q0:fine} is just met.",
 	"mix_by_calcium_most": "It holds as much calcium as it may, {q0:fine}.",
 	"mix_at_limit":        "{N} stands at its largest share, {q0}.",
+	"ration_over_limit":   "{N} is {q0} of the mix; at this weight it should be {q1} at most.",
 	"mix_unpriced":        "No price for {n}: kept as it is or left out.",
 	"step_rich":           "The steps change {n}.",
 	"step_classes":        "The steps follow the published growth classes.",
