@@ -62,6 +62,9 @@ func (t *talk) record(e *reading.Entry, f model.Fact) error {
 	case model.Arrive, model.Setting, model.Recipe:
 		t.setup = true
 	case model.Booked:
+		if e.Replace != "" {
+			break // it corrects a record, which is voided for it
+		}
 		b, err := t.rebook(fact)
 		if err != nil {
 			return err

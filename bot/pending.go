@@ -198,10 +198,6 @@ func (s *State) asked() (map[string]wording.Asked, error) {
 }
 
 func (s *State) origin(record string) (src store.Source, by store.PersonID) {
-	for i := len(s.Journal) - 1; i >= 0; i-- {
-		if e := s.Journal[i]; e.ID == record {
-			return e.Source, e.By
-		}
-	}
-	return store.Source{}, 0
+	e, _ := s.record(record)
+	return e.Source, e.By
 }

@@ -108,6 +108,16 @@ func (s *State) knows(src store.Source) (text string, ok bool) {
 	return "", false
 }
 
+// record finds a record by its ID.
+func (s *State) record(id string) (store.Envelope, bool) {
+	for i := len(s.Journal) - 1; i >= 0; i-- {
+		if s.Journal[i].ID == id {
+			return s.Journal[i], true
+		}
+	}
+	return store.Envelope{}, false
+}
+
 // entryOf is the entry that a record was made from.
 func entryOf(e store.Envelope) reading.Entry {
 	out := reading.Entry{Act: reading.Fact{Fact: e.Fact}, On: e.On, Dated: e.On != model.DayOf(e.SaidAt.In(e.At.Location()))}

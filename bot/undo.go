@@ -44,13 +44,7 @@ func (t *talk) undo(e *reading.Entry, a reading.Undo) error {
 		return nil
 	}
 	e.Act = reading.Undo{Of: kind}
-	voids := []store.Envelope{t.note(model.Void{Record: target.ID, Why: "undo"})}
-	for _, other := range t.s.from(target.Source) { // what it cancelled stands again
-		if b, ok := other.Fact.(model.Booked); ok && b.Cancelled && other.ID != target.ID {
-			voids = append(voids, t.note(model.Void{Record: other.ID, Why: "undo"}))
-		}
-	}
-	if err := t.append(voids...); err != nil {
+	if err := t.append(t.takenBack(target)...); err != nil {
 		return err
 	}
 	t.lines = append(t.lines, t.voice().Undone(entry))
@@ -80,4 +74,28 @@ func (t *talk) undoTarget(a reading.Undo) (store.Envelope, bool) {
 // undoes reports whether the word for a kind speaks of a record of kind k.
 func undoes(of string, k model.Kind) bool {
 	return of == string(k) || of == "treat" && k == "worm" || of == "refill" && k == "feed_level"
+}
+
+// takenBack is the records that undo one: its void, the void of an appointment
+// that it cancelled, and once more what it corrected.
+func (t *talk) takenBack(target store.Envelope) []store.Envelope {
+	out := []store.Envelope{t.note(model.Void{Record: target.ID, Why: "undo"})}
+	for _, e := range t.s.Journal {
+		if e.Source != target.Source || e.ID == target.ID {
+			continue
+		}
+		switch f := e.Fact.(type) {
+		case model.Booked:
+			if f.Cancelled && !t.s.voided[e.ID] {
+				out = append(out, t.note(model.Void{Record: e.ID, Why: "undo"}))
+			}
+		case model.Void:
+			if old, ok := t.s.record(f.Record); ok && f.Why == "correction" {
+				again := t.note(old.Fact)
+				again.On, again.At, again.Stated = old.On, old.At, old.Stated
+				out = append(out, again)
+			}
+		}
+	}
+	return out
 }
