@@ -123,6 +123,9 @@ func (r *reader) arrivalSexes(s span, names []newPig, count int) []model.Sex {
 		} else if n+1 < len(ws) {
 			hi = ws[n+1].k
 		}
+		if it := &r.items[w.k]; before && w.n == 0 && !w.all && !strings.HasSuffix(it.s, "s") && w.k-1 >= lo && index(w.k-1) >= 0 && it.gap >= gapComma {
+			lo = w.k - 1 // "Ethel (gilt)": of one only
+		}
 		left := w.n
 		for k := lo; k < hi; k++ {
 			if r.items[k].kind != itWord && r.items[k].kind != itName && r.items[k].kind != itThing {
@@ -153,10 +156,10 @@ func (r *reader) arrivalSexes(s span, names []newPig, count int) []model.Sex {
 			}
 			return sexes
 		}
-		if len(ws) == 2 && ws[1].n == 0 && r.has(span{0, ws[0].k, ws[1].k + 1}, sRest) {
+		if last := len(ws) - 1; last > 0 && ws[last].n == 0 && r.has(span{0, ws[last-1].k, ws[last].k + 1}, sRest) {
 			for i := range sexes {
 				if sexes[i] == "" {
-					sexes[i] = ws[1].sex
+					sexes[i] = ws[last].sex
 				}
 			}
 		}

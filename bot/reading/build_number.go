@@ -84,6 +84,11 @@ func (r *reader) afterNumber(it *item, i, n int, currency unitID) int {
 		}
 		return n
 	}
+	if j+2 < len(r.toks) && (r.toks[j].s == "x" || r.toks[j].s == "×") && it.v >= 1 && it.v <= 20 && it.v == float64(int(it.v)) && r.toks[j+1].kind == tokNum {
+		if u, _ := r.unitPhrase(j + 2); u.dim() == volume || u.dim() == mass { // "2 x 55 gal": two of them
+			return n + 1
+		}
+	}
 	if k := r.sides(it, j); k > 0 {
 		return n + k
 	}

@@ -97,6 +97,9 @@ func (r *reader) placeAlone(i, n int) bool {
 	if !r.toks[i].capital {
 		return false
 	}
+	if i == 0 && n == len(r.toks) || i == 0 && len(r.toks) <= 5 && r.zonesOnly(n) {
+		return true // "Boise, Idaho"
+	}
 	about := false
 	for _, step := range []int{-1, 1} {
 		for k := i; k >= 0 && k < len(r.toks); k += step {
@@ -115,11 +118,27 @@ func (r *reader) placeAlone(i, n int) bool {
 	return about
 }
 
+// zonesOnly says that all tokens from i on are places and commas.
+func (r *reader) zonesOnly(i int) bool {
+	for i < len(r.toks) {
+		if t := &r.toks[i]; t.kind == tokBreak || t.s == "," || t.s == "." {
+			i++
+			continue
+		}
+		_, n := r.zoneAt(i)
+		if n == 0 {
+			return false
+		}
+		i += n
+	}
+	return true
+}
+
 // placeWanted says that the words before token i ask for a place.
 func (r *reader) placeWanted(i int) bool {
 	for j := i - 1; j >= 0 && j >= i-4; j-- {
 		switch s := r.toks[j].s; s {
-		case "zone", "timezone", "tz", "near", "outside", "located", "from", "based", "live":
+		case "location", "place", "state", "where", "zone", "timezone", "tz", "near", "outside", "located", "from", "based", "live":
 			return true
 		case "in":
 			for k := j - 1; k >= 0 && k >= j-3; k-- {

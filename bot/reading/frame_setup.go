@@ -210,7 +210,7 @@ func (r *reader) unitTalk(s span) bool {
 		case "use", "using", "in", "we", "i", "switch", "change", "prefer", "everything", "go", "with", "show", "work", "like", "think", "always":
 			continue
 		}
-		if it.kind != itWord || it.unit == 0 && !it.isAny(setOf(sFiller, sPronoun, sIs, sThanks, sYes, sWeigh, sTo, sAll, sAnd)) {
+		if it.kind != itWord || it.label || it.unit == 0 && !it.isAny(setOf(sFiller, sPronoun, sIs, sThanks, sYes, sWeigh, sTo, sAll, sAnd)) {
 			return false
 		}
 	}

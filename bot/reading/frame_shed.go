@@ -251,6 +251,9 @@ func (r *reader) fillRecipe(s span) {
 			it := &r.items[k]
 			if it.kind == itNum && !it.soft && !it.ord && !(p.name == "soybean meal 48" && (it.v == 44 || it.v == 48 || it.v == 47.5) && r.secondNumber(k, p)) {
 				ing[p.name] += r.massUnit().si(it.v)
+			} else if it.qty(mass) && k > 0 && (r.items[k-1].is(sPer) || r.items[k-1].s == "per") {
+				it.used = true // "per 100 lb"
+				continue
 			} else if it.qty(mass) {
 				ing[p.name] += it.si()
 			} else if it.qty(percent) {

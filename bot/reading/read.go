@@ -133,9 +133,9 @@ func (r *reader) forceFrames() {
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fZone)
 		case it.is(sUndo) && r.amountless(k+1, r.clauseEnd(k)) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)):
 			r.forceRange(k, r.clauseEnd(k), fUndo)
-		case it.s == "in" && k > 0 && it.gap >= gapStop && r.sentenceEnd(k) == k+2 && r.find(span{0, 0, k}, sPen) >= 0 && (r.items[k+1].kind == itNum || r.nameLike(k+1) || r.items[k+1].pen >= 0):
+		case it.s == "in" && k > 0 && it.gap >= gapComma && (r.sentenceEnd(k) == k+2 || r.clauseEnd(k) == k+2 || r.clauseEnd(k) == k+3 && r.items[k+2].kind == itNum) && k+1 < len(r.items) && r.find(span{0, 0, k}, sPen) >= 0 && (r.items[k+1].kind == itNum || r.nameLike(k+1) || r.items[k+1].pen >= 0):
 			it.sense, it.unit = setOf(sInUse), 0
-			r.forceRange(k, k+2, fSetPen)
+			r.forceRange(k, max(k+2, r.clauseEnd(k)), fSetPen)
 		case it.is(sBarrel) && len(r.c.Herd.Barrels) == 0 && r.tellsBarrels(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fSetBarrel)
 		case it.s == "back" && r.openAlarm(model.AlarmOut) != nil && r.sentenceNamesPig(k):

@@ -126,7 +126,7 @@ func (r *reader) penInUse(s span) (name string, cut int) {
 				return "pen " + f.s, r.clauseStart(k, s)
 			}
 			to := from
-			for to+1 < s.j && r.items[to+1].gap == gapNone && (r.nameLike(to+1) || r.items[to+1].is(sPen)) {
+			for to+1 < s.j && r.items[to+1].gap == gapNone && (r.nameLike(to+1) || r.items[to+1].is(sPen) || r.items[to+1].kind == itNum && r.items[to+1].from == r.items[to].to) {
 				to++
 				r.items[to].used = true
 			}

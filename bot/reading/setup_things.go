@@ -156,14 +156,17 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 		}
 		if r.letterAt(k, s, kind) || kind.key == model.SetPen && r.numberedAt(k, s) {
 			name := strings.TrimSpace(r.text[it.from:it.to])
-			if word != "" {
+			if k+1 < s.j && r.items[k+1].kind == itNum && r.items[k+1].from == it.to { // P1
+				r.items[k+1].used = true
+				name = strings.TrimSpace(r.text[it.from:r.items[k+1].to])
+			} else if word != "" {
 				name = word + " " + name
 			}
 			names = append(names, named{name, k, k})
 			it.used = true
 			continue
 		}
-		if it.kind == itNum && !it.soft && !it.ord && it.v <= 12 && r.kindSoon(k, s, kind) {
+		if it.kind == itNum && !it.soft && !it.ord && it.v <= 12 && (r.kindSoon(k, s, kind) || count == 0 && r.countOfSized(k, s, kind)) {
 			count += int(it.v)
 			it.used = true
 			continue
@@ -243,7 +246,11 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 			}
 			out = append(out, t)
 		}
-		if len(sizes) == 2 && len(names) == 1 && out[0].kg != nil && out[1].l != nil { // "hopper 300 lb, 55 gal"
+		if len(sizes) == 2 && len(names) <= 1 && len(generic) == 1 && count <= 1 && out[0].l != nil && out[1].kg != nil && r.has(s, sHolds) { // "a 30 gallon feeder, holds 180 lb"
+			out[0].kg = out[1].kg
+			out = out[:1]
+		}
+		if len(sizes) == 2 && len(out) == 2 && len(names) == 1 && out[0].kg != nil && out[1].l != nil { // "hopper 300 lb, 55 gal"
 			out[0].l = out[1].l
 			out = out[:1]
 		}
@@ -343,6 +350,19 @@ func (r *reader) numberNames(k int, s span, kind thingKind) []int {
 	return out
 }
 
+// countOfSized says that the number at k counts things, behind the word for their
+// kind and before their size: "feeders: 2 at 200 lb", "water: 2 x 55 gal".
+func (r *reader) countOfSized(k int, s span, kind thingKind) bool {
+	if k == s.i || !r.items[k-1].isAny(kind.generic) || r.items[k].v != float64(int(r.items[k].v)) {
+		return false
+	}
+	n := k + 1
+	if n < s.j && (r.items[n].s == "at" || r.items[n].s == "@" || r.items[n].s == "of") {
+		n++
+	}
+	return n < s.j && (r.items[n].qty(mass) || r.items[n].qty(volume)) && r.items[n].gap == gapNone
+}
+
 // massSoon is the weight said right behind item k, "6 sacks of 50 lb"; k if none.
 func (r *reader) massSoon(k int, s span) int {
 	for n := k + 1; n < s.j && n <= k+2 && r.items[n].gap <= gapComma; n++ {
@@ -368,6 +388,8 @@ func (r *reader) letterAt(k int, s span, kind thingKind) bool {
 	it := &r.items[k]
 	switch {
 	case k > s.i && r.items[k-1].isAny(kind.generic) && r.items[k-1].kind == itWord && (it.capital || it.s != "a"):
+		return true
+	case k+1 < s.j && r.items[k+1].kind == itNum && r.items[k+1].from == it.to:
 		return true
 	case letter(k+1) && r.items[k+1].gap >= gapAnd && r.items[k+1].gap < gapStop, letter(k-1) && it.gap >= gapAnd && it.gap < gapStop:
 		return true

@@ -197,7 +197,7 @@ func scanDecimals(t *token, text string, i, end int, metric bool) {
 	for _, sep := range []byte{',', '.'} {
 		for thousands(sep) {
 			_, e := digits(text, end+1)
-			if e-end-1 != 3 || (sep == '.') != metric {
+			if e-end-1 != 3 || (sep == '.') != metric && text[end+1:e] != "000" {
 				break
 			}
 			v, _ := digits(text, end+1)

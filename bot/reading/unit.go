@@ -193,7 +193,7 @@ var unitWords = []struct{ unit, words string }{
 	{"DKK", "dkk, kroner"},
 	{"NOK", "nok"},
 	{"PLN", "pln, zloty"},
-	{"nipple", "nipple, nipples, nips"},
+	{"nipple", "nipple, nipples, nips, drinker, drinkers, nipple drinker, nipple drinkers"},
 	{"stone", "stone, stones, st"},
 }
 
