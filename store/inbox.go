@@ -31,9 +31,11 @@ func (tx *Tx) NextIncoming() (Incoming, bool, error) {
 	return in, ok, nil
 }
 
-// Handled marks a message as handled; problem is empty if all went well.
+// Handled marks a message as handled; problem is empty if all went well. Then
+// only what tells it apart is kept: what it said is in the records.
 func (tx *Tx) Handled(id int64, problem string) error {
-	return tx.change(fmt.Sprintf("incoming %d", id), "UPDATE incoming SET handled = 1, problem = ? WHERE id = ?", problem, id)
+	return tx.change(fmt.Sprintf("incoming %d", id),
+		"UPDATE incoming SET handled = 1, problem = ?1, raw = CASE ?1 WHEN '' THEN x'' ELSE raw END WHERE id = ?2", problem, id)
 }
 
 // DropIncoming takes a message out of the inbox with all that it said: nothing
