@@ -20,6 +20,9 @@ func (r *reader) readNumber(it *item, i int, currency unitID) int {
 		return 1
 	}
 	it.kind, it.v, it.ord = itNum, t.v, t.ordinal
+	if p := len(r.items) - 1; t.s == "1" && t.spaced && p >= 0 && r.items[p].kind == itThing && (i+1 >= len(r.toks) || r.toks[i+1].kind == tokWord || r.toks[i+1].kind == tokBreak) && r.unitAt(i+1) == 0 && (r.items[p].s == "big" || r.items[p].s == "small" || r.items[p].s == "little" || r.items[p].s == "other") {
+		it.soft = true // "the big 1"
+	}
 	if i+1 < len(r.toks) && r.toks[i+1].s == "o" && !r.toks[i+1].spaced && t.decimals == 0 { // the letter for the digit
 		it.v *= 10
 		n++
@@ -198,6 +201,10 @@ func (r *reader) unitFits(it *item, u unitID, j, k int) bool {
 		if t.s == "w" || t.s == "h" || t.s == "d" || t.s == "v" || t.s == "m" {
 			_, taken := r.initial(t.s[0])
 			return !taken && (t.s != "m" || r.dayFirst) && (t.s != "w" && t.s != "h")
+		}
+	case "mos", "mo", "wks", "wk", "hrs", "hr": // a pig's name cut short, before a number of its own
+		if h, ok := r.nearName(t.s); ok && h.pig >= 0 && t.spaced && j+1 < len(r.toks) && r.toks[j+1].kind == tokNum {
+			return false
 		}
 	case "st":
 		return !t.spaced || it.v > 2

@@ -16,6 +16,10 @@ func (r *reader) readWord(it *item, i int) int {
 			return k + k2
 		}
 	}
+	if u, k := r.unitPhrase(i); u != 0 && u.dim() == vessel && u != unitBale && u != unitBatch && k == 1 && t.s[len(t.s)-1] != 's' && i+1 < len(r.toks) && r.toks[i+1].s == "in" && r.beginsPiece(i) && (i+2 == len(r.toks) || r.toks[i+2].kind != tokWord && r.toks[i+2].kind != tokNum) {
+		it.kind, it.v, it.unit, it.known = itQty, 1, u, true // "bag in."
+		return 1
+	}
 	any := func(*meaning) bool { return true }
 	m, n := r.lex.phrase(r.toks[i:], any)
 	if m != nil && m.isFrac && (n > 1 || !m.isNum) {
@@ -44,6 +48,11 @@ func (r *reader) readWord(it *item, i int) int {
 				k += k2
 			}
 			return 1 + k
+		}
+	}
+	if m != nil && n > 1 && m.sense.any(setOf(sBarrel, sWater)) {
+		if h, k := r.nameAt(i + n - 1); k == 1 && h.barrel >= 0 && r.lex.of[t.s] != nil { // "the water tank" where a barrel is called tank
+			m, n = r.lex.of[t.s], 1
 		}
 	}
 	if m != nil {
@@ -104,7 +113,11 @@ func (r *reader) unknownWord(it *item, i int) int {
 		it.near = true
 		return 1
 	}
-	if w, ok := r.lex.correct(s); ok {
+	if p, ok := r.cutName(s); ok {
+		it.pig, it.kind, it.known, it.near = p, itName, true, true
+		return 1
+	}
+	if w, ok := r.lex.correct(s); ok && !r.lex.of[w].sense.has(sForeign) {
 		m := r.lex.of[w]
 		switch {
 		case m.isFrac:
@@ -165,7 +178,10 @@ func (r *reader) rightSpelling() {
 		if _, ok := r.nearName(t.s); ok {
 			continue
 		}
-		if w, ok := r.lex.correct(t.s); ok {
+		if _, ok := r.cutName(t.s); ok {
+			continue
+		}
+		if w, ok := r.lex.correct(t.s); ok && !r.lex.of[w].sense.has(sForeign) {
 			t.s = w
 		}
 	}

@@ -10,6 +10,7 @@ import (
 func (r *reader) settleContainers() {
 	h := r.c.Herd
 	r.learnSizes()
+	r.thingsThatGot()
 	for k := range r.items {
 		it := &r.items[k]
 		if !it.is(sBarrel) || it.pig >= 0 || it.feeder >= 0 || it.barrel >= 0 {
@@ -33,6 +34,18 @@ func (r *reader) settleContainers() {
 			it.either = true
 		case len(h.Feeders) > 0 && len(h.Barrels) == 0:
 			it.either = true
+		}
+	}
+}
+
+// thingsThatGot takes "got" behind a feeder or a barrel for what went into it:
+// "the small hopper got 2 bags".
+func (r *reader) thingsThatGot() {
+	for k := 1; k < len(r.items); k++ {
+		it, p := &r.items[k], &r.items[k-1]
+		if (it.s == "got" || it.s == "gets" || it.s == "received" || it.s == "has gotten") && it.gap == gapNone && p.pig < 0 &&
+			(p.feeder >= 0 || p.barrel >= 0 || p.isAny(setOf(sFeeder, sBarrel)) && p.kind == itWord) {
+			it.sense, it.unit = setOf(sPour), 0
 		}
 	}
 }
@@ -205,6 +218,12 @@ func (r *reader) portions(s span, feed bool) []portion {
 			c.to = m.k
 			c.t = join(c.t, m.t)
 			continue
+		}
+		if n := len(cs); n == 1 && !feed && r.items[m.k].barrel >= 0 && cs[0].from == cs[0].to && r.items[cs[0].to].s == "water" || n == 1 && !feed && r.items[m.k].barrel >= 0 && cs[0].from == cs[0].to && r.items[cs[0].to].s == "wasser" {
+			if c := &cs[0]; r.items[m.k].gap == gapNone && !r.amountBetween(m.k, s.j, feed) && r.amountBetween(c.to, m.k, feed) {
+				c.t = join(c.t, m.t) // "water 300 l tank"
+				continue
+			}
 		}
 		cs = append(cs, cluster{m.k, m.k, m.t})
 	}

@@ -125,6 +125,8 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.filled, c.verb = true, true
 		case it.is(sPour) && it.s != "plus":
 			c.filled = true
+		case it.s == "in" && feed && prev.number() && (prev.qty(vessel) || prev.qty(mass) || prev.kind == itNum && !prev.soft) && (k+1 == j || r.items[k+1].gap >= gapComma):
+			c.filled = true // "9 bags in"
 		case it.is(sLeft), it.is(sLook) && (it.s == "saw" || it.s == "level" || it.s == "sits"), it.s == "still":
 			c.left = true
 		default:

@@ -17,7 +17,7 @@ func (r *reader) vet(s span, from int) {
 	}
 	switch s.frame {
 	case fUnits:
-		if len(r.c.Herd.Animals) > 0 && !r.has(s, sUnits) && (r.otherWords(s) > 0 || len(r.out) > 1) {
+		if len(r.c.Herd.Animals) > 0 && !r.has(s, sUnits) && !r.saysUnits(s) && (r.otherWords(s) > 0 || len(r.out) > 1) {
 			r.takeBack(s, from) // "should save us some work"
 		}
 	case fSetPen:
@@ -55,6 +55,16 @@ func (r *reader) vet(s span, from int) {
 			r.confirm(s, from)
 		}
 	}
+}
+
+// saysUnits says that a word of the span can mean nothing but a system of units.
+func (r *reader) saysUnits(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if w := r.items[k].s; strings.Contains(w, "metric") || strings.Contains(w, "unit") || w == "imperial" {
+			return true
+		}
+	}
+	return false
 }
 
 // takeBack drops what a span yielded; its words are but talk.

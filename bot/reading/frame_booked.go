@@ -18,6 +18,11 @@ func (r *reader) fillBooked(s span) {
 			days = append(days, k)
 		}
 	}
+	if len(days) > 1 { // "called the butcher today, we got October 5"
+		if first := &r.items[days[0]].day; first.form == dayOffset && first.a <= 0 {
+			days = days[1:]
+		}
+	}
 	if len(days) == 0 {
 		if cancel {
 			r.emitOn(Fact{model.Booked{Cancelled: true}}, s, r.today, nil, false)

@@ -36,6 +36,9 @@ func (r *reader) fillFeed(s span) {
 // feedEntries makes the entries of one portion.
 func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 	h := r.c.Herd
+	if c.full && !c.verb && !t.any && c.amount == nil && c.vessels == 0 && c.fraction == nil && !r.has(whole, sFeed) && r.pourWasFull(s) {
+		return
+	}
 	if c.wrong && c.amount == nil && c.vessels == 0 {
 		r.waterEntries(s, things{}, r.contentsOf(s.i, s.j, false), whole)
 		return
@@ -114,6 +117,26 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 			}
 		}
 	}
+}
+
+// pourWasFull marks the pour right before the span as having filled its feeder:
+// "9 bags in", and on the next line "full".
+func (r *reader) pourWasFull(s span) bool {
+	if len(r.out) == 0 || r.out[len(r.out)-1].To > r.items[s.i].from {
+		return false
+	}
+	last := &r.out[len(r.out)-1]
+	f, ok := last.Act.(Fact)
+	if !ok {
+		return false
+	}
+	p, ok := f.Fact.(model.Refill)
+	if !ok || p.FeedKg == nil || p.Full || p.Fraction != nil {
+		return false
+	}
+	p.Full = true
+	last.Act = Fact{p}
+	return true
 }
 
 // feedFact decides between a pour and a level only seen.

@@ -6,6 +6,9 @@ import (
 
 // fillWater reads fills and levels of water barrels.
 func (r *reader) fillWater(s span) {
+	if r.wallowWater(s) {
+		return
+	}
 	r.hoppersToo(s)
 	s = r.feederBeside(r.feedBeside(s))
 	ps := r.portions(s, false)
@@ -200,7 +203,7 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 // doneWithWater says that a mention of barrels without a verb means that they
 // were filled: "blue today", "water", "both tanks".
 func (r *reader) doneWithWater(s span, t things) bool {
-	if r.has(s, sDone) || r.has(s, sThanks) || r.quoteHas(s, "ok", "okay", "good", "done", "fine", "gr8") {
+	if r.has(s, sDone) || r.has(s, sThanks) || r.quoteHas(s, "done") {
 		return true
 	}
 	for k := s.i; k < s.j; k++ {
@@ -302,6 +305,37 @@ func (r *reader) fillWallow(s span) {
 		w.Minutes = nil
 	}
 	r.emit(Fact{w}, s)
+}
+
+// wallowWater gives an amount of water said right behind a wallow's filling to
+// the wallow: "replenished with thirty gallons of water".
+func (r *reader) wallowWater(s span) bool {
+	k := r.firstQty(s, volume)
+	if k < 0 || len(r.out) == 0 || r.items[s.i].gap >= gapComma || r.has(s, sBarrel) || r.hasBarrel(s) {
+		return false
+	}
+	last := &r.out[len(r.out)-1]
+	f, ok := last.Act.(Fact)
+	if !ok {
+		return false
+	}
+	w, ok := f.Fact.(model.WallowFill)
+	if !ok || w.Litres != nil || w.Minutes != nil || last.To > r.items[s.i].from || r.sentenceStart(s.i) == s.i {
+		return false
+	}
+	w.Litres = model.Float(r.items[k].si())
+	last.Act = Fact{w}
+	r.useAll(s)
+	return true
+}
+
+func (r *reader) hasBarrel(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].barrel >= 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // wallowAside says that the wallow is but the place of something else: "dead by

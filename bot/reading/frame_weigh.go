@@ -2,6 +2,7 @@ package reading
 
 import (
 	"math"
+	"strings"
 )
 
 // role is what a number of a weighing is.
@@ -137,6 +138,9 @@ func (r *reader) countOfPigs(k int, s span) bool {
 	if k+1 < s.j {
 		n := &r.items[k+1]
 		if n.gap == gapNone && n.isAny(setOf(sPigs, sBarrow, sGilt, sYoung, sOld, sBoar, sSow)) && n.pig < 0 {
+			return true
+		}
+		if n.gap == gapNone && (strings.HasPrefix(n.s, "of them") || n.s == "of 'em" || n.s == "of em" || n.s == "of" && k+2 < s.j && r.items[k+2].isAny(setOf(sPronoun, sPigs))) {
 			return true
 		}
 	}

@@ -11,7 +11,7 @@ var factual = map[frame]bool{
 // planned, supposed, hearsay, or about other animals.
 func (r *reader) mood(s span) string {
 	start := s.i
-	for start > 0 && r.items[start].gap < gapStop && r.idleAt(start-1) {
+	for start > 0 && r.items[start].gap < gapStop && (r.idleAt(start-1) || r.items[start].gap == gapNone && r.looseAsk(start-1)) {
 		start--
 	}
 	for k := s.i; k > 0 && k > s.i-3 && r.items[k].gap == gapNone && (s.frame == fWater || s.frame == fWallow); k-- { // "and the kid will do water"
@@ -39,6 +39,7 @@ func (r *reader) mood(s span) string {
 		case it.is(sHearsay) && s.frame == fDrug && r.quoteHas(span{0, r.sentenceStart(s.i), s.j}, "vet", "the vet", "vet gave", "vet came", "per vet"):
 		case it.is(sHearsay) && s.frame != fArrive && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
 			return NoneHearsay
+		case it.s == "if" && k > 0 && r.ifNot(k-1):
 		case it.is(sIf) && !it.is(sFiller) || it.s == "if":
 			return NonePlan
 		case it.is(sPlan) && s.frame == fFeed && r.firstQty(s, days) >= 0:
@@ -48,6 +49,8 @@ func (r *reader) mood(s span) string {
 			return NoneNegation
 		case it.s == "no" && s.frame != fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sWorm, sFeed, sWater, sFill, sTreat, sMove, sWallow, sSick)) && r.items[k+1].gap == gapNone:
 			return NoneNegation
+		case (it.s == "almost" || it.s == "nearly") && (s.frame == fDrug || s.frame == fGone || s.frame == fMove) && k+1 < s.j && r.items[k+1].isAny(setOf(sGave, sWorm, sTreat, sSold, sMove, sSlaughtered, sDied, sLost)):
+			return NoneNegation
 		case it.kind == itDay && k >= s.i && it.day.form == dayOffset && it.day.a > 0:
 			return NoneFuture
 		case it.kind == itDay && k >= s.i && it.day.mod > 0:
@@ -55,6 +58,15 @@ func (r *reader) mood(s span) string {
 		}
 	}
 	return ""
+}
+
+// ifNot says that an "if" behind item k is a "whether": "no idea if that is good".
+func (r *reader) ifNot(k int) bool {
+	switch r.items[k].s {
+	case "idk", "dunno", "know", "sure", "see", "tell", "wonder", "idea", "wondering", "ask":
+		return true
+	}
+	return false
 }
 
 // vetGave says that somebody not of the household did what is told, which is a
@@ -106,6 +118,9 @@ func (r *reader) mildNot(k int, s span, number bool) bool {
 	if next.is(sFull) || next.is(sAbout) {
 		return number
 	}
+	if r.butAfter(k, s) {
+		return true
+	}
 	if k < s.i { // it stands in words before the fact
 		return it.gap < gapStop && r.items[s.i].gap >= gapComma
 	}
@@ -115,6 +130,40 @@ func (r *reader) mildNot(k int, s span, number bool) bool {
 			if r.items[n].number() && !r.items[n].soft {
 				return true
 			}
+		}
+	}
+	return false
+}
+
+// butAfter says that a "but" turns from what a "not" denied to what was found:
+// "did not weigh them but juno looks about 95".
+func (r *reader) butAfter(k int, s span) bool {
+	for n := k + 1; n < s.j; n++ {
+		it := &r.items[n]
+		if it.s == "but" && it.gap < gapStop {
+			for m := n + 1; m < s.j; m++ {
+				if x := &r.items[m]; x.number() && !x.soft && !x.used || x.isAny(setOf(sFull, sEmpty)) {
+					return true
+				}
+			}
+			return false
+		}
+		if it.number() && !it.soft || it.gap >= gapStop {
+			return false
+		}
+	}
+	return false
+}
+
+// looseAsk says that item k stands in a span that was taken for a question by a
+// word alone: "my intention to have the animals wormed".
+func (r *reader) looseAsk(k int) bool {
+	if r.force[k] != 0 || r.items[k].quest {
+		return false
+	}
+	for _, sp := range r.spans {
+		if k >= sp.i && k < sp.j {
+			return sp.frame == fAsk
 		}
 	}
 	return false

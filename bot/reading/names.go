@@ -274,6 +274,23 @@ func (r *reader) nearName(s string) (herdName, bool) {
 	return found, hits == 1
 }
 
+// cutName finds the one living pig whose name begins with the word, of three
+// letters or more: "clov 185, pep 171".
+func (r *reader) cutName(s string) (int16, bool) {
+	if len(s) < 3 {
+		return -1, false
+	}
+	found, hits := int16(-1), 0
+	for k := range r.names {
+		h := &r.names[k]
+		if h.pig >= 0 && int(h.pig) < r.alive && len(h.words) == 1 && len(h.words[0]) > len(s) && strings.HasPrefix(h.words[0], s) {
+			found = h.pig
+			hits++
+		}
+	}
+	return found, hits == 1
+}
+
 // initial finds the one pig whose name begins with the letter.
 func (r *reader) initial(letter byte) (int16, bool) {
 	found, hits := int16(-1), 0

@@ -379,12 +379,27 @@ func (r *reader) tellsBatch(k int) bool {
 
 // noteFormal says that "note that" is but a formal way to begin a report.
 func (r *reader) noteFormal(k int) bool {
+	if !r.reports(k + 1) {
+		return false
+	}
 	for n := k - 1; n >= 0 && n >= k-2; n-- {
 		if r.items[n].s == "kindly" || r.items[n].s == "please" {
 			return true
 		}
 	}
 	return r.items[k].s == "note that" && k+1 < len(r.items) && (r.items[k+1].s == "the" || r.items[k+1].pig >= 0)
+}
+
+// reports says that the sentence from item k on tells an amount, a level or an
+// animal's state, as a report does.
+func (r *reader) reports(k int) bool {
+	for n := k; n < len(r.items) && (n == k || r.items[n].gap < gapStop); n++ {
+		it := &r.items[n]
+		if it.number() && !it.soft || it.kind == itDim || it.kind == itFrac || it.pig >= 0 || it.isAny(setOf(sFull, sEmpty, sFill, sWorm, sMove, sWatered, sSick, sDied, sSold, sPigs, sProduct)) {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reader) forceRange(i, j int, f frame) {

@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // byDay cuts a factual span at its days where it has several, so that each
 // amount gets its own: "wed hosed 20, fri hosed 30".
 func (r *reader) byDay(s span) []span {
@@ -59,7 +61,8 @@ func (r *reader) trimNegated(s span) span {
 	for k := s.i + 1; k < s.j; k++ {
 		ahead := r.items[k].kind == itDay && r.items[k].day.form == dayOffset && r.items[k].day.a > 0
 		plan := r.items[k].is(sPlan) && !r.items[k].isAny(setOf(sWell, sTook, sSick, sFull))
-		if !r.items[k].is(sNot) && !plan && !ahead || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
+		later := r.laterOn(k, s)
+		if !r.items[k].is(sNot) && !plan && !ahead && !later || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
 			continue
 		}
 		least := uint8(gapComma)
@@ -67,7 +70,7 @@ func (r *reader) trimNegated(s span) span {
 			least = gapAnd
 		}
 		from := k
-		for from > s.i && r.items[from].gap < least {
+		for !later && from > s.i && r.items[from].gap < least {
 			from--
 		}
 		if from <= s.i {
@@ -93,6 +96,19 @@ func (r *reader) trimNegated(s span) span {
 		return s
 	}
 	return s
+}
+
+// laterOn says that item k begins what is only to be done: "filling it later".
+func (r *reader) laterOn(k int, s span) bool {
+	if !r.items[k].is(sFill) || !strings.HasSuffix(r.items[k].s, "ing") && !strings.HasPrefix(r.items[k].s, "will ") {
+		return false
+	}
+	for n := k + 1; n < s.j+1 && n < len(r.items) && n <= k+3; n++ {
+		if it := &r.items[n]; it.is(sSnooze) || it.kind == itDay && it.day.form == dayOffset && it.day.a > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // leadingClock reads "810" at the head of a text as ten past eight, where a
