@@ -157,6 +157,10 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 			return
 		}
 		w.Full = r.doneWithWater(s, t)
+		if !w.Full && r.quoteHas(whole, "ok", "okay", "good", "fine", "gr8", "great") && r.amountless(whole.i, whole.j) {
+			r.useAll(whole) // all is well with it: nothing to write down
+			return
+		}
 		if !w.Full {
 			r.clarifyWater(whole, t)
 			return

@@ -43,12 +43,13 @@ func (r *reader) just(act Act) Reading {
 
 // readItems finds the spans and fills them.
 func (r *reader) readItems() {
+	r.notOurs()
 	r.settleContainers()
 	r.slipsOfTongue()
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()
-	spans := r.joinArrivals(r.cut())
+	spans := r.waterItself(r.joinArrivals(r.cut()))
 	for n := range spans {
 		s := spans[n]
 		if s.i >= s.j {

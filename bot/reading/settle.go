@@ -121,6 +121,8 @@ func (r *reader) merged(es []Entry) []Entry {
 	}
 	es = withoutDoubleDrug(es)
 	es = withoutDoubleWater(es)
+	es = r.withPrices(es)
+	es = r.twoReadings(es)
 	out := es[:0]
 	seen := map[string]bool{}
 	for _, e := range es {

@@ -1,0 +1,105 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// withPrices gives money told right behind a sale or a purchase to it: "sold
+// brick to a family for 250 dollars", "6 bags, cost me 114".
+func (r *reader) withPrices(es []Entry) []Entry {
+	out := es[:0]
+	for _, e := range es {
+		if n := len(out); n > 0 && r.priced(&out[n-1], e) {
+			continue
+		}
+		out = append(out, e)
+	}
+	return out
+}
+
+// priced gives the money of the entry behind to the sale or purchase before it,
+// where it is its price.
+func (r *reader) priced(e *Entry, money Entry) bool {
+	f, ok := e.Act.(Fact)
+	m, ok2 := money.Act.(Fact)
+	if !ok || !ok2 || money.From < e.To || strings.ContainsAny(r.text[e.To:money.From], ".\n;") && !strings.Contains(r.text[e.To:money.From], "Mr.") {
+		return false
+	}
+	sp, ok := m.Fact.(model.Spend)
+	if !ok || sp.Income {
+		return false
+	}
+	between := strings.ToLower(r.text[e.To:money.To])
+	switch a := f.Fact.(type) {
+	case model.Gone:
+		if a.How != model.Sold || a.Amount != nil || strings.Contains(between, "spent") || strings.Contains(between, "paid the") || strings.Contains(between, " and ") {
+			return false
+		}
+		a.Amount, a.Currency = model.Float(sp.Amount), sp.Currency
+		e.Act = Fact{a}
+	case model.Stock:
+		if a.Amount != nil || a.Counted || !onlyPriceWords(sp.What) {
+			return false
+		}
+		a.Amount, a.Currency = model.Float(sp.Amount), sp.Currency
+		e.Act = Fact{a}
+	default:
+		return false
+	}
+	e.To = max(e.To, money.To)
+	return true
+}
+
+// onlyPriceWords says that the words of a spending name nothing that was bought.
+func onlyPriceWords(what string) bool {
+	for _, w := range strings.Fields(strings.ToLower(what)) {
+		switch w {
+		case "cost", "costing", "total", "cash", "all", "in", "altogether", "for", "it", "them", "me", "us", "at", "of", "a", "was", "the", "lot", "feed":
+		default:
+			return false
+		}
+	}
+	return true
+}
+
+// twoReadings asks where one pig by name got two different readings of the same
+// kind on the same day: "maybe hazel is 180, maybe 200".
+func (r *reader) twoReadings(es []Entry) []Entry {
+	for b := range es {
+		y, ok := oneWeighed(es[b])
+		if !ok {
+			continue
+		}
+		for a := range b {
+			x, ok := oneWeighed(es[a])
+			if !ok || x.Animals[0] != y.Animals[0] || es[a].On != es[b].On || (x.GirthCm > 0) != (y.GirthCm > 0) || x.WeightKg == y.WeightKg && x.GirthCm == y.GirthCm || !sameMinute(es[a].Minute, es[b].Minute) {
+				continue
+			}
+			c := Clarify{About: "weigh", Code: "implausible_weight_again", Names: y.Animals, Want: "", Draft: []Entry{es[b]}}
+			for _, e := range []Entry{es[b], es[a]} {
+				w, _ := oneWeighed(e)
+				c.Choices = append(c.Choices, Choice{Code: "meant", Q: quantityOf(w), Entries: []Entry{e}})
+			}
+			c.Choices = append(c.Choices, Choice{Code: "nothing"})
+			ask := es[b]
+			ask.Act = c
+			ask.From = es[a].From
+			out := append(append(append([]Entry(nil), es[:a]...), es[a+1:b]...), ask)
+			return append(out, es[b+1:]...)
+		}
+	}
+	return es
+}
+
+func sameMinute(a, b *int) bool { return a == nil || b == nil || *a == *b }
+
+func oneWeighed(e Entry) (model.Weigh, bool) {
+	f, ok := e.Act.(Fact)
+	if !ok {
+		return model.Weigh{}, false
+	}
+	w, ok := f.Fact.(model.Weigh)
+	return w, ok && len(w.Animals) == 1 && w.Animals[0] != model.All
+}

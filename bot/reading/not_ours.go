@@ -1,0 +1,83 @@
+package reading
+
+// notOurs takes the herd's names back from words that only look like them.
+func (r *reader) notOurs() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.kind == itName && r.commonNoun(k) {
+			it.pig, it.kind, it.init, it.near = -1, itWord, false, false
+		}
+		if k > 0 && r.placeName(k-1, k) {
+			for _, x := range []*item{&r.items[k-1], it} {
+				x.feeder, x.barrel, x.pen, x.group, x.kind, x.sense = -1, -1, -1, -1, itWord, senses{}
+			}
+		}
+	}
+}
+
+// commonNoun says that a name which is a plain word stands as one, small, behind
+// an article and before another plain word: "the plum tree".
+func (r *reader) commonNoun(k int) bool {
+	it := &r.items[k]
+	if it.capital || it.near || k+1 >= len(r.items) || !r.lex.plain[it.s] {
+		return false
+	}
+	n := &r.items[k+1]
+	if n.gap != gapNone || n.kind != itWord || !r.lex.plain[n.s] || !n.sense.empty() || n.unit != 0 {
+		return false
+	}
+	if k == 0 {
+		return true
+	}
+	switch r.items[k-1].s {
+	case "the", "a", "an", "some", "our", "my", "that", "those", "these", "of":
+		return true
+	}
+	return false
+}
+
+// placeName says that two names of things of different kinds, both capital, make
+// one name of a place: "the game in Cherry Hill".
+func (r *reader) placeName(a, b int) bool {
+	x, y := &r.items[a], &r.items[b]
+	if x.kind != itThing || y.kind != itThing || y.gap != gapNone || !x.capital || !y.capital || x.upper || y.upper {
+		return false
+	}
+	return x.pen >= 0 && x.barrel < 0 && x.feeder < 0 && y.pen < 0 || y.pen >= 0 && y.barrel < 0 && y.feeder < 0 && x.pen < 0
+}
+
+// waterItself gives a span that fills "it" right behind what is said of a water
+// barrel to the water: "the shed barrel was dry, filled it".
+func (r *reader) waterItself(spans []span) []span {
+	out := spans[:0]
+	for _, s := range spans {
+		if n := len(out); n > 0 && s.frame == fFeed && out[n-1].frame == fWater && out[n-1].j == s.i && s.i < s.j && r.items[s.i].gap < gapStop && r.items[s.i].is(sFill) && r.noFeed(s) && r.hasBarrel(out[n-1]) && r.saysIt(s) {
+			out[n-1].j = s.j
+			continue
+		}
+		out = append(out, s)
+	}
+	return out
+}
+
+// saysIt says that the thing filled is an "it" or a "them".
+func (r *reader) saysIt(s span) bool {
+	for k := s.i; k < s.j && k < s.i+3; k++ {
+		switch r.items[k].s {
+		case "it", "them", "that", "filled it", "filled it up", "filled it right up", "filled them up":
+			return true
+		}
+	}
+	return false
+}
+
+// noFeed says that a span names no feeder and no feed.
+func (r *reader) noFeed(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.feeder >= 0 || it.isAny(setOf(sFeeder, sFeed)) || it.qty(mass) || it.qty(vessel) {
+			return false
+		}
+	}
+	return true
+}
