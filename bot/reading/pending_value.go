@@ -102,6 +102,9 @@ func (r *reader) animalsAnswer(c Clarify) ([]Entry, bool) {
 	}
 	for k := range r.items {
 		it := &r.items[k]
+		if it.isAny(setOf(sOut, sDown, sNoWater, sNoFeed, sBackIn, sSick, sDied, sLost)) && it.pig < 0 { // "PIGS OUT" answers nothing
+			return nil, false
+		}
 		if it.number() && !it.soft || !(it.pig >= 0 || it.group >= 0 || it.isAny(whoWords) || it.isAny(setOf(sFiller, sYes, sIs, sBut, sPronoun, sAnd))) {
 			return nil, false
 		}
