@@ -88,7 +88,7 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 			return
 		}
 		if f, isPour := act.(Fact); isPour {
-			if pour, is := f.Fact.(model.Refill); is && pour.FeedKg != nil && r.tooMuch(n, *pour.FeedKg) {
+			if pour, is := f.Fact.(model.Refill); is && pour.FeedKg != nil && (r.tooMuch(n, *pour.FeedKg) || r.onTopOf(pour, s)) {
 				r.pourTooBig(whole, pour)
 				continue
 			}
@@ -246,7 +246,7 @@ const mostOver = 4
 // it; levelDoubt of the feeder is left to the figure's own error and to pigs that
 // ate more than it knows.
 const (
-	bigPour    = 0.5
+	bigPour    = 0.65
 	levelDoubt = 0.25
 )
 
@@ -260,13 +260,28 @@ func (r *reader) roomLeft(f *model.Feeder) float64 {
 	return room
 }
 
+// onTopOf says that a pour of today is more than what the feeder can have room
+// for, by what it should still hold. A level told with it is believed.
+func (r *reader) onTopOf(pour model.Refill, s span) bool {
+	f := r.c.Herd.Feeder(pour.Feeder)
+	if f == nil || pour.Fraction != nil || pour.FromEmpty {
+		return false
+	}
+	room := r.judge.room(f)
+	if room <= 0 || *pour.FeedKg <= room*bigPour {
+		return false
+	}
+	on, _, _ := r.when(s, lookBack)
+	return on == r.today && *pour.FeedKg > r.roomLeft(f)+room*levelDoubt
+}
+
 func (r *reader) tooMuch(name string, kg float64) bool {
 	f := r.c.Herd.Feeder(name)
 	if f == nil {
 		return false
 	}
 	room := r.judge.room(f)
-	return room > 0 && (kg > room*pourSlack || kg > room*bigPour && kg > r.roomLeft(f)+room*levelDoubt)
+	return room > 0 && kg > room*pourSlack
 }
 
 // pourTooBig asks about a pour that cannot have fitted.
