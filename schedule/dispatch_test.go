@@ -41,6 +41,13 @@ func (d *fakeDesk) DueHerds(_ context.Context, now time.Time, limit int) ([]int6
 	return out[:min(len(out), limit)], nil
 }
 
+// asked is how often the desk was asked for herds that are due.
+func (d *fakeDesk) asked() int {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.queries
+}
+
 func (d *fakeDesk) Look(ctx context.Context, herd int64, now time.Time) error {
 	if d.look != nil {
 		if err := d.look(ctx, herd); err != nil {
@@ -55,6 +62,8 @@ func (d *fakeDesk) Look(ctx context.Context, herd int64, now time.Time) error {
 }
 
 func (d *fakeDesk) Woke(_ context.Context, from, now time.Time) error {
+	d.mu.Lock()
+	defer d.mu.Unlock()
 	d.woke = append(d.woke, [2]time.Time{from, now})
 	return nil
 }
@@ -176,10 +185,10 @@ func TestDispatcherNoticesThatTheMachineSleptOrTheClockWasSetBack(t *testing.T) 
 				mu.Lock()
 				shift = tt.shift
 				mu.Unlock()
-				queries := desk.queries
+				queries := desk.asked()
 				time.Sleep(31 * time.Second)
 				require.NoError(t, d.Stop(context.Background()))
-				require.Greater(t, desk.queries, queries)
+				require.Greater(t, desk.asked(), queries)
 				require.Len(t, desk.woke, tt.woke)
 			})
 		})

@@ -232,8 +232,10 @@ func TestDatabaseThatCannotBeWritten(t *testing.T) {
 	defer func() { require.NoError(t, other.Close()) }()
 	hold, err := other.Conn(context.Background())
 	require.NoError(t, err)
-	_, err = hold.ExecContext(context.Background(), "BEGIN IMMEDIATE")
-	require.NoError(t, err)
+	require.Eventually(t, func() bool { // the bot may be writing just now
+		_, err = hold.ExecContext(context.Background(), "BEGIN IMMEDIATE")
+		return err == nil
+	}, 20*time.Second, 5*time.Millisecond, "the database is never free")
 	id := r.api.Say(ann, "spent 20 straw")
 	r.eventually(func() bool { return strings.Contains(r.log.String(), theDatabase+" fails") })
 	require.Equal(t, 1, r.api.Pending(), "what cannot be kept is not confirmed")
