@@ -46,8 +46,21 @@ func (r *reader) thingsThatGot() {
 		if (it.s == "got" || it.s == "gets" || it.s == "received" || it.s == "has gotten") && it.gap == gapNone && p.pig < 0 &&
 			(p.feeder >= 0 || p.barrel >= 0 || p.isAny(setOf(sFeeder, sBarrel)) && p.kind == itWord) {
 			it.sense, it.unit = setOf(sPour), 0
+			if r.leftIn(k) {
+				it.sense = setOf(sIs) // "the feeder's got about a third left"
+			}
 		}
 	}
+}
+
+// leftIn says that the clause from item k on tells what is left.
+func (r *reader) leftIn(k int) bool {
+	for n := k; n < r.clauseEnd(k); n++ {
+		if r.items[n].is(sLeft) || r.items[n].kind == itFrac && strings.HasSuffix(r.items[n].s, "left") {
+			return true
+		}
+	}
+	return false
 }
 
 // learnSizes finds what the text itself says that a measure holds, "bags are 50
@@ -213,7 +226,7 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var cs []cluster
 	for _, m := range ms {
-		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && !(r.items[m.k].gap >= gapStop) {
+		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && !(r.items[m.k].gap >= gapStop) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) {
 			c := &cs[n-1]
 			c.to = m.k
 			c.t = join(c.t, m.t)

@@ -103,6 +103,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 				c.said = k
 			} else if !sameAmount(*c.amount, u.si(it.v)) {
 				c.second = true
+				if !r.addsUp(k, i, j) {
+					continue // left to be asked about or quoted
+				}
 				add(u.si(it.v))
 			}
 		case it.is(sFull) && !it.is(sFill) && !r.negated(k, i), it.s == "topped off":
@@ -139,6 +142,21 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 		c.amount, c.left, c.full = nil, false, true
 	}
 	return c
+}
+
+// addsUp says that a second bare number belongs to the first: one for each of
+// several things, or joined to it by an "and", a plus or a "more".
+func (r *reader) addsUp(k, i, j int) bool {
+	it := &r.items[k]
+	if it.plus || it.gap == gapAnd || k+1 < j && r.items[k+1].is(sMore) {
+		return true
+	}
+	for n := i; n < j; n++ {
+		if r.items[n].isAny(setOf(sBoth, sAll, sEach)) || r.items[n].is(sBuy) {
+			return true
+		}
+	}
+	return i < k && r.items[k-1].isAny(setOf(sMore, sAnd)) && r.items[k-1].s != "with"
 }
 
 // leftBeforeVerb says that what was left is told before the filling.

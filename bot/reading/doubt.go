@@ -47,11 +47,15 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fAsk:
-		if r.force[s.i] == 0 && !r.items[s.i].quest && (r.otherWords(s) > 3 || r.supposed(s)) {
+		if r.force[s.i] == 0 && !r.items[s.i].quest && (r.otherWords(s) > 3 || r.supposed(s) || r.onlyNamed(s, from)) {
+			r.takeBack(s, from)
+		}
+	case fFeed:
+		if r.handful(s, from) {
 			r.takeBack(s, from)
 		}
 	case fFence:
-		if r.fenceAside(s, from) {
+		if r.fenceAside(s, from) || r.misheard(s) {
 			r.confirm(s, from)
 		}
 	}
@@ -222,6 +226,57 @@ func (r *reader) bareGoods(s span, from int) bool {
 func (r *reader) supposed(s span) bool {
 	for k := r.sentenceStart(s.i); k < s.j; k++ {
 		if it := &r.items[k]; it.s == "if" || it.s == "unless" {
+			return true
+		}
+	}
+	return false
+}
+
+// onlyNamed says that nothing but a pig's name made a question of a sentence
+// with words of its own: "juno is so cute when she sleeps".
+func (r *reader) onlyNamed(s span, from int) bool {
+	a, ok := r.out[from].Act.(Ask)
+	if !ok || a.Topic != "weight" || len(a.Animals) == 0 || a.On != nil || r.has(s, sTopic) || r.has(s, sAskSure) || r.has(s, sWeigh) {
+		return false
+	}
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.j-1); k++ {
+		it := &r.items[k]
+		if it.kind == itWord && it.sense.empty() && it.unit == 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// handful says that a bare number too small for a pour was taken for one, with
+// no word of pouring: "the three small go to apple".
+func (r *reader) handful(s span, from int) bool {
+	if r.firstQty(s, mass) >= 0 || r.firstQty(s, vessel) >= 0 || r.has(s, sFill) || r.has(s, sPour) || r.has(s, sTook) {
+		return false
+	}
+	for _, e := range r.out[from:] {
+		if f, ok := e.Act.(Fact); ok {
+			if p, is := f.Fact.(model.Refill); is && p.FeedKg != nil && *p.FeedKg < leastPourKg {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// leastPourKg is the least that a bare number beside a feeder is taken for, in
+// kilograms. Common practice, no source.
+const leastPourKg = 2.5
+
+// misheard says that a fence's reading was put into words that a machine heard
+// wrong: "fence for point eight", "fence five ate".
+func (r *reader) misheard(s span) bool {
+	if r.firstQty(s, voltage) >= 0 {
+		return false
+	}
+	for k := s.i + 1; k < r.clauseEnd(s.j-1); k++ {
+		it := &r.items[k]
+		if it.s == "point" && k+1 < len(r.items) && r.items[k+1].kind == itNum && r.items[k-1].kind != itNum || it.s == "ate" && r.items[k-1].kind == itNum {
 			return true
 		}
 	}

@@ -2,6 +2,7 @@ package reading
 
 import (
 	"strings"
+	"time"
 
 	"troughbell/model"
 )
@@ -295,6 +296,32 @@ func (r *reader) askDay(a *Ask, s span) {
 			return
 		}
 	}
+	if d, ok := r.monthAsked(s); ok && a.On == nil && a.Topic != "history" {
+		a.On = &d
+	}
+}
+
+// monthAsked reads a month without a day behind a word for an end as its first
+// day: "until july".
+func (r *reader) monthAsked(s span) (model.Day, bool) {
+	from, to := r.tokenRange(s)
+	for i := from + 1; i < to; i++ {
+		m := r.lex.of[r.toks[i].s]
+		if m == nil || m.month == 0 || len(r.toks[i].s) < 3 && r.toks[i].s != "may" {
+			continue
+		}
+		switch r.toks[i-1].s {
+		case "until", "till", "til", "to", "by", "in", "through", "before", "for":
+		default:
+			continue
+		}
+		d := model.DayOf(time.Date(r.c.Now.Year(), time.Month(m.month), 1, 12, 0, 0, 0, time.UTC))
+		if d <= r.today {
+			d = model.DayOf(time.Date(r.c.Now.Year()+1, time.Month(m.month), 1, 12, 0, 0, 0, time.UTC))
+		}
+		return d, true
+	}
+	return 0, false
 }
 
 func (r *reader) pastQuestion(s span) bool {

@@ -227,6 +227,13 @@ func (r *reader) fillMixed(s span) {
 		}
 		it.used = true
 	}
+	if k := r.find(s, sMixed); m.Batches == nil && m.FeedKg == nil && k >= 0 { // "mixed a new batch"
+		for n := k + 1; n < s.j && n <= k+4; n++ {
+			if r.items[n].s == "batch" {
+				m.Batches, r.items[n].used = model.Float(1), true
+			}
+		}
+	}
 	if m.Batches != nil && m.FeedKg != nil { // "2 batches, 200 lb": the batches say it
 		m.FeedKg = nil
 	}

@@ -156,11 +156,11 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 			r.emit(Fact{model.Note{What: r.quote(from, to)}}, whole)
 			return
 		}
-		w.Full = r.doneWithWater(s, t)
-		if !w.Full && r.quoteHas(whole, "ok", "okay", "good", "fine", "gr8", "great") && r.amountless(whole.i, whole.j) {
+		if r.quoteHas(whole, "ok", "okay", "good", "fine", "great") && r.amountless(whole.i, whole.j) {
 			r.useAll(whole) // all is well with it: nothing to write down
 			return
 		}
+		w.Full = r.doneWithWater(s, t)
 		if !w.Full {
 			r.clarifyWater(whole, t)
 			return

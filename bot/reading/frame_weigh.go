@@ -55,6 +55,7 @@ func (r *reader) fillWeigh(s span) {
 	}
 	ms = r.subtractCrate(ms)
 	ms = joinTape(r, ms)
+	ms = r.onlyAverage(s, ms)
 	r.whose(s, ms)
 	for k := range ms {
 		if ms[k].role != roleTare {
@@ -124,6 +125,24 @@ func (r *reader) measures(s span) []measure {
 		}
 		if crate >= 0 && m.role != roleTare {
 			m.crate = true
+		}
+	}
+	return ms
+}
+
+// onlyAverage keeps, of several weights of a herd without names, the one said to
+// be their average: "they were 170 181 176 so call it 176 average".
+func (r *reader) onlyAverage(s span, ms []measure) []measure {
+	if len(ms) < 2 || r.anyNamed() {
+		return ms
+	}
+	for n := len(ms) - 1; n >= 0; n-- {
+		at := ms[n].at
+		for k := max(s.i, at-2); k < s.j && k <= at+2; k++ {
+			switch r.items[k].s {
+			case "average", "avg", "averaged", "averaging", "call it", "on average", "mean":
+				return ms[n : n+1]
+			}
 		}
 	}
 	return ms

@@ -60,6 +60,36 @@ func (r *reader) waterItself(spans []span) []span {
 	return out
 }
 
+// verbsForward gives the verb that ends a span of water, feed or the wallow to
+// the thing right behind it, where the next span begins with it: "the barrel was
+// empty so I filled it, and friday I topped | the hopper".
+func (r *reader) verbsForward(spans []span) []span {
+	filling := func(f frame) bool { return f == fFeed || f == fWater || f == fWallow }
+	for n := 1; n < len(spans); n++ {
+		a, b := &spans[n-1], &spans[n]
+		if !filling(a.frame) || !filling(b.frame) || a.frame == b.frame || b.i >= b.j || r.items[b.i].gap != gapNone {
+			continue
+		}
+		t := a.j - 1
+		for t > a.i && r.items[t].gap < gapAnd {
+			t--
+		}
+		if t <= a.i {
+			continue
+		}
+		verb, only := false, true
+		for k := t; k < a.j; k++ {
+			it := &r.items[k]
+			verb = verb || it.isAny(setOf(sFill, sPour))
+			only = only && (it.kind == itDay || it.kind == itClock || it.kind == itWord && it.isAny(setOf(sFill, sPour, sFiller, sAnd, sPronoun)) && !it.isAny(setOf(sWater, sBarrel, sFeeder, sFeed, sWallow)))
+		}
+		if verb && only {
+			a.j, b.i = t, t
+		}
+	}
+	return spans
+}
+
 // saysIt says that the thing filled is an "it" or a "them".
 func (r *reader) saysIt(s span) bool {
 	for k := s.i; k < s.j && k < s.i+3; k++ {

@@ -146,7 +146,7 @@ func (r *reader) onlyName() bool {
 		it := &r.items[k]
 		if it.kind == itName || it.kind == itThing {
 			n++
-		} else if !it.isAny(setOf(sFiller, sYes, sIs, sBarrel, sFeeder, sPen, sPronoun)) || it.isAny(setOf(sGave, sArrive, sBuy, sBackIn, sOut, sSick, sWell, sMove)) || it.s == "back" {
+		} else if !it.isAny(setOf(sFiller, sYes, sIs, sBarrel, sFeeder, sPen, sPronoun)) || it.isAny(setOf(sGave, sArrive, sBuy, sBackIn, sOut, sDown, sNoWater, sNoFeed, sDied, sLost, sSold, sSick, sWell, sMove)) || it.s == "back" {
 			return false
 		}
 	}

@@ -49,7 +49,7 @@ func (r *reader) readItems() {
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()
-	spans := r.waterItself(r.joinArrivals(r.cut()))
+	spans := r.verbsForward(r.waterItself(r.joinArrivals(r.cut())))
 	for n := range spans {
 		s := spans[n]
 		if s.i >= s.j {
@@ -149,7 +149,7 @@ func (r *reader) forceFrames() {
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fStock)
 		case it.is(sPay) && r.listOfSpending(k) > k:
 			r.forceRange(k, r.listOfSpending(k), fSpend)
-		case it.unit == unitBatch && it.kind == itWord && r.tellsBatch(k):
+		case it.unit == unitBatch && (it.kind == itWord || it.kind == itQty && it.v == 1) && r.tellsBatch(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fRecipe)
 		case it.is(sNote) && r.noteFormal(k):
 			it.sense.drop(sNote)

@@ -90,6 +90,18 @@ she's up again => alarm over=true what=down
 dill is out => alarm animals=Dill what=out
 got dill back => alarm animals=Dill over=true what=out
 
+# alarms while a question is open
+gave penicillin => clarify about=treat
+ivy down => alarm animals=Ivy what=down
+dell out => alarm animals=Dell what=out
+pigs out => alarm what=out
+hank dead => gone animals=Hank how=died
+ivy => treat animals=Ivy product=penicillin
+
+# batches
+mixed a new batch => mixed batches=1
+a batch: 60 lb corn, 25 lb soy, 12 lb barley, 3 lb premix => recipe ingredients={"barley":5.44,"corn":27.22,"mineral premix":1.36,"soybean meal 48":11.34}
+
 # words that carry no fact
 fence 6.2 now, cleared the weeds => fence kv=6.2
 high 52 low 39, rain all week => weather high_c=11.11 low_c=3.89

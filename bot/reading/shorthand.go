@@ -6,6 +6,13 @@ package reading
 // An F behind a number is degrees where the piece of the list names no feeder or
 // barrel and the number can be a temperature.
 func (r *reader) spellOut() {
+	for i := 0; i+1 < len(r.toks); i++ { // "gr8"
+		t, n := &r.toks[i], &r.toks[i+1]
+		if t.s == "gr" && n.s == "8" && !n.spaced {
+			t.s, t.to = "great", n.to
+			r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
+		}
+	}
 	for i := range r.toks {
 		t := &r.toks[i]
 		if t.kind != tokWord || len(t.s) != 1 || t.s != "f" && t.s != "w" {
