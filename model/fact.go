@@ -75,12 +75,25 @@ func before(a, b *keyed) bool {
 	if ra, rb := rank(a.Fact.Kind()), rank(b.Fact.Kind()); ra != rb {
 		return ra < rb
 	}
-	return a.key < b.key
+	return a.content() < b.content()
 }
 
+// keyed is a record with what orders it among others of its moment and kind,
+// written out only where there are any.
 type keyed struct {
 	Record
 	key string
+}
+
+func (k *keyed) content() string {
+	if k.key == "" {
+		b, err := json.Marshal(k.Fact)
+		if err != nil { // no fact holds what JSON cannot
+			panic(fmt.Sprintf("model: record %s: %v", k.ID, err))
+		}
+		k.key = string(b)
+	}
+	return k.key
 }
 
 // rank puts what sets the scene before what happens in it, at one moment.
@@ -113,11 +126,7 @@ func Fold(records []Record) *Herd {
 		if voided[r.ID] {
 			continue
 		}
-		b, err := json.Marshal(r.Fact)
-		if err != nil { // no fact holds what JSON cannot
-			panic(fmt.Sprintf("model: record %s: %v", r.ID, err))
-		}
-		in = append(in, keyed{r, string(b)})
+		in = append(in, keyed{Record: r})
 	}
 	sort.SliceStable(in, func(i, j int) bool { return before(&in[i], &in[j]) })
 	h := newHerd()
