@@ -120,6 +120,10 @@ func (r *reader) fillHerd(s span) {
 		r.items[to].used = true
 		to++
 	}
+	for to == s.j && to < len(r.items) && r.items[to].gap == gapNone && r.items[to].capital && r.items[to].kind == itWord && (to+1 >= len(r.items) || r.items[to+1].gap >= gapAnd) { // "Stony Run"
+		r.items[to].used, r.skip = true, to
+		to++
+	}
 	name := strings.Trim(strings.TrimSpace(r.text[r.items[from].from:r.items[to-1].to]), `"'“”.,`)
 	if name == "" {
 		r.idleSpan(s)

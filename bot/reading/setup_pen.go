@@ -116,6 +116,10 @@ func (r *reader) penInUse(s span) (name string, cut int) {
 		if from < s.j && r.items[from].s == "the" {
 			from++
 		}
+		if from+1 < s.j && r.items[from].is(sPen) && r.items[from+1].kind == itNum && r.items[from+1].gap == gapNone { // "they're on pasture 1"
+			r.items[from].used, r.items[from+1].used = true, true
+			return r.items[from].s + " " + r.items[from+1].s, r.clauseStart(k, s)
+		}
 		if from < s.j {
 			f := &r.items[from]
 			f.used = true

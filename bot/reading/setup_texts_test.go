@@ -320,4 +320,37 @@ const setUps = `
   settings key=size value={"feed_kg":11.34,"name":"bucket"}
 | new batch: 69 corn 28 soybean meal 3 mineral
   recipe ingredients={"corn":31.3,"mineral premix":1.36,"soybean meal 48":12.7}
+
+# acres, waterers and a name of two words
+| we have 6 hogs, 3 boys 3 girls, got them march 28 at around 50 lbs, born mid january
+  arrive born=2026-01-15 count=6 date=2026-03-28 sexes=barrow+barrow+barrow+gilt+gilt+gilt weight_kg=22.68
+| our place is called Stony Run, near Asheville NC
+  settings key=herd value=Stony Run
+  settings key=zone value=America/New_York
+| feeder: 400lb, waterers: two 55 gallon barrels w/ 2 nipples
+  settings key=feeder value={"capacity_kg":181.44,"name":"feeder"}
+  settings key=barrel value={"capacity_l":208.2,"name":"barrel 1","nipples":2}
+  settings key=barrel value={"capacity_l":208.2,"name":"barrel 2","nipples":2}
+| pasture 1 is 0.3 acres, pasture 2 is 0.3 acres, pasture 3 is 0.4 acres, they're on pasture 1
+  settings key=pen value={"area_m2":1214.06,"in_use":true,"name":"pasture 1"}
+  settings key=pen value={"area_m2":1214.06,"name":"pasture 2"}
+  settings key=pen value={"area_m2":1618.74,"name":"pasture 3"}
+| chores are on Saturdays, remind me at 7
+  settings key=chore_days value=sat
+  settings key=hour value=07:00
+
+# a line with labels
+| Name: Elder Grove\nLocation: Oregon\nPigs: 3 (Tulip, Fern, Hazel), gilts, 14 weeks old, 85 lb\nArrived: April 12\nFeeder: 250 lb\nWater: 2 x 55 gal, 1 nipple each\nPens: Front 40x60, Back 40x60, Side 30x80\nIn: Front\nTarget: 260 lb\nChores: Saturday 8am
+  settings key=herd value=Elder Grove
+  settings key=zone value=America/Los_Angeles
+  arrive animals=Tulip+Fern+Hazel born=2026-01-04 count=3 date=2026-04-12 sexes=gilt+gilt+gilt weight_kg=38.56
+  settings key=feeder value={"capacity_kg":113.4,"name":"feeder"}
+  settings key=barrel value={"capacity_l":208.2,"name":"barrel 1","nipples":1}
+  settings key=barrel value={"capacity_l":208.2,"name":"barrel 2","nipples":1}
+  settings key=pen value={"area_m2":222.97,"in_use":true,"name":"Front"}
+  settings key=pen value={"area_m2":222.97,"name":"Back"}
+  settings key=pen value={"area_m2":222.97,"name":"Side"}
+  settings key=target_kg value=117.93
+  settings key=chore_days value=sat
+  settings key=hour value=08:00
 `

@@ -387,7 +387,7 @@ func (r *reader) letterAt(k int, s span, kind thingKind) bool {
 	}
 	it := &r.items[k]
 	switch {
-	case k > s.i && r.items[k-1].isAny(kind.generic) && r.items[k-1].kind == itWord && (it.capital || it.s != "a"):
+	case k > s.i && r.items[k-1].isAny(kind.generic) && r.items[k-1].kind == itWord && (it.capital || it.s >= "b" && it.s <= "h"):
 		return true
 	case k+1 < s.j && r.items[k+1].kind == itNum && r.items[k+1].from == it.to:
 		return true
