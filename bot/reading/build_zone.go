@@ -100,6 +100,12 @@ func (r *reader) placeAlone(i, n int) bool {
 	if i == 0 && n == len(r.toks) || i == 0 && len(r.toks) <= 5 && r.zonesOnly(n) {
 		return true // "Boise, Idaho"
 	}
+	stop := func(k int) bool {
+		return k < 0 || k >= len(r.toks) || r.toks[k].kind == tokBreak || r.toks[k].s == "."
+	}
+	if stop(i-1) && stop(i+n) && r.toldSettings() { // "herd Gorse Hill. Scotland. metric."
+		return true
+	}
 	about := false
 	for _, step := range []int{-1, 1} {
 		for k := i; k >= 0 && k < len(r.toks); k += step {
@@ -116,6 +122,16 @@ func (r *reader) placeAlone(i, n int) bool {
 		}
 	}
 	return about
+}
+
+// toldSettings says that the text speaks of the herd's name or units.
+func (r *reader) toldSettings() bool {
+	for k := range r.toks {
+		if m := r.lex.of[r.toks[k].s]; m != nil && m.sense.any(setOf(sHerd, sMetric, sUnits)) {
+			return true
+		}
+	}
+	return false
 }
 
 // zonesOnly says that all tokens from i on are places and commas.

@@ -145,6 +145,8 @@ func (r *reader) forceFrames() {
 		case it.qty(mass) && (k == 0 || it.gap >= gapComma) && r.clauseEnd(k) == k+1 && len(r.c.Herd.Animals) > 0 && r.waterFullBeside(k):
 			r.force[k] = uint8(fFeed)
 			r.forceRange(k+1, r.clauseEnd(k+1), fWater)
+		case it.kind == itDay && it.day.form == dayWeekday && it.day.mod == 0 && !r.c.Herd.Chore.Stated && k > 0 && k == r.sentenceStart(k) && r.sentenceEnd(k) == k+2 && r.items[k+1].kind == itNum && !r.items[k+1].soft && r.items[k+1].v < 24:
+			r.forceRange(k, k+2, fChore) // "target 250. saturday 7."
 		case it.qty(vessel) && it.v > 1 && r.pricedSacks(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fStock)
 		case it.is(sPay) && r.listOfSpending(k) > k:
