@@ -41,7 +41,7 @@ func (r *reader) readWord(it *item, i int) int {
 		}
 	}
 	if t.s == "a" || t.s == "an" { // "a bag"
-		if u, k := r.unitPhrase(i + 1); u != 0 && n < 2 && len(r.toks[i+1].s) > 2 && u.dim() == vessel {
+		if u, k := r.unitPhrase(i + 1); u != 0 && n < 2 && len(r.toks[i+1].s) > 2 && (u.dim() == vessel || u.name() == "short ton" || u.name() == "tonne") {
 			it.kind, it.v, it.unit, it.known = itQty, 1, u, true
 			if add, k2 := andHalf(r.toks[i+1+k:]); k2 > 0 && !r.levelFollows(i+1+k, k2) {
 				it.v += add

@@ -43,6 +43,12 @@ func (r *reader) settleContainers() {
 func (r *reader) thingsThatGot() {
 	for k := 1; k < len(r.items); k++ {
 		it, p := &r.items[k], &r.items[k-1]
+		switch it.s {
+		case "dropped off", "dropped", "brought", "hauled":
+			if all := (span{0, r.sentenceStart(k), r.sentenceEnd(k)}); it.is(sSlaughtered) && r.has(all, sIngredient) && !r.has(all, sPigs) && !r.eachNamed(all.i, all.j) {
+				it.sense = setOf(sBuy) // "the truck dropped off a ton of corn"
+			}
+		}
 		if (it.s == "got" || it.s == "gets" || it.s == "received" || it.s == "has gotten") && it.gap == gapNone && p.pig < 0 &&
 			(p.feeder >= 0 || p.barrel >= 0 || p.isAny(setOf(sFeeder, sBarrel)) && p.kind == itWord) {
 			it.sense, it.unit = setOf(sPour), 0
@@ -131,7 +137,7 @@ func (r *reader) thingAt(k int, feed bool, s span) (things, bool) {
 			t.one = true
 		}
 		return t, true
-	case it.is(sFull) && (strings.HasPrefix(it.s, "all ") && it.s != "all the way" && it.s != "all the way up") && k > s.i && it.gap >= gapAnd:
+	case it.is(sFull) && (strings.HasPrefix(it.s, "all ") && it.s != "all the way" && it.s != "all the way up") && k > s.i && (it.gap >= gapAnd || r.items[k-1].isAny(kind) && it.s == "all full"):
 		t.any, t.every = true, true
 		return t, true
 	case it.is(sBoth) || it.is(sAll) && !it.is(sPigs) && !strings.Contains(it.s, "pig") && !strings.Contains(it.s, "hog") && !strings.Contains(it.s, "herd"):
@@ -226,7 +232,7 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var cs []cluster
 	for _, m := range ms {
-		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && !(r.items[m.k].gap >= gapStop) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) {
+		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && !(r.items[m.k].gap >= gapStop) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
 			c := &cs[n-1]
 			c.to = m.k
 			c.t = join(c.t, m.t)

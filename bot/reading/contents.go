@@ -138,10 +138,30 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 		it.used = true
 		c.approx = c.approx || it.approx || prev.is(sAbout)
 	}
+	if c.fraction != nil && c.amount != nil && c.filled && !c.left && r.levelBefore(i, j) {
+		c.left = true // "was about a third full and I put two bags in"
+	}
 	if c.left && c.verb && len(c.each) == 1 && c.fraction == nil && r.leftBeforeVerb(i, j) { // "had ten gallons left, so I filled it"
 		c.amount, c.left, c.full = nil, false, true
 	}
 	return c
+}
+
+// levelBefore says that a level is told as it was before the pouring.
+func (r *reader) levelBefore(i, j int) bool {
+	was, level := false, false
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.s == "was" || it.s == "were" || it.s == "had":
+			was = was || !level
+		case it.kind == itFrac:
+			level = was
+		case it.is(sPour) && it.kind == itWord:
+			return level
+		}
+	}
+	return false
 }
 
 // addsUp says that a second bare number belongs to the first: one for each of

@@ -51,7 +51,19 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fFeed:
-		if r.handful(s, from) {
+		if r.handful(s, from) || r.otherGoods(s) {
+			r.takeBack(s, from)
+		}
+	case fMove:
+		if r.force[s.i] == 0 && !r.has(s, sMove) && !r.has(s, sInUse) && r.otherWords(s) > 4 {
+			r.takeBack(s, from)
+		}
+	case fSick:
+		if r.nobodySick(s) {
+			r.takeBack(s, from)
+		}
+	case fAlarm:
+		if k := r.find(s, sBackIn); k >= 0 && r.items[k].s == "caught" && r.openAlarm(model.AlarmOut) == nil {
 			r.takeBack(s, from)
 		}
 	case fFence:
@@ -195,6 +207,9 @@ func (r *reader) goingRate(s span) bool {
 		return false
 	}
 	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
+	if r.has(span{s.frame, from, to}, sBuy) {
+		return false
+	}
 	for k := from; k < to; k++ {
 		it := &r.items[k]
 		if (it.s == "price" || it.s == "prices") && k <= s.i+1 && k+1 < to && r.items[k+1].s == "of" {
@@ -207,8 +222,17 @@ func (r *reader) goingRate(s span) bool {
 	return false
 }
 
+// leastBuy is the least that a bare number beside an ingredient is taken for, in
+// the herd's unit. Common practice, no source.
+const leastBuy = 12
+
 // bareGoods says that what was got has neither a unit nor a name: "got up to 93".
 func (r *reader) bareGoods(s span, from int) bool {
+	if r.has(s, sIngredient) && !r.has(s, sBuy) && !r.has(s, sShed) && len(r.out) == from+1 { // "corn is 6.20 now"
+		if k := r.firstAny(s); k >= 0 && r.firstQty(s, mass) < 0 && r.firstQty(s, vessel) < 0 && r.firstQty(s, money) < 0 && r.items[k].v < leastBuy {
+			return true
+		}
+	}
 	if r.has(s, sFeed) || r.has(s, sIngredient) || r.has(s, sShed) || r.firstQty(s, money) >= 0 || r.firstQty(s, mass) >= 0 || r.firstQty(s, vessel) >= 0 {
 		return false
 	}
@@ -230,6 +254,30 @@ func (r *reader) supposed(s span) bool {
 		}
 	}
 	return false
+}
+
+// otherGoods says that the bucket or bag was of something that is no feed: "a
+// bucket of apples".
+func (r *reader) otherGoods(s span) bool {
+	for k := s.i; k < s.j && k+2 < len(r.items); k++ {
+		it, of, x := &r.items[k], &r.items[k+1], &r.items[k+2]
+		if !it.qty(vessel) || of.s != "of" || of.gap != gapNone || x.gap != gapNone {
+			continue
+		}
+		return !x.isAny(setOf(sFeed, sIngredient, sFiller, sPronoun, sRecipe, sMixed, sWater)) && x.kind != itQty && !x.number()
+	}
+	return false
+}
+
+// nobodySick says that the span names no animal that is unwell, so that its word
+// is of something else: "the ground was all torn up".
+func (r *reader) nobodySick(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.pig >= 0 || it.group >= 0 || it.soft || it.number() || it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sYoung, sOld, sBoth, sRest, sPronoun, sEach)) || it.isAny(setOf(sSick)) && r.strongSick(span{s.frame, k, k + 1}) {
+			return false
+		}
+	}
+	return len(r.subject) == 0 && r.alive > 1
 }
 
 // onlyNamed says that nothing but a pig's name made a question of a sentence

@@ -351,6 +351,12 @@ func (r *reader) fillSpend(s span) {
 			at = append(at, k)
 		}
 	}
+	if len(at) > 1 && at[1]-at[0] == 1 && r.saidInWords(at[0]) && r.saidInWords(at[1]) && r.items[at[1]].v < 100 { // "twenty two fifty"
+		r.items[at[0]].v += r.items[at[1]].v / 100
+		r.items[at[1]].used, r.items[at[1]].sense = true, setOf(sFiller)
+		r.items[at[1]].kind = itWord
+		at = append(at[:1], at[2:]...)
+	}
 	if len(at) > 1 && at[1]-at[0] > 1 { // "18.50 straw and 45 vet"
 		for n, k := range at {
 			p := span{s.frame, k, s.j}
@@ -365,6 +371,12 @@ func (r *reader) fillSpend(s span) {
 		return
 	}
 	r.oneSpend(s)
+}
+
+// saidInWords says that a number is written in letters.
+func (r *reader) saidInWords(k int) bool {
+	it := &r.items[k]
+	return it.kind == itNum && it.from < len(r.text) && !isDigit(r.text[it.from])
 }
 
 func (r *reader) oneSpend(s span) {

@@ -154,8 +154,14 @@ func (r *reader) countOfPigs(k int, s span) bool {
 	if it.v > 30 || it.v != math.Trunc(it.v) {
 		return false
 	}
-	if k+1 < s.j {
+	if k+1 < len(r.items) {
 		n := &r.items[k+1]
+		if n.gap == gapNone && n.s == "of" && k+3 < len(r.items) && r.items[k+3].isAny(whoWords) && !r.items[k+2].number() {
+			return true // "two of the barrows"
+		}
+		if k+1 >= s.j {
+			return k > s.i && (r.items[k-1].is(sAll) && it.v == float64(r.alive)) && r.items[k].gap == gapNone
+		}
 		if n.gap == gapNone && n.isAny(setOf(sPigs, sBarrow, sGilt, sYoung, sOld, sBoar, sSow)) && n.pig < 0 {
 			return true
 		}

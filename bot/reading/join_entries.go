@@ -64,6 +64,35 @@ func onlyPriceWords(what string) bool {
 	return true
 }
 
+// filledByPour joins a feeder's being full to the pour right before it: "two bags
+// in the small hopper, which filled it to the brim".
+func filledByPour(es []Entry) []Entry {
+	out := es[:0]
+	for _, e := range es {
+		if n := len(out); n > 0 {
+			a, ok := refillOf(out[n-1])
+			b, ok2 := refillOf(e)
+			if ok && ok2 && a.Feeder == b.Feeder && out[n-1].On == e.On && a.FeedKg != nil && !a.Full && a.Fraction == nil && b.Full && b.FeedKg == nil && sameMinute(out[n-1].Minute, e.Minute) {
+				a.Full = true
+				out[n-1].Act = Fact{a}
+				out[n-1].To = max(out[n-1].To, e.To)
+				continue
+			}
+		}
+		out = append(out, e)
+	}
+	return out
+}
+
+func refillOf(e Entry) (model.Refill, bool) {
+	f, ok := e.Act.(Fact)
+	if !ok {
+		return model.Refill{}, false
+	}
+	p, ok := f.Fact.(model.Refill)
+	return p, ok
+}
+
 // twoReadings asks where one pig by name got two different readings of the same
 // kind on the same day: "maybe hazel is 180, maybe 200".
 func (r *reader) twoReadings(es []Entry) []Entry {

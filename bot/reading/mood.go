@@ -33,6 +33,7 @@ func (r *reader) mood(s span) string {
 		}
 		switch {
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
+		case it.is(sForeign) && r.householdDid(k):
 		case it.is(sForeign) && k < s.i && ours && r.clauseEnd(k) <= s.i && s.frame != fAlarm: // "the kids helped: big hopper 158"
 		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
 			return NoneForeign
@@ -65,6 +66,23 @@ func (r *reader) ifNot(k int) bool {
 	switch r.items[k].s {
 	case "idk", "dunno", "know", "sure", "see", "tell", "wonder", "idea", "wondering", "ask":
 		return true
+	}
+	return false
+}
+
+// household are those who do the chores too.
+var household = map[string]bool{"wife": true, "my wife": true, "husband": true, "my husband": true, "kids": true, "the kids": true, "kid": true, "my son": true, "my daughter": true}
+
+// householdDid says that one of the house did what is told: "my wife topped off
+// the wallow".
+func (r *reader) householdDid(k int) bool {
+	if !household[r.items[k].s] {
+		return false
+	}
+	for n := k + 1; n < len(r.items) && n <= k+2 && r.items[n].gap < gapStop; n++ {
+		if r.items[n].isAny(setOf(sFill, sPour, sMove, sWorm, sTreat, sGave, sWatered, sHose, sTape, sMixed, sBuy, sTook)) {
+			return true
+		}
 	}
 	return false
 }

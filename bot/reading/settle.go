@@ -122,6 +122,7 @@ func (r *reader) merged(es []Entry) []Entry {
 	es = withoutDoubleDrug(es)
 	es = withoutDoubleWater(es)
 	es = r.withPrices(es)
+	es = filledByPour(es)
 	es = r.twoReadings(es)
 	out := es[:0]
 	seen := map[string]bool{}

@@ -6,6 +6,11 @@ package reading
 // An F behind a number is degrees where the piece of the list names no feeder or
 // barrel and the number can be a temperature.
 func (r *reader) spellOut() {
+	for i := 0; i+1 < len(r.toks); i++ {
+		if t := &r.toks[i]; t.s == "sat" && (r.toks[i+1].s == "down" || r.toks[i+1].s == "around" || r.toks[i+1].s == "there") {
+			t.s = "stayed" // no saturday
+		}
+	}
 	for i := 0; i+1 < len(r.toks); i++ { // "gr8"
 		t, n := &r.toks[i], &r.toks[i+1]
 		if t.s == "gr" && n.s == "8" && !n.spaced {

@@ -73,6 +73,11 @@ func (r *reader) trimNegated(s span) span {
 		for !later && from > s.i && r.items[from].gap < least {
 			from--
 		}
+		if from <= s.i && !plan {
+			for from = k; from > s.i && r.items[from].gap < gapAnd; {
+				from-- // "otis 192 and hazel i did not get"
+			}
+		}
 		if from <= s.i {
 			return s
 		}
