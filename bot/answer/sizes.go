@@ -9,8 +9,8 @@ import (
 	"troughbell/model"
 )
 
-// sizes lists the things as set up: feeders, barrels, pens, wallow, measures,
-// the mix and the target.
+// sizes lists the herd as set up: pigs, feeders, barrels, pens, wallow,
+// measures, the target and the mix.
 func sizes(a asked) Answer {
 	h := a.h
 	var settings []model.Setting
@@ -34,8 +34,18 @@ func sizes(a asked) Answer {
 	for _, name := range measures {
 		settings = append(settings, thing(model.SetSize, model.Thing{Name: name, FeedKg: model.Float(h.Sizes[name])}))
 	}
-	settings = append(settings, model.Setting{Key: model.SetTarget, Number: model.Float(h.TargetKg)})
+	if h.TargetStated {
+		settings = append(settings, model.Setting{Key: model.SetTarget, Number: model.Float(h.TargetKg)})
+	}
 	var said []string
+	pigs := h.Alive(a.today)
+	var names []string
+	for _, p := range pigs {
+		if p.Name != "" {
+			names = append(names, p.Name)
+		}
+	}
+	said = append(said, a.say("sizes_pigs", wording.Args{Names: names, Q: []model.Quantity{wording.N(len(pigs))}}))
 	for _, s := range settings {
 		said = append(said, a.v.Echo(reading.Entry{Act: reading.Fact{Fact: s}}))
 	}
@@ -53,7 +63,7 @@ func sizes(a asked) Answer {
 		said = kept
 	}
 	return Answer{
-		Data: map[string]any{"sizes": said},
+		Data: map[string]any{"sizes": said, "pigs": len(pigs)},
 		Text: a.say("sizes", wording.Args{Names: []string{strings.Join(said, "; ")}}),
 	}
 }

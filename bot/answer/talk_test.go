@@ -51,7 +51,8 @@ func TestHistoryOfTheGone(t *testing.T) {
 
 func TestSizes(t *testing.T) {
 	a := ask(orchard(t).herd(), reading.Ask{Topic: "sizes"})
-	require.Contains(t, a.Text, "Feeder north holds 300 lb; feeder south holds 250 lb; water barrel blue holds 55 gal, 2 nipples")
+	require.Contains(t, a.Text, "4 pigs: ")
+	require.Contains(t, a.Text, "feeder north holds 300 lb; feeder south holds 250 lb; water barrel blue holds 55 gal, 2 nipples")
 	require.Equal(t, "Feeder north holds 300 lb.", ask(orchard(t).herd(), reading.Ask{Topic: "sizes", What: "north"}).Text)
 }
 

@@ -121,4 +121,5 @@ var answerSentences = catalogue{
 	"past":        "{d0}: {n0}.",
 	"no_past":     "Nothing on file[ for {n}].",
 	"sizes":       "{n0}.",
+	"sizes_pigs":  "{q0|pig|pigs}[: {n}]",
 }
