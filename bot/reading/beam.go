@@ -291,6 +291,7 @@ func (r *reader) wordFeatures(it *item, add func(feature)) {
 	if it.pig >= 0 {
 		add(kPig)
 		r.idle = -0.2
+		r.foreign = strayName
 	}
 	if it.group >= 0 {
 		add(kGroup)
@@ -333,6 +334,10 @@ func (r *reader) wordFeatures(it *item, add func(feature)) {
 		add(kBlank)
 	}
 }
+
+// strayName is what it costs to take the name of a pig into a fact that is about
+// no pig.
+const strayName = -1.3
 
 func trailing(w uint64) int { return bits.TrailingZeros64(w) }
 

@@ -67,6 +67,11 @@ func (r *reader) build() {
 				continue
 			}
 		}
+		if it.s == "then" && n == 1 && len(r.items) > 0 {
+			gap = max(gap, gapComma) // what comes then is another fact
+			i += n
+			continue
+		}
 		it.to = r.toks[i+n-1].to
 		if it.s == "but" && n == 1 && len(r.items) > 0 && !r.items[len(r.items)-1].isAny(setOf(sAll, sEach)) {
 			it.gap = max(it.gap, gapComma)

@@ -23,15 +23,21 @@ type contents struct {
 	wrong    bool // an amount of the other kind: gallons of feed
 	bare     bool // the amount had no unit
 	approx   bool
-	bags     bool // the amount was counted in bags or buckets
-	second   bool // a bare number stands beside the amount
-	said     int  // its item
+	bags     bool      // the amount was counted in bags or buckets
+	second   bool      // a bare number stands beside the amount
+	said     int       // its item
+	rivals   []float64 // bare numbers beside the amount that do not add up with it
 }
 
 // contentsOf reads the amounts, marks and verbs of items[i:j].
 func (r *reader) contentsOf(i, j int, feed bool) contents {
 	c := contents{said: -1}
+	joined, explicit := false, false
 	add := func(v float64) {
+		if c.bare && c.amount != nil && !joined && explicit { // a unit is worth more than none
+			r.items[c.said].used = false
+			c.amount, c.each, c.bare = nil, nil, false
+		}
 		c.each = append(c.each, v)
 		if c.amount == nil {
 			c.amount = model.Float(v)
@@ -45,6 +51,8 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 		if k > i {
 			prev = &r.items[k-1]
 		}
+		joined = it.plus || it.is(sMore) || prev.is(sMore)
+		explicit = it.kind == itQty
 		switch {
 		case it.kind == itQty && it.unit.dim() == mass && feed, it.kind == itQty && it.unit.dim() == volume && !feed:
 			if c.amount != nil && c.vessels == 0 && sameAmount(*c.amount, it.si()) {
@@ -104,6 +112,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			} else if !sameAmount(*c.amount, u.si(it.v)) {
 				c.second = true
 				if !r.addsUp(k, i, j) {
+					if c.bare {
+						c.rivals = append(c.rivals, u.si(it.v))
+					}
 					continue // left to be asked about or quoted
 				}
 				add(u.si(it.v))

@@ -24,6 +24,14 @@ func (r *reader) vet(s span, from int) {
 		if len(r.c.Herd.Animals) > 0 && !r.has(s, sPen) && !r.hasThing(s) && r.sizeless(s) {
 			r.takeBack(s, from) // "they're in the garden"
 		}
+	case fSetFeeder, fSetBarrel:
+		known := len(r.c.Herd.Feeders)
+		if s.frame == fSetBarrel {
+			known = len(r.c.Herd.Barrels)
+		}
+		if known > 0 && (r.eachNamed(s.i, s.j) || !r.has(s, sHolds) && !r.quoteHas(s, "new", "another", "added", "add", "bought", "got", "extra", "second", "third") && r.otherWords(s) > 3) {
+			r.takeBack(s, from)
+		}
 	case fArrive:
 		if r.alive > 0 && (!r.cameOutright(s) || r.allOurs(from)) {
 			r.takeBack(s, from)

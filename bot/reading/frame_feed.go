@@ -60,6 +60,9 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.whichFeeder(whole, c, nil)
 		return
 	}
+	if len(c.rivals) > 0 && len(names) == 1 && c.bare && c.vessels == 0 && r.rivalry(s, names[0], &c) {
+		return
+	}
 	if c.vessels > 0 {
 		r.askSize(whole, names[0], c)
 		return
@@ -117,6 +120,41 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 			}
 		}
 	}
+}
+
+// rivalry settles which of several bare numbers was poured: the only one that a
+// feeder can take, or else it asks and says so.
+func (r *reader) rivalry(s span, name string, c *contents) bool {
+	room := 0.0
+	if f := r.c.Herd.Feeder(name); f != nil {
+		room = r.judge.room(f)
+	}
+	var fit []float64
+	for _, kg := range append([]float64{*c.amount}, c.rivals...) {
+		if kg >= leastPourKg && (room == 0 || kg <= room*pourSlack) {
+			fit = append(fit, kg)
+		}
+	}
+	if len(fit) == 1 {
+		c.amount = model.Float(fit[0])
+	}
+	if len(fit) < 2 {
+		return false
+	}
+	cl := Clarify{About: "refill", Code: "doubtful", Names: []string{name}, Want: "feed_kg"}
+	for _, kg := range fit {
+		one := *c
+		one.amount, one.rivals = model.Float(kg), nil
+		if act, ok := r.feedFact(name, one, 1); ok && len(cl.Choices) < 3 {
+			e := r.draft(act, s)
+			cl.Draft = append(cl.Draft[:0], e)
+			cl.Choices = append(cl.Choices, Choice{Code: "meant", Q: []model.Quantity{{Value: kg, Unit: model.Kilograms}}, Entries: []Entry{e}})
+		}
+	}
+	cl.Choices = append(cl.Choices, Choice{Code: "nothing"})
+	r.useAll(s)
+	r.clarify(cl, s)
+	return true
 }
 
 // pourWasFull marks the pour right before the span as having filled its feeder:

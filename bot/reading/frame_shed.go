@@ -351,6 +351,12 @@ func (r *reader) fillSpend(s span) {
 			at = append(at, k)
 		}
 	}
+	if k := r.firstQty(s, money); k >= 0 && !r.has(span{s.frame, s.i, k}, sPay) {
+		for len(at) > 0 && at[0] < k && r.items[at[0]].kind == itNum {
+			at = at[1:] // "94 today and had a flat, 85 dollars"
+			s.i = min(k, r.clauseFrom(k))
+		}
+	}
 	if len(at) > 1 && at[1]-at[0] == 1 && r.saidInWords(at[0]) && r.saidInWords(at[1]) && r.items[at[1]].v < 100 { // "twenty two fifty"
 		r.items[at[0]].v += r.items[at[1]].v / 100
 		r.items[at[1]].used, r.items[at[1]].sense = true, setOf(sFiller)

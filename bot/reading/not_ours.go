@@ -67,7 +67,10 @@ func (r *reader) verbsForward(spans []span) []span {
 	filling := func(f frame) bool { return f == fFeed || f == fWater || f == fWallow }
 	for n := 1; n < len(spans); n++ {
 		a, b := &spans[n-1], &spans[n]
-		if !filling(a.frame) || !filling(b.frame) || a.frame == b.frame || b.i >= b.j || r.items[b.i].gap != gapNone {
+		if filling(a.frame) && b.frame != a.frame {
+			r.fullBack(a, b)
+		}
+		if !filling(a.frame) || !filling(b.frame) && b.frame != fDrug || a.frame == b.frame || b.i >= b.j || r.items[b.i].gap != gapNone {
 			continue
 		}
 		t := a.j - 1
@@ -75,12 +78,14 @@ func (r *reader) verbsForward(spans []span) []span {
 			t--
 		}
 		if t <= a.i {
-			continue
+			if t = r.lastVerb(*a); t <= a.i {
+				continue
+			}
 		}
 		verb, only := false, true
 		for k := t; k < a.j; k++ {
 			it := &r.items[k]
-			verb = verb || it.isAny(setOf(sFill, sPour))
+			verb = verb || it.isAny(setOf(sFill, sPour, sGave))
 			only = only && (it.kind == itDay || it.kind == itClock || it.kind == itWord && it.isAny(setOf(sFill, sPour, sFiller, sAnd, sPronoun)) && !it.isAny(setOf(sWater, sBarrel, sFeeder, sFeed, sWallow)))
 		}
 		if verb && only {
@@ -88,6 +93,42 @@ func (r *reader) verbsForward(spans []span) []span {
 		}
 	}
 	return spans
+}
+
+// lastVerb is the item of a verb of filling that ends a span whose level or
+// amount is told before it, 0 if there is none: "barrels half | filled | big hopper".
+func (r *reader) lastVerb(a span) int {
+	t := a.j - 1
+	for t > a.i && r.items[t].kind == itWord && r.items[t].isAny(setOf(sFiller, sPronoun)) && !r.items[t].isAny(setOf(sFill, sPour)) {
+		t--
+	}
+	if !r.items[t].isAny(setOf(sFill, sPour)) || r.items[t].is(sFull) {
+		return 0
+	}
+	for k := a.i; k < t; k++ {
+		if it := &r.items[k]; it.kind == itFrac || it.isAny(setOf(sFull, sEmpty)) || it.number() && !it.soft {
+			return t
+		}
+	}
+	return 0
+}
+
+// fullBack gives a "full" that begins a span, and that another clause follows, to
+// the filling right before it: "filled big hopper 165, full, the wallow ...".
+func (r *reader) fullBack(a, b *span) {
+	k := b.i
+	for k < b.j && r.items[k].kind == itWord && r.items[k].isAny(setOf(sFiller, sIs, sNow, sPronoun)) && !r.items[k].is(sFull) && k < b.i+4 {
+		k++
+	}
+	if k+1 >= b.j || !r.items[k].is(sFull) || r.items[k].is(sFill) || r.items[k+1].gap < gapAnd || r.items[b.i].gap >= gapStop {
+		return
+	}
+	for x := a.i; x < a.j; x++ {
+		if r.items[x].isAny(setOf(sFull, sEmpty)) && !r.items[x].is(sFill) {
+			return
+		}
+	}
+	a.j, b.i = k+1, k+1
 }
 
 // saysIt says that the thing filled is an "it" or a "them".
