@@ -25,7 +25,7 @@ func (r *reader) settleContainers() {
 			inBarrels = inBarrels || strings.Contains(strings.ToLower(b.Name), word)
 		}
 		switch {
-		case inFeeders && !inBarrels:
+		case inFeeders && !inBarrels, word == it.s && len(h.Feeders) > 0 && r.toldByWeight(k):
 			it.sense.drop(sBarrel)
 			it.sense.add(sFeeder)
 		case inBarrels && !inFeeders, !inFeeders && len(h.Barrels) > 0:
@@ -36,6 +36,29 @@ func (r *reader) settleContainers() {
 			it.either = true
 		}
 	}
+}
+
+// toldByWeight reports whether what went into the thing at item k is told by
+// weight or in bags, nothing between: then it is feed, whatever the thing is
+// called, for water is told by volume.
+func (r *reader) toldByWeight(k int) bool {
+	i, j := k, k+1
+	for i > 0 && r.items[i].gap < gapAnd {
+		i--
+	}
+	for j < len(r.items) && r.items[j].gap < gapAnd {
+		j++
+	}
+	weight := false
+	for n := i; n < j; n++ {
+		switch it := &r.items[n]; {
+		case it.qty(volume), n != k && it.isAny(setOf(sWater, sWatered)), it.pig >= 0, it.barrel >= 0:
+			return false
+		case it.qty(mass), it.qty(vessel) && it.unit == unitBag:
+			weight = true
+		}
+	}
+	return weight
 }
 
 // thingsThatGot takes "got" behind a feeder or a barrel for what went into it:

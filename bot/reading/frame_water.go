@@ -9,10 +9,6 @@ func (r *reader) fillWater(s span) {
 	if r.wallowWater(s) {
 		return
 	}
-	if r.weighed(s) {
-		r.fillFeed(span{fFeed, s.i, s.j})
-		return
-	}
 	r.hoppersToo(s)
 	s = r.feederBeside(r.feedBeside(s))
 	ps := r.portions(s, false)
@@ -27,22 +23,6 @@ func (r *reader) fillWater(s span) {
 		}
 		r.waterEntries(span{s.frame, p.i, p.j}, p.things, c, s)
 	}
-}
-
-// weighed reports whether what went in is told by weight or in bags, which is
-// feed whatever the thing was called: water is told by volume.
-func (r *reader) weighed(s span) bool {
-	feed := false
-	for k := s.i; k < s.j; k++ {
-		it := &r.items[k]
-		switch {
-		case it.qty(volume), it.is(sWater), it.barrel >= 0:
-			return false
-		case it.qty(mass), it.kind == itQty && (it.unit == unitBag || it.unit == unitSack):
-			feed = true
-		}
-	}
-	return feed && len(r.c.Herd.Feeders) > 0
 }
 
 // feederBeside reads a feeder that ends a span about water that was filled,
