@@ -31,6 +31,9 @@ func (r *reader) build() {
 				r.markQuestion()
 			case "&", "/":
 				gap = max(gap, gapAnd)
+				if t.s == "/" && t.spaced && i+1 < len(r.toks) && r.toks[i+1].spaced {
+					gap = max(gap, gapComma)
+				}
 			case "+":
 				if i+1 < len(r.toks) && r.toks[i+1].kind == tokNum && !r.toks[i+1].spaced && t.spaced {
 					plus = true

@@ -110,6 +110,9 @@ func (r *reader) rangeTo(it *item, j int) int {
 	}
 	dash := (t.s == "-" || t.s == "–") && !u.spaced == !t.spaced
 	or := t.s == "or" && u.v > it.v && u.v < it.v*2
+	if dash && t.spaced && u.v <= it.v {
+		dash = false // a dash between two facts: "low of 71 - 9 bags"
+	}
 	if !dash && !or {
 		return 0
 	}

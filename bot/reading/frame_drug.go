@@ -73,6 +73,9 @@ func (r *reader) fillDrug(s span) {
 	if worm {
 		about = "worm"
 	}
+	if named := r.lastNamed(s.i); !sel.any && named >= 0 && (len(r.subject) != 1 || r.subject[0] != named) {
+		r.subject = append(r.subject[:0], named) // whom the sentence spoke of last
+	}
 	switch {
 	case !sel.any && r.alive == 1:
 		sel = selection{pigs: []int16{0}, any: true}
@@ -113,6 +116,16 @@ func (r *reader) fillDrug(s span) {
 	}
 	r.remember(sel)
 	r.out = append(r.out, draft)
+}
+
+// lastNamed is the pig named last before item k in its sentence, -1 if none.
+func (r *reader) lastNamed(k int) int16 {
+	for n := k - 1; n >= r.sentenceStart(k); n-- {
+		if it := &r.items[n]; it.pig >= 0 && int(it.pig) < r.alive && !it.near {
+			return it.pig
+		}
+	}
+	return -1
 }
 
 // bareHour reads "at 6" and "around 7" as the hour of a dose.

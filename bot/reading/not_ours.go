@@ -67,6 +67,9 @@ func (r *reader) verbsForward(spans []span) []span {
 	filling := func(f frame) bool { return f == fFeed || f == fWater || f == fWallow }
 	for n := 1; n < len(spans); n++ {
 		a, b := &spans[n-1], &spans[n]
+		if a.frame == fSpend && b.i+1 < b.j && a.i < a.j && r.items[a.j-1].number() && r.items[b.i].gap == gapNone && r.items[b.i].kind == itWord && r.items[b.i+1].gap >= gapAnd {
+			a.j, b.i = a.j+1, b.i+1 // "12.50 tape | and plum 36"
+		}
 		if filling(a.frame) && b.frame != a.frame {
 			r.fullBack(a, b)
 		}

@@ -73,7 +73,7 @@ func (r *reader) readItems() {
 					break
 				}
 			}
-			s = r.trimNegated(s)
+			s = r.trimNegatedHead(r.trimNegated(s))
 			if why := r.mood(s); why != "" {
 				if !r.knowsMore(why, s) {
 					r.useAll(s)
@@ -130,6 +130,8 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fRemind)
 		case it.is(sBackIn) && it.pig < 0 && (len(r.items) == 1 || r.openAlarm(model.AlarmOut) != nil && k == r.sentenceStart(k)):
 			r.force[k] = uint8(fAlarm)
+		case it.kind == itNum && r.degreesToday(k):
+			r.forceRange(k, k+2, fWeather)
 		case it.kind == itClock && r.wallClock(k):
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fZone)
 		case it.is(sUndo) && r.amountless(k+1, r.clauseEnd(k)) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)):
@@ -178,6 +180,23 @@ func (r *reader) noteFormal(k int) bool {
 		}
 	}
 	return r.items[k].s == "note that" && k+1 < len(r.items) && (r.items[k+1].s == "the" || r.items[k+1].pig >= 0)
+}
+
+// degreesToday says that the clause of item k is but a number and the day, which
+// is how hot it is: "94 today".
+func (r *reader) degreesToday(k int) bool {
+	it := &r.items[k]
+	if it.soft || it.ord || it.rng || it.plus || k+1 >= len(r.items) || k > 0 && (it.gap < gapAnd || r.items[k-1].pig >= 0 || r.items[k-1].kind == itThing || r.items[k-1].label) {
+		return false
+	}
+	d := &r.items[k+1]
+	if d.kind != itDay || d.gap != gapNone || d.day.form != dayOffset || d.day.a != 0 || k+2 < len(r.items) && r.items[k+2].gap < gapAnd {
+		return false
+	}
+	if r.units == model.Metric {
+		return it.v >= 10 && it.v <= 45
+	}
+	return it.v >= 60 && it.v <= 118
 }
 
 // reports says that the sentence from item k on tells an amount, a level or an

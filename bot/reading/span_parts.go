@@ -78,6 +78,14 @@ func (r *reader) trimNegated(s span) span {
 				from-- // "otis 192 and hazel i did not get"
 			}
 		}
+		if from <= s.i && !plan { // "pepper 172 otis 190 clover i couldn't get"
+			for n := k - 1; n > s.i && n >= k-3; n-- {
+				if r.items[n].pig >= 0 {
+					from = n
+					break
+				}
+			}
+		}
 		if from <= s.i {
 			return s
 		}
@@ -99,6 +107,39 @@ func (r *reader) trimNegated(s span) span {
 			s.j = from
 		}
 		return s
+	}
+	return s
+}
+
+// trimNegatedHead takes an opening clause that only says what was not done off a
+// span: "boys not, pepper 170, otis 188".
+func (r *reader) trimNegatedHead(s span) span {
+	e := s.i + 1
+	for e < s.j && r.items[e].gap < gapComma {
+		e++
+	}
+	if e >= s.j || r.items[e].s == "but" {
+		return s
+	}
+	not := false
+	for k := s.i; k < e; k++ {
+		it := &r.items[k]
+		if it.number() && !it.soft || it.kind == itDim || it.isAny(setOf(sIf, sPlan, sHearsay, sForeign, sFull, sEmpty, sSick, sWorm, sProduct, sDied, sSold)) {
+			return s
+		}
+		not = not || (it.is(sNot) || it.s == "not") && !it.isAny(setOf(sBut, sSick, sDown, sNoWater, sNoFeed))
+	}
+	if !not {
+		return s
+	}
+	for k := e; k < s.j; k++ {
+		if it := &r.items[k]; (it.number() || it.kind == itDim) && !it.soft {
+			for n := s.i; n < e; n++ {
+				r.items[n].used = true
+			}
+			s.i = e
+			return s
+		}
 	}
 	return s
 }

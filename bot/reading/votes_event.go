@@ -31,6 +31,7 @@ func castEvents(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFu
 	f = fSick
 	word(f, bAnchor, 2.0, sSick)
 	word(f, bAnchor, 1.9, sWell)
+	word(f, 0, -1.5, sGave)
 	give(f, bWho, 1.1, kPig)
 	give(f, bWho, 0.9, kGroup)
 	word(f, bWho, 0.7, sAll, sBoth, sRest, sBarrow, sGilt, sPigs, sYoung, sOld, sBut, sPronoun)
