@@ -139,7 +139,7 @@ func readSetup(c reading.Context, p *reading.Pending, text string) reading.Readi
 // isSkipLabel reports whether the text is the label, or its number, that skips.
 func isSkipLabel(p *reading.Pending, text string) bool {
 	for i, l := range p.Labels {
-		if i == len(p.Labels)-1 && (strings.EqualFold(l, strings.TrimSpace(text))) {
+		if i == len(p.Labels)-1 && strings.EqualFold(l, strings.TrimSpace(text)) {
 			return true
 		}
 	}

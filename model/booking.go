@@ -25,7 +25,8 @@ func (h *Herd) BookingDue(today Day) (BookingDue, error) {
 	b.On, b.Pigs = b.Window.Low-BookingLeadDays, h.Alive(today)
 	b.Reasons = []Reason{
 		{Code: BookingWindow, On: b.Window.Mid, Q: []Quantity{
-			{float64(b.Window.Low - today), Days}, {float64(b.Window.High - today), Days}, {h.TargetKg, Kilograms}}},
+			{float64(b.Window.Low - today), Days}, {float64(b.Window.High - today), Days}, {h.TargetKg, Kilograms},
+		}},
 		{Code: BookingLead, On: b.On, Q: []Quantity{{BookingLeadDays, Days}}},
 	}
 	if next, ok := h.NextBooking(today); ok {

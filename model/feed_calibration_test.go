@@ -43,9 +43,11 @@ func TestFeedEdgesKeepTheirPromise(t *testing.T) {
 		pigs := []int{2, 4, 8}[seed%3]
 		s := tellHerd(t).tell("2026-05-02 00:00", Arrive{Count: pigs, WeightKg: Float(60)},
 			Setting{Key: SetFeeder, Thing: &Thing{Name: "barrel", CapacityL: Float(60 * float64(pigs))}})
-		truth := &trueFeeder{rng: rng, pigs: pigs,
+		truth := &trueFeeder{
+			rng: rng, pigs: pigs,
 			capacity: 60 * float64(pigs) * feedDensityKgL * (1 + capacityLSD*rng.NormFloat64()),
-			appetite: math.Exp(appetiteSD * rng.NormFloat64())}
+			appetite: math.Exp(appetiteSD * rng.NormFloat64()),
+		}
 		weight := 50 + 30*rng.Float64()
 		one := feedUseKgD(weight, "", 0)
 		truth.use = func(Day) float64 { return float64(pigs) * one }

@@ -115,7 +115,8 @@ func (f *feedFit) reasons(g gaussian, marks []feedMark, o *outlook, at time.Time
 		}
 	}
 	out = append(out, Reason{Code: ReasonFeedPigs, Q: []Quantity{
-		{float64(o.now.pigs), Count}, {o.now.weightKg, Kilograms},
+		{float64(o.now.pigs), Count},
+		{o.now.weightKg, Kilograms},
 		{math.Exp(g.mean[placeAppetite]) * o.now.kg, KilogramsPerDay},
 	}})
 	out = append(out, f.appetiteReasons(Estimate{g.mean[placeAppetite], math.Sqrt(g.at(placeAppetite, placeAppetite))}, at)...)

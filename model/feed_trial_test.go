@@ -90,7 +90,8 @@ func TestFeedForecastOnTrialPigs(t *testing.T) {
 				}
 			}
 			records = append(records, model.Record{ID: "feeder", On: trialStart, At: trialStart.At(8*60, loc), Fact: model.Setting{
-				Key: model.SetFeeder, Thing: &model.Thing{Name: "barrel", CapacityKg: &capacity}}})
+				Key: model.SetFeeder, Thing: &model.Thing{Name: "barrel", CapacityKg: &capacity},
+			}})
 			for w := 0; w < 11; w++ {
 				day := trialDay(w)
 				now := noon(day)

@@ -24,8 +24,10 @@ func season(n, weeks int) []model.Record {
 		day := from + model.Day(7*w)
 		for i, name := range names {
 			kg := 20 + float64(w)*(4.5+0.1*float64(i%7)) + float64((i*7+w*5)%5-2)
-			records = append(records, model.Record{ID: fmt.Sprint(name, w), On: day, At: noon(day),
-				Fact: model.Weigh{Animals: []string{name}, WeightKg: kg, By: model.ByScale}})
+			records = append(records, model.Record{
+				ID: fmt.Sprint(name, w), On: day, At: noon(day),
+				Fact: model.Weigh{Animals: []string{name}, WeightKg: kg, By: model.ByScale},
+			})
 		}
 	}
 	return records
@@ -61,8 +63,10 @@ func BenchmarkForecastOfUnnamedPigs(b *testing.B) {
 	records := []model.Record{{ID: "arrive", On: trialStart, At: trialStart.At(8*60, loc), Fact: model.Arrive{Count: 20, WeightKg: model.Float(20)}}}
 	for w := range 20 {
 		day := trialStart + model.Day(7*w)
-		records = append(records, model.Record{ID: fmt.Sprint("w", w), On: day, At: noon(day),
-			Fact: model.Weigh{Animals: []string{model.All}, WeightKg: 20 + 4.8*float64(w), By: model.ByEye}})
+		records = append(records, model.Record{
+			ID: fmt.Sprint("w", w), On: day, At: noon(day),
+			Fact: model.Weigh{Animals: []string{model.All}, WeightKg: 20 + 4.8*float64(w), By: model.ByEye},
+		})
 	}
 	benchmarkRecords(b, records, trialDay(19))
 }

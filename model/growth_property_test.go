@@ -52,8 +52,10 @@ func drawSeasonFrom(t *rapid.T, leastKg float64) []Record {
 		}
 		if rapid.IntRange(0, 5).Draw(t, "mean") == 0 {
 			kg, _ := tableWeight(tableDay(start) + 7*float64(w))
-			records = append(records, Record{ID: fmt.Sprint("m", w), On: day, At: day.At(700, time.UTC),
-				Fact: Weigh{Animals: []string{All}, WeightKg: kg, By: ByEye}})
+			records = append(records, Record{
+				ID: fmt.Sprint("m", w), On: day, At: day.At(700, time.UTC),
+				Fact: Weigh{Animals: []string{All}, WeightKg: kg, By: ByEye},
+			})
 		}
 	}
 	if rapid.Bool().Draw(t, "sick") {
@@ -164,8 +166,10 @@ func TestAnExpectedWeighingNeverWidens(t *testing.T) {
 		if kg < 3 {
 			t.Skip("no pig weighs that")
 		}
-		more := Fold(append(shuffled(records, 1), Record{ID: "expected", On: on, At: on.At(600, time.UTC),
-			Fact: Weigh{Animals: []string{a.Name}, WeightKg: kg, By: by}}))
+		more := Fold(append(shuffled(records, 1), Record{
+			ID: "expected", On: on, At: on.At(600, time.UTC),
+			Fact: Weigh{Animals: []string{a.Name}, WeightKg: kg, By: by},
+		}))
 		ahead := on + Day(rapid.IntRange(0, 30).Draw(t, "ahead"))
 		f, g := h.growth(), more.growth()
 		_, was := f.sum(growthTerm{f.pigs[a.Number], float64(ahead), 1})

@@ -95,7 +95,8 @@ func (f *growthFit) reasons(pigs []*growthPig, on Day, s growthState) []Reason {
 // reason says that a pig was last weighed so.
 func (r *growthReading) reason(on Day) Reason {
 	return Reason{Code: ReasonLastWeighed, Names: []string{r.by}, On: Day(r.day), Q: []Quantity{
-		{r.kg, Kilograms}, {float64(on) - r.day, Days}}}
+		{r.kg, Kilograms}, {float64(on) - r.day, Days},
+	}}
 }
 
 // startReasons says what is known of the start, where nothing was weighed.
@@ -131,8 +132,10 @@ func (f *growthFit) pathReasons(pigs []*growthPig, on Day, s growthState) []Reas
 		}
 		for _, r := range p.readings {
 			if r.wrong > 0.5 {
-				out = append(out, Reason{Code: ReasonReadingDoubted, Names: p.animal.names(),
-					On: Day(r.day), Q: []Quantity{{r.kg, Kilograms}}})
+				out = append(out, Reason{
+					Code: ReasonReadingDoubted, Names: p.animal.names(),
+					On: Day(r.day), Q: []Quantity{{r.kg, Kilograms}},
+				})
 			}
 		}
 	}

@@ -73,8 +73,10 @@ func (h *Herd) leavePen(p *Pen, pigs []*Animal, today Day) (Due, error) {
 	}}}
 	if p.AreaM2 == nil {
 		d.On = since + moveDefaultDays
-		d.Reasons = append(d.Reasons, Reason{Code: MoveDefaultDays, Names: []string{p.Name},
-			Q: []Quantity{{moveDefaultDays, Days}}})
+		d.Reasons = append(d.Reasons, Reason{
+			Code: MoveDefaultDays, Names: []string{p.Name},
+			Q: []Quantity{{moveDefaultDays, Days}},
+		})
 		h.addRest(&d, today)
 		return d, nil
 	}
@@ -102,8 +104,10 @@ func (h *Herd) leavePen(p *Pen, pigs []*Animal, today Day) (Due, error) {
 			soFar = load
 		}
 	}
-	d.Reasons = append(d.Reasons, Reason{Code: MoveLoad, Names: []string{p.Name},
-		Q: []Quantity{{soFar, Count}, {bears, Count}}})
+	d.Reasons = append(d.Reasons, Reason{
+		Code: MoveLoad, Names: []string{p.Name},
+		Q: []Quantity{{soFar, Count}, {bears, Count}},
+	})
 	h.addRest(&d, today)
 	return d, nil
 }

@@ -81,8 +81,10 @@ func (h *Herd) addRest(d *Due, today Day) {
 	}
 	d.Reasons = append(d.Reasons, Reason{Code: MoveRest, Q: []Quantity{{restDays, Days}}})
 	if rested != nil {
-		d.Reasons = append(d.Reasons, Reason{Code: MoveRested, Names: []string{rested.Name},
-			Q: []Quantity{{float64(longest), Days}}})
+		d.Reasons = append(d.Reasons, Reason{
+			Code: MoveRested, Names: []string{rested.Name},
+			Q: []Quantity{{float64(longest), Days}},
+		})
 	}
 }
 

@@ -99,8 +99,10 @@ func (h *Herd) outgrown(light PigWeight, meanKg float64, today Day) ([]Outgrown,
 		if lightest {
 			days = t.Animals[light.Animal].Days
 		}
-		out = append(out, Outgrown{Code: code, Days: days, FromKg: kg, Value: value,
-			Reasons: []Reason{{Code: code, On: days.Mid, Q: []Quantity{{value, unit}, {kg, Kilograms}}}}})
+		out = append(out, Outgrown{
+			Code: code, Days: days, FromKg: kg, Value: value,
+			Reasons: []Reason{{Code: code, On: days.Mid, Q: []Quantity{{value, unit}, {kg, Kilograms}}}},
+		})
 		return nil
 	}
 	// A nipple is raised to the height of the next weight of the table before the

@@ -29,12 +29,18 @@ type ParasiteFacts struct {
 }
 
 var parasites = []ParasiteFacts{
-	{LargeRoundworm, 42, 56, 14.5, 21, 9,
-		"Ascaris: The Neglected Parasite, 2013, for 42 days; Parasites and Vectors 9:80, 2016, for 14.5 °C and 9 years; three weeks to ripen from a student note", FromSource},
-	{Whipworm, 41, 49, 16, 70, 11,
-		"Parasitology 1973 for 41 to 47 days; Merck Veterinary Manual 2012 for 6 to 7 and for 10 to 12 weeks and 11 years; Research in Veterinary Science 26, 1979, for 16 °C", FromSource},
-	{NodularWorm, 17, 21, 10, 7, 1,
-		"Parasitology, about 1980, for 10 °C and a year on pasture; prepatent period and the week to ripen from memory", FromMemory},
+	{
+		LargeRoundworm, 42, 56, 14.5, 21, 9,
+		"Ascaris: The Neglected Parasite, 2013, for 42 days; Parasites and Vectors 9:80, 2016, for 14.5 °C and 9 years; three weeks to ripen from a student note", FromSource,
+	},
+	{
+		Whipworm, 41, 49, 16, 70, 11,
+		"Parasitology 1973 for 41 to 47 days; Merck Veterinary Manual 2012 for 6 to 7 and for 10 to 12 weeks and 11 years; Research in Veterinary Science 26, 1979, for 16 °C", FromSource,
+	},
+	{
+		NodularWorm, 17, 21, 10, 7, 1,
+		"Parasitology, about 1980, for 10 °C and a year on pasture; prepatent period and the week to ripen from memory", FromMemory,
+	},
 }
 
 // Parasites lists the worms with what is published of them.

@@ -21,8 +21,10 @@ var rationFigures = map[string]func(t *testing.T, r publishedRow) float64{
 		return (m.LeanKg*r.in["lean"] + m.RichKg*r.in["rich"]) / (lean + rich)
 	},
 	"least_cost_meal_pct": func(t *testing.T, r publishedRow) float64 {
-		m, err := LeastCostMix(MixQuery{WeightKg: r.in["weight_kg"], BatchKg: 100, FixedKg: map[string]float64{"mineral premix": r.in["premix_pct"]},
-			Feeds: []PricedFeed{{Name: "corn", PerKg: 1}, {Name: "soybean meal 48", PerKg: 2}}})
+		m, err := LeastCostMix(MixQuery{
+			WeightKg: r.in["weight_kg"], BatchKg: 100, FixedKg: map[string]float64{"mineral premix": r.in["premix_pct"]},
+			Feeds: []PricedFeed{{Name: "corn", PerKg: 1}, {Name: "soybean meal 48", PerKg: 2}},
+		})
 		require.NoError(t, err)
 		return m.Recipe.Ingredients["soybean meal 48"]
 	},

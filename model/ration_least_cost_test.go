@@ -10,15 +10,21 @@ import (
 )
 
 var homeFeeds = []PricedFeed{
-	{Name: "corn", PerKg: 0.20}, {Name: "barley", PerKg: 0.22}, {Name: "soybean meal 48", PerKg: 0.50},
-	{Name: "peas", PerKg: 0.35}, {Name: "wheat middlings", PerKg: 0.18}, {Name: "lysine hcl", PerKg: 3},
+	{Name: "corn", PerKg: 0.20},
+	{Name: "barley", PerKg: 0.22},
+	{Name: "soybean meal 48", PerKg: 0.50},
+	{Name: "peas", PerKg: 0.35},
+	{Name: "wheat middlings", PerKg: 0.18},
+	{Name: "lysine hcl", PerKg: 3},
 }
 
 func TestCheapestMixOfCornAndMealIsThePearsonSquare(t *testing.T) {
 	// With two feeds and one binding need there is one mix only, and the square
 	// finds it too.
-	q := MixQuery{WeightKg: 87.5, BatchKg: 100, FixedKg: map[string]float64{"mineral premix": 3},
-		Feeds: []PricedFeed{{Name: "soybean meal 48", PerKg: 0.5}, {Name: "corn", PerKg: 0.2}}}
+	q := MixQuery{
+		WeightKg: 87.5, BatchKg: 100, FixedKg: map[string]float64{"mineral premix": 3},
+		Feeds: []PricedFeed{{Name: "soybean meal 48", PerKg: 0.5}, {Name: "corn", PerKg: 0.2}},
+	}
 	m, err := LeastCostMix(q)
 	require.NoError(t, err)
 	square, err := PearsonSquare(0.185, 2.634, 0.73, 100, 3)

@@ -58,8 +58,15 @@ func TestPearsonSquareIsExact(t *testing.T) {
 		require.GreaterOrEqual(t, m.RichKg, 0.0)
 	})
 	for _, c := range [][5]float64{
-		{9, 44, 8, 100, 0}, {9, 44, 45, 100, 0}, {44, 9, 16, 100, 0}, {9, 44, 43, 100, 5}, {9, 44, 16, 0, 0},
-		{9, 44, 16, 100, 100}, {math.NaN(), 44, 16, 100, 0}, {9, 101, 16, 100, 0}, {9, 44, math.NaN(), 100, 0},
+		{9, 44, 8, 100, 0},
+		{9, 44, 45, 100, 0},
+		{44, 9, 16, 100, 0},
+		{9, 44, 43, 100, 5},
+		{9, 44, 16, 0, 0},
+		{9, 44, 16, 100, 100},
+		{math.NaN(), 44, 16, 100, 0},
+		{9, 101, 16, 100, 0},
+		{9, 44, math.NaN(), 100, 0},
 	} {
 		_, err := PearsonSquare(c[0], c[1], c[2], c[3], c[4])
 		var out *OutOfRange
@@ -123,8 +130,11 @@ func TestTheTagGoesBeforeTheTable(t *testing.T) {
 	require.Equal(t, []string{"concentrate"}, mixed.Unknown)
 	require.Error(t, Recipe{Ingredients: map[string]float64{"corn": 1}, TagProteinPct: map[string]float64{"corn": 120}}.Check())
 	var out *OutOfRange
-	for _, bad := range []Recipe{{}, mix(map[string]float64{"corn": -1}), mix(map[string]float64{"corn": math.NaN()}),
-		{Ingredients: map[string]float64{"corn": 1}, TagProteinPct: map[string]float64{"corn": math.Inf(1)}}} {
+	for _, bad := range []Recipe{
+		{},
+		mix(map[string]float64{"corn": -1}), mix(map[string]float64{"corn": math.NaN()}),
+		{Ingredients: map[string]float64{"corn": 1}, TagProteinPct: map[string]float64{"corn": math.Inf(1)}},
+	} {
 		_, err = AnalyseMix(bad)
 		require.ErrorAs(t, err, &out)
 	}

@@ -29,8 +29,10 @@ func WholeSackBatch(m Recipe, ingredient string, sackKg float64) (SackBatch, err
 	for _, name := range sortedKeys(m.Ingredients) {
 		out.Recipe.Ingredients[name] = m.Ingredients[name] * by
 	}
-	out.Reasons = []Reason{{Code: ReasonSackScaled, Names: []string{ingredient},
-		Q: []Quantity{{kg, Kilograms}, {kg * by, Kilograms}}}}
+	out.Reasons = []Reason{{
+		Code: ReasonSackScaled, Names: []string{ingredient},
+		Q: []Quantity{{kg, Kilograms}, {kg * by, Kilograms}},
+	}}
 	return out, nil
 }
 

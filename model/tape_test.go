@@ -13,8 +13,16 @@ func TestTapeOutsideItsRange(t *testing.T) {
 		girth, length float64
 		quantity      string
 	}{
-		{63.9, 0, "girth"}, {119.6, 0, "girth"}, {0, 0, "girth"}, {-80, 0, "girth"}, {math.NaN(), 0, "girth"},
-		{63, 90, "girth"}, {128, 90, "girth"}, {90, 50, "length"}, {90, 153, "length"}, {90, math.NaN(), "length"},
+		{63.9, 0, "girth"},
+		{119.6, 0, "girth"},
+		{0, 0, "girth"},
+		{-80, 0, "girth"},
+		{math.NaN(), 0, "girth"},
+		{63, 90, "girth"},
+		{128, 90, "girth"},
+		{90, 50, "length"},
+		{90, 153, "length"},
+		{90, math.NaN(), "length"},
 	} {
 		var err error
 		if row.length == 0 {

@@ -23,8 +23,10 @@ func TestWallowUnknown(t *testing.T) {
 func TestWallowFirstGuess(t *testing.T) {
 	d := fourPigs(t).add("2026-07-10 08:00", wallowSetting(6, 0.3)).add("2026-07-10 09:00", WallowFill{})
 	for day := 10; day < 40; day++ {
-		d.records = append(d.records, Record{ID: "w" + twoDigits(day), On: penDay(t, "2026-07-01") + Day(day-1),
-			At: d.moment("2026-07-10 07:00"), Fact: Weather{HighC: Float(30), LowC: Float(15)}})
+		d.records = append(d.records, Record{
+			ID: "w" + twoDigits(day), On: penDay(t, "2026-07-01") + Day(day-1),
+			At: d.moment("2026-07-10 07:00"), Fact: Weather{HighC: Float(30), LowC: Float(15)},
+		})
 	}
 	w, err := d.herd().WallowLeft(d.moment("2026-07-10 09:00"))
 	require.NoError(t, err)

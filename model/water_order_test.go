@@ -37,8 +37,10 @@ func penFigures(t require.TestingT, h *Herd, d *penDiary) []any {
 	require.NoError(t, err)
 	booking, err := h.BookingDue(DayOf(at))
 	require.NoError(t, err)
-	out := []any{water, wallow, heat, worm.On, worm.Blocked, worm.Reasons, move.On, move.Pen.Name, move.Reasons,
-		booking.Window, booking.On, booking.Booked}
+	out := []any{
+		water, wallow, heat, worm.On, worm.Blocked, worm.Reasons, move.On, move.Pen.Name, move.Reasons,
+		booking.Window, booking.On, booking.Booked,
+	}
 	for _, p := range h.Withdrawal(at) {
 		out = append(out, p.Animal.Name, p.ClearAt, p.Known, p.Reasons)
 	}

@@ -22,11 +22,14 @@ func (h *Herd) waterReasons(at time.Time, s *waterState, w WaterLeft, alarm *Dat
 			unseen = append(unseen, b.Name)
 			continue
 		}
-		out = append(out, Reason{Code: WaterLevel, Names: []string{b.Name}, On: DayOf(s.since[i]),
-			Q: []Quantity{{w.Barrels[i].Litres.Mid, Litres}}})
+		out = append(out, Reason{
+			Code: WaterLevel, Names: []string{b.Name}, On: DayOf(s.since[i]),
+			Q: []Quantity{{w.Barrels[i].Litres.Mid, Litres}},
+		})
 	}
 	out = append(out, Reason{Code: WaterUse, On: today, Q: []Quantity{
-		{w.UseLD.Mid, LitresPerDay}, {float64(len(h.Alive(today))), Count}}})
+		{w.UseLD.Mid, LitresPerDay}, {float64(len(h.Alive(today))), Count},
+	}})
 	factor := s.drawFactor()
 	if s.marks > 0 {
 		out = append(out, Reason{Code: WaterLearned, Q: []Quantity{{factor * 100, Percent}, {float64(s.marks), Count}}})

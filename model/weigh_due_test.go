@@ -28,8 +28,10 @@ func TestWeighDue(t *testing.T) {
 		{"a weight was said on arrival", new(book).arrive(growthStart, 20, "Ada"), growthStart + 2, growthStart + weighEveryDays, ReasonWeighNone},
 		{"one weighing: the target day is wide open", weekly(1, "Ada"), growthStart + 2, growthStart + weighEveryDays, ReasonWeighWide},
 		{"near the target: weekly", weekly(15, "Ada"), growthStart + 99, growthStart + 98 + weighLateDays, ReasonWeighNear},
-		{"booked before the target: the last month counts from there",
-			weekly(6, "Ada").add(growthStart+36, Booked{Day: growthStart + 70}), growthStart + 36, growthStart + 42, ReasonWeighNear},
+		{
+			"booked before the target: the last month counts from there",
+			weekly(6, "Ada").add(growthStart+36, Booked{Day: growthStart + 70}), growthStart + 36, growthStart + 42, ReasonWeighNear,
+		},
 	} {
 		t.Run(row.name, func(t *testing.T) {
 			due, err := row.b.herd().WeighDue(row.today)

@@ -41,11 +41,15 @@ func (h *Herd) WormingDue(today Day) (Due, error) {
 		}
 	}
 	if last := h.lastWorming(pigs[first], today); last != nil {
-		d.Reasons = append(d.Reasons, Reason{Code: WormingSinceLast, Names: productName(last), On: last.On,
-			Q: []Quantity{{WormingIntervalDays, Days}}})
+		d.Reasons = append(d.Reasons, Reason{
+			Code: WormingSinceLast, Names: productName(last), On: last.On,
+			Q: []Quantity{{WormingIntervalDays, Days}},
+		})
 	} else {
-		d.Reasons = append(d.Reasons, Reason{Code: WormingSinceArrival, On: pigs[first].Group.Arrived,
-			Q: []Quantity{{WormingAfterArrivalDays, Days}}})
+		d.Reasons = append(d.Reasons, Reason{
+			Code: WormingSinceArrival, On: pigs[first].Group.Arrived,
+			Q: []Quantity{{WormingAfterArrivalDays, Days}},
+		})
 	}
 	h.clearBeforeButcher(&d, today)
 	d.Reasons = append(d.Reasons, Reason{Code: WormingTestFirst})
@@ -74,8 +78,10 @@ func (h *Herd) clearBeforeButcher(d *Due, today Day) {
 	dose := max(d.On, today)
 	days := h.wormerDays()
 	if days == nil {
-		d.Reasons = append(d.Reasons, Reason{Code: WormingReadLabel, On: goes,
-			Q: []Quantity{{float64(goes - dose), Days}}})
+		d.Reasons = append(d.Reasons, Reason{
+			Code: WormingReadLabel, On: goes,
+			Q: []Quantity{{float64(goes - dose), Days}},
+		})
 		d.Blocked = booked && dose >= goes
 		return
 	}

@@ -19,30 +19,42 @@ func TestDecideAfterAnOutage(t *testing.T) {
 	}{
 		{name: "short, nothing fell due", down: "2026-05-06 10:00", up: "2026-05-06 11:30"},
 		{name: "short, the standing message fell due", down: "2026-05-09 06:30", up: "2026-05-09 07:40", want: []string{
-			"Sat 2026-05-09 07:40 standing routine "}},
+			"Sat 2026-05-09 07:40 standing routine ",
+		}},
 		{name: "long, nothing fell due", down: "2026-05-06 08:00", up: "2026-05-06 12:00", want: []string{
-			"Wed 2026-05-06 12:00 off-day routine catch_up_down"}},
+			"Wed 2026-05-06 12:00 off-day routine catch_up_down",
+		}},
 		{name: "over the chore hour, back before the evening", down: "2026-05-08 22:00", up: "2026-05-09 13:00", want: []string{
-			"Sat 2026-05-09 13:00 standing routine ", "Sat 2026-05-09 13:00 off-day routine catch_up_down"}},
-		{name: "over the chore day: folded in", f: func(f *fake) { f.move = d("2026-05-10") },
+			"Sat 2026-05-09 13:00 standing routine ", "Sat 2026-05-09 13:00 off-day routine catch_up_down",
+		}},
+		{
+			name: "over the chore day: folded in", f: func(f *fake) { f.move = d("2026-05-10") },
 			down: "2026-05-08 22:00", up: "2026-05-10 09:00", want: []string{
-				"Sun 2026-05-10 09:00 off-day routine catch_up_down,move_due"}},
-		{name: "back in the evening of the chore day: folded in", f: func(f *fake) { f.move = d("2026-05-10") },
+				"Sun 2026-05-10 09:00 off-day routine catch_up_down,move_due",
+			},
+		},
+		{
+			name: "back in the evening of the chore day: folded in", f: func(f *fake) { f.move = d("2026-05-10") },
 			down: "2026-05-08 22:00", up: "2026-05-09 20:00", want: []string{
-				"Sat 2026-05-09 20:00 off-day routine catch_up_down,move_due"}},
+				"Sat 2026-05-09 20:00 off-day routine catch_up_down,move_due",
+			},
+		},
 		{name: "an old question is dropped, a reminder is not", say: func(l *log) {
 			l.add("2026-05-06 10:00", model.Question{About: "refill", Code: "bag_size"},
 				model.Remind{Day: d("2026-05-06"), Minute: model.Int(18 * 60), What: "call the shop"})
 		}, down: "2026-05-06 12:00", up: "2026-05-06 20:30", want: []string{
-			"Wed 2026-05-06 20:30 off-day routine catch_up_down,own_reminder"}},
+			"Wed 2026-05-06 20:30 off-day routine catch_up_down,own_reminder",
+		}},
 		{name: "an alarm goes out by itself", say: func(l *log) {
 			l.add("2026-05-06 10:00", model.Alarm{What: model.AlarmOut})
 		}, down: "2026-05-06 11:00", up: "2026-05-06 20:30", want: []string{
-			"Wed 2026-05-06 20:30 off-day danger alarm_out", "Wed 2026-05-06 20:30 off-day routine catch_up_down"}},
+			"Wed 2026-05-06 20:30 off-day danger alarm_out", "Wed 2026-05-06 20:30 off-day routine catch_up_down",
+		}},
 		{name: "in the night: dangers now, the rest in the morning", say: func(l *log) {
 			l.add("2026-05-06 10:00", model.Alarm{What: model.AlarmOut})
 		}, down: "2026-05-06 11:00", up: "2026-05-07 03:00", want: []string{
-			"Thu 2026-05-07 03:00 off-day danger alarm_out"}, later: "2026-05-07 06:00", laterIs: CodeCatchUpDown},
+			"Thu 2026-05-07 03:00 off-day danger alarm_out",
+		}, later: "2026-05-07 06:00", laterIs: CodeCatchUpDown},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

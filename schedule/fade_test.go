@@ -18,7 +18,8 @@ func TestIgnoredTopicsFade(t *testing.T) {
 		want []string // of the chore days from 9 May on
 	}{
 		{"never answered: asked the fourth time, then monthly", func(*log) {}, []string{
-			"move_due", "move_due", "move_due", "keep_asking", "", "", "move_due", "", "", "", "move_due"}},
+			"move_due", "move_due", "move_due", "keep_asking", "", "", "move_due", "", "", "", "move_due",
+		}},
 		{"keep", func(l *log) {
 			at := l.time("2026-05-30 08:00")
 			l.add("2026-05-30 08:00", model.Snooze{Topics: []string{aboutMove}, Until: at})

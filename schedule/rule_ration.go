@@ -21,7 +21,8 @@ func rationVisit(v *view) []need {
 	l := Line{
 		About: aboutRation, Topic: "ration:short", Grade: Routine, Code: CodeRationShort, On: v.day, Reasons: r.Reasons,
 		Q: []model.Quantity{
-			{Value: r.SIDLysinePct, Unit: model.Percent}, {Value: r.NeededSIDLysinePct, Unit: model.Percent},
+			{Value: r.SIDLysinePct, Unit: model.Percent},
+			{Value: r.NeededSIDLysinePct, Unit: model.Percent},
 			{Value: r.ForWeightKg, Unit: model.Kilograms},
 		},
 	}

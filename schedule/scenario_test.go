@@ -42,9 +42,11 @@ func TestScenarios(t *testing.T) {
 	}{
 		{"nothing is due", nil, nil, empty},
 		{"worming due after the next visit waits", func(f *fake) { f.worm = d("2026-05-17") }, nil, []string{
-			empty[0], "Sat 2026-05-16 07:00 standing routine worm_due"}},
+			empty[0], "Sat 2026-05-16 07:00 standing routine worm_due",
+		}},
 		{"worming due before the next visit is pulled to this one", func(f *fake) { f.worm = d("2026-05-15") }, nil, []string{
-			"Sat 2026-05-09 07:00 standing routine worm_due", "Sat 2026-05-16 07:00 standing routine worm_due"}},
+			"Sat 2026-05-09 07:00 standing routine worm_due", "Sat 2026-05-16 07:00 standing routine worm_due",
+		}},
 		{"done silences worming", func(f *fake) { f.worm = d("2026-05-15") }, func(l *log) {
 			l.add("2026-05-09 12:00", model.Done{About: []string{aboutWorm}})
 		}, []string{"Sat 2026-05-09 07:00 standing routine worm_due", empty[1]}},
@@ -52,12 +54,14 @@ func TestScenarios(t *testing.T) {
 			l.add("2026-05-09 12:00", model.Done{})
 		}, []string{"Sat 2026-05-09 07:00 standing routine worm_due", empty[1]}},
 		{"a blocked worming is said once", func(f *fake) { f.worm, f.wormBlocked = d("2026-05-15"), true }, nil, []string{
-			"Sat 2026-05-09 07:00 standing routine worm_blocked", empty[1]}},
+			"Sat 2026-05-09 07:00 standing routine worm_blocked", empty[1],
+		}},
 		{"tomorrow brings it back on its own", func(f *fake) { f.move = d("2026-05-10") }, func(l *log) {
 			l.add("2026-05-09 12:00", model.Snooze{About: []string{aboutMove}, Until: l.time("2026-05-10 07:00")})
 		}, []string{
 			"Sat 2026-05-09 07:00 standing routine move_due", "Sun 2026-05-10 07:00 off-day routine move_due",
-			"Sat 2026-05-16 07:00 standing routine move_due"}},
+			"Sat 2026-05-16 07:00 standing routine move_due",
+		}},
 		{"tomorrow, settled meanwhile", func(f *fake) { f.wallowDays = 9 }, func(l *log) {
 			l.add("2026-05-09 12:00", model.Snooze{About: []string{aboutWallow}, Until: l.time("2026-05-10 07:00")})
 			l.add("2026-05-09 18:00", model.WallowFill{})
@@ -73,8 +77,10 @@ func TestScenarios(t *testing.T) {
 		}, empty},
 		{"a question is asked again that evening, then at the visit", nil, func(l *log) {
 			l.add("2026-05-06 10:00", model.Question{About: "refill", Code: "bag_size"})
-		}, []string{"Wed 2026-05-06 19:00 off-day routine check_question",
-			"Sat 2026-05-09 07:00 standing routine check_question", empty[1]}},
+		}, []string{
+			"Wed 2026-05-06 19:00 off-day routine check_question",
+			"Sat 2026-05-09 07:00 standing routine check_question", empty[1],
+		}},
 		{"a question answered in time", nil, func(l *log) {
 			l.add("2026-05-06 10:00", model.Question{About: "refill", Code: "bag_size"})
 			l.add("2026-05-06 10:05", model.Settled{Question: l.records[len(l.records)-1].ID, How: "answered"})
@@ -94,7 +100,8 @@ func TestScenarios(t *testing.T) {
 			l.add("2026-05-06 20:00", model.Alarm{What: model.AlarmOut})
 		}, []string{
 			"Wed 2026-05-06 22:00 off-day danger alarm_out", "Thu 2026-05-07 00:00 off-day danger alarm_out",
-			"Thu 2026-05-07 02:00 off-day danger alarm_out", "Thu 2026-05-07 04:00 off-day danger alarm_out", empty[0], empty[1]}},
+			"Thu 2026-05-07 02:00 off-day danger alarm_out", "Thu 2026-05-07 04:00 off-day danger alarm_out", empty[0], empty[1],
+		}},
 		{"pigs out and in again", nil, func(l *log) {
 			l.add("2026-05-06 12:00", model.Alarm{What: model.AlarmOut})
 			l.add("2026-05-06 14:30", model.Alarm{What: model.AlarmOut, Over: true})
@@ -153,23 +160,30 @@ func TestScenarios(t *testing.T) {
 			l.add("2026-05-06 09:00", model.AwayFrom{From: d("2026-05-08"), To: d("2026-05-12")})
 			l.add("2026-05-09 11:00", model.Water{Full: true})
 			l.add("2026-05-13 11:00", model.Water{Full: true})
-		}, []string{"Sat 2026-05-09 07:00 off-day welfare water_midweek", "Tue 2026-05-12 19:00 off-day routine catch_up_away,water_visit",
-			"Sat 2026-05-16 07:00 standing routine water_brim"}},
+		}, []string{
+			"Sat 2026-05-09 07:00 off-day welfare water_midweek", "Tue 2026-05-12 19:00 off-day routine catch_up_away,water_visit",
+			"Sat 2026-05-16 07:00 standing routine water_brim",
+		}},
 		{"book the butcher", func(f *fake) { f.book = d("2026-05-01") }, nil, weekly("2026-05-09", "book_by")},
 		{"a booked day passes without a word", nil, func(l *log) {
 			l.add("2026-05-05 09:00", model.Booked{Day: d("2026-05-08"), Minute: model.Int(9 * 60)})
-		}, []string{"Wed 2026-05-06 19:00 off-day welfare book_eve", "Thu 2026-05-07 07:00 off-day welfare book_eve",
-			"Fri 2026-05-08 19:00 off-day routine check_gone", empty[0], empty[1]}},
+		}, []string{
+			"Wed 2026-05-06 19:00 off-day welfare book_eve", "Thu 2026-05-07 07:00 off-day welfare book_eve",
+			"Fri 2026-05-08 19:00 off-day routine check_gone", empty[0], empty[1],
+		}},
 		{"a booked day comes nearer", nil, func(l *log) {
 			l.add("2026-05-06 09:00", model.Booked{Day: d("2026-05-14"), Minute: model.Int(9 * 60)})
 			l.add("2026-05-14 10:00", model.Gone{Animals: []string{"Dot"}, How: model.Butchered})
-		}, []string{"Sat 2026-05-09 07:00 standing routine book_ahead", "Tue 2026-05-12 19:00 off-day welfare book_eve",
-			"Wed 2026-05-13 07:00 off-day welfare book_eve", empty[1]}},
+		}, []string{
+			"Sat 2026-05-09 07:00 standing routine book_ahead", "Tue 2026-05-12 19:00 off-day welfare book_eve",
+			"Wed 2026-05-13 07:00 off-day welfare book_eve", empty[1],
+		}},
 		{"a ration too thin is said once", func(f *fake) {
 			f.ration = model.Ration{SIDLysinePct: 0.6, NeededSIDLysinePct: 0.8, Change: map[string]float64{"soybean meal 48": 4}}
 		}, nil, []string{"Sat 2026-05-09 07:00 standing routine ration_short", empty[1]}},
 		{"the feeder will be too small in two weeks", func(f *fake) { f.useKgD = 40 }, nil, []string{
-			"Sat 2026-05-09 07:00 standing routine capacity_feed", empty[1]}},
+			"Sat 2026-05-09 07:00 standing routine capacity_feed", empty[1],
+		}},
 		{"the wallow has no use on cool days", func(f *fake) { f.wallowDays = 6 }, func(l *log) {
 			l.weather("2026-05-08 12:00", "2026-05-09", 11, 6)
 		}, []string{empty[0], "Sat 2026-05-16 07:00 standing routine wallow_visit"}},
@@ -179,8 +193,10 @@ func TestScenarios(t *testing.T) {
 			l.weather("2026-05-06 12:00", "2026-05-07", 33, 20)
 			l.add("2026-05-08 18:00", model.WallowFill{})
 			l.add("2026-05-14 18:00", model.WallowFill{})
-		}, []string{"Wed 2026-05-06 19:00 off-day welfare heat_alert", "Thu 2026-05-07 07:00 off-day welfare wallow_heat",
-			"Sat 2026-05-09 07:00 standing routine wallow_visit", "Sat 2026-05-16 07:00 standing routine wallow_visit"}},
+		}, []string{
+			"Wed 2026-05-06 19:00 off-day welfare heat_alert", "Thu 2026-05-07 07:00 off-day welfare wallow_heat",
+			"Sat 2026-05-09 07:00 standing routine wallow_visit", "Sat 2026-05-16 07:00 standing routine wallow_visit",
+		}},
 		{"a wallow with water in it on a hot day", func(f *fake) {
 			f.wallowDays, f.heat = 8, map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatAlert}
 		}, func(l *log) {
@@ -215,19 +231,25 @@ func TestScenarios(t *testing.T) {
 			l.add("2026-05-11 09:00", model.Water{Full: true})
 			l.add("2026-05-13 09:00", model.Water{Full: true})
 			l.add("2026-05-15 09:00", model.Water{Full: true})
-		}, []string{"Wed 2026-05-06 19:00 off-day welfare water_midweek", "Thu 2026-05-07 08:00 off-day welfare water_midweek",
+		}, []string{
+			"Wed 2026-05-06 19:00 off-day welfare water_midweek", "Thu 2026-05-07 08:00 off-day welfare water_midweek",
 			"Sat 2026-05-09 07:00 standing routine water_brim",
-			"Sat 2026-05-16 07:00 standing routine water_brim"}},
+			"Sat 2026-05-16 07:00 standing routine water_brim",
+		}},
 		{"a level that will not last is not repeated right after the reply", func(f *fake) { f.waterDays = 0.4 }, func(l *log) {
 			l.add("2026-05-04 10:00", model.Water{Fraction: model.Float(0.1)})
 			l.add("2026-05-04 13:00", model.Gone{Animals: []string{model.All}, How: model.Sold})
-		}, []string{"Mon 2026-05-04 09:00 off-day welfare water_midweek", "Mon 2026-05-04 11:00 off-day welfare water_midweek",
-			"Mon 2026-05-04 19:00 off-day routine season_over"}},
+		}, []string{
+			"Mon 2026-05-04 09:00 off-day welfare water_midweek", "Mon 2026-05-04 11:00 off-day welfare water_midweek",
+			"Mon 2026-05-04 19:00 off-day routine season_over",
+		}},
 		{"feed ends on the chore day itself and nothing is logged", func(f *fake) { f.feedDays = 5.25 }, func(l *log) { // 9 May 14:00
 			l.add("2026-05-09 21:00", model.Refill{Full: true})
 			l.add("2026-05-14 21:00", model.Refill{Full: true})
-		}, []string{"Sat 2026-05-09 07:00 standing routine refill_brim", "Sat 2026-05-09 19:00 off-day welfare refill_midweek",
-			"Thu 2026-05-14 19:00 off-day welfare refill_midweek", "Sat 2026-05-16 07:00 standing routine refill_brim"}},
+		}, []string{
+			"Sat 2026-05-09 07:00 standing routine refill_brim", "Sat 2026-05-09 19:00 off-day welfare refill_midweek",
+			"Thu 2026-05-14 19:00 off-day welfare refill_midweek", "Sat 2026-05-16 07:00 standing routine refill_brim",
+		}},
 		{"set up on a chore day after its hour", nil, func(l *log) {
 			l.add("2026-05-16 06:00", model.Setting{Key: model.SetHour, List: []string{"05:30"}})
 		}, empty[:1]},

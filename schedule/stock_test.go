@@ -19,28 +19,37 @@ func TestStockShort(t *testing.T) {
 		want  []string
 	}{
 		{"nothing tracked", []model.Fact{recipe}, []string{
-			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine "}},
+			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine ",
+		}},
 		{"enough", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 200)}, []string{
-			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine "}},
+			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine ",
+		}},
 		// The herd eats 5 kg a day: 35 kg a week, a quarter of it meal.
 		{"meal short for the next visit: a week ahead and on the evening before", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 12)}, []string{
 			"Sat 2026-05-09 07:00 standing routine stock_short",
 			"Fri 2026-05-15 19:00 off-day routine stock_eve",
-			"Sat 2026-05-16 07:00 standing routine stock_short"}},
-		{"bought in bags of a known size", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 8),
+			"Sat 2026-05-16 07:00 standing routine stock_short",
+		}},
+		{"bought in bags of a known size", []model.Fact{
+			recipe, count("corn", 500), count("soybean meal 48", 8),
 			model.Setting{Key: model.SetSize, Thing: &model.Thing{Name: "bag", FeedKg: model.Float(25)}},
-			model.Stock{Ingredient: "soybean meal 48", Count: model.Float(2)}}, []string{
-			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine "}},
+			model.Stock{Ingredient: "soybean meal 48", Count: model.Float(2)},
+		}, []string{
+			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine ",
+		}},
 		{"counted anew", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 500), count("soybean meal 48", 12)}, []string{
 			"Sat 2026-05-09 07:00 standing routine stock_short",
 			"Fri 2026-05-15 19:00 off-day routine stock_eve",
-			"Sat 2026-05-16 07:00 standing routine stock_short"}},
+			"Sat 2026-05-16 07:00 standing routine stock_short",
+		}},
 		{"mixed and then poured is not taken twice", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 60), model.Mixed{Batches: model.Float(2)}, model.Refill{FeedKg: model.Float(80)}}, []string{
-			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine level_standing"}},
+			"Sat 2026-05-09 07:00 standing routine ", "Sat 2026-05-16 07:00 standing routine level_standing",
+		}},
 		{"used up by mixing", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 30), model.Mixed{Batches: model.Float(2)}}, []string{
 			"Sat 2026-05-09 07:00 standing routine stock_short",
 			"Fri 2026-05-15 19:00 off-day routine stock_eve",
-			"Sat 2026-05-16 07:00 standing routine stock_short"}},
+			"Sat 2026-05-16 07:00 standing routine stock_short",
+		}},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

@@ -27,7 +27,8 @@ func TestUpcomingListsEachThingOnceInOrder(t *testing.T) {
 		{"a few days", "2026-05-06 12:00", 4, []string{CodeWaterBrim}},
 		{"on the chore day", "2026-05-09 08:00", 2, []string{CodeWaterBrim}},
 		{"on its evening: the next visit", "2026-05-09 20:00", 14, []string{
-			CodeWaterMidweek, CodeOwnReminder, CodeWormDue, CodeRefillVisit, CodeMoveDue, CodeBookAhead}},
+			CodeWaterMidweek, CodeOwnReminder, CodeWormDue, CodeRefillVisit, CodeMoveDue, CodeBookAhead,
+		}},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

@@ -23,8 +23,10 @@ func (v *view) well() []Line {
 		out = append(out, Line{
 			About: aboutWeigh, Topic: aboutWeigh, Grade: Routine, Code: CodeWellWeight, On: v.day, Reasons: m.Reasons,
 			Q: []model.Quantity{
-				{Value: m.WeightKg.Mid, Unit: model.Kilograms}, {Value: m.WeightKg.Low, Unit: model.Kilograms},
-				{Value: m.WeightKg.High, Unit: model.Kilograms}, {Value: float64(len(v.pigs)), Unit: model.Count},
+				{Value: m.WeightKg.Mid, Unit: model.Kilograms},
+				{Value: m.WeightKg.Low, Unit: model.Kilograms},
+				{Value: m.WeightKg.High, Unit: model.Kilograms},
+				{Value: float64(len(v.pigs)), Unit: model.Count},
 			},
 		})
 	}

@@ -48,7 +48,8 @@ func TestDrugClockAgainstTheLoad(t *testing.T) {
 			"Wed 2026-05-13 19:00 off-day welfare book_eve", "Thu 2026-05-14 07:00 off-day welfare book_eve",
 		}},
 		{"days not known, nothing booked: once in four weeks", "2026-05-06 12:00", "", "", []string{
-			"Sat 2026-05-09 07:00 standing routine withdrawal_unknown"}},
+			"Sat 2026-05-09 07:00 standing routine withdrawal_unknown",
+		}},
 		{"given in the night before the load: told at once", "2026-05-15 03:00", "2026-05-15", "2026-05-25 03:00", []string{
 			"Sat 2026-05-09 07:00 standing routine book_ahead",
 			"Wed 2026-05-13 19:00 off-day welfare book_eve", "Thu 2026-05-14 07:00 off-day welfare book_eve",

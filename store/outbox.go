@@ -69,7 +69,8 @@ func (tx *Tx) queue(o *Outgoing) (bool, error) {
 		" VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (key) DO NOTHING RETURNING id",
 		[]any{
 			o.Key, orNull(o.Herd), int64(o.Chat), o.Kind, o.Text, buttons, o.ReplyTo, o.Edits, o.Quiet, o.Told,
-			sql.NullInt64{Int64: good, Valid: good != 0}, millis(o.NotBefore), state, o.Tries, o.Sent, o.Repeated,
+			sql.NullInt64{Int64: good, Valid: good != 0},
+			millis(o.NotBefore), state, o.Tries, o.Sent, o.Repeated,
 		}, &id)
 	if err != nil || !queued {
 		return false, err

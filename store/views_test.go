@@ -44,8 +44,10 @@ func TestViewsAreReadBySQL(t *testing.T) {
 		query string
 		want  []any
 	}{
-		{"SELECT animals, girth_cm, weight_kg, \"by\", on_day, at, said_by, text, voided FROM weighing WHERE id = 'r1'",
-			[]any{"Dot, Pru", 96.5, nil, nil, "2026-05-16", "2026-05-16T07:00:00-05:00", "Ann", "as it was said", nil}},
+		{
+			"SELECT animals, girth_cm, weight_kg, \"by\", on_day, at, said_by, text, voided FROM weighing WHERE id = 'r1'",
+			[]any{"Dot, Pru", 96.5, nil, nil, "2026-05-16", "2026-05-16T07:00:00-05:00", "Ann", "as it was said", nil},
+		},
 		{"SELECT weight_kg, \"by\", voided FROM weighing WHERE id = 'r2'", []any{81.65, "eye", "edit"}},
 		{"SELECT feed_kg, \"full\", from_empty, feeder FROM refill", []any{int64(40), int64(1), int64(0), nil}},
 		{"SELECT animals, product, withdrawal_days FROM worming", []any{"all", "ivermectin", int64(18)}},

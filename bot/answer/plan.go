@@ -93,7 +93,8 @@ func (a asked) setUp(q model.NeedsQuery, n model.Needs, data map[string]any) str
 	if err == nil && err2 == nil {
 		data["strands_cm"], data["wire_m"] = strands, kg(wire)
 		said = append(said, a.say("plan_fence", wording.Args{Q: []model.Quantity{
-			wording.N(len(strands)), {Value: wire, Unit: model.Metres}}}))
+			wording.N(len(strands)), {Value: wire, Unit: model.Metres},
+		}}))
 	}
 	if price, _, ok := a.h.FeedPrice(a.now); ok {
 		data["feed_money"], data["feed_price_kg"] = kg(price*n.FeedKg.Mid), fine(price)

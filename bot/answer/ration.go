@@ -22,8 +22,10 @@ func rationCheck(a asked) Answer {
 	}
 	change := map[string]any{}
 	args := wording.Args{Q: []model.Quantity{
-		{Value: r.SIDLysinePct, Unit: model.Percent}, {Value: r.NeededSIDLysinePct, Unit: model.Percent},
-		wording.Kg(r.ForWeightKg), {Value: r.CrudeProteinPct, Unit: model.Percent},
+		{Value: r.SIDLysinePct, Unit: model.Percent},
+		{Value: r.NeededSIDLysinePct, Unit: model.Percent},
+		wording.Kg(r.ForWeightKg),
+		{Value: r.CrudeProteinPct, Unit: model.Percent},
 		{Value: r.EnergyMJKg, Unit: model.MegajoulesPerKg},
 	}}
 	names := make([]string, 0, len(r.Change))

@@ -75,6 +75,8 @@ func (a asked) stepDown(data map[string]any) string {
 	if next.Change >= 0 {
 		return ""
 	}
-	return a.say("ration_step", wording.Args{Names: []string{steps.Rich}, Days: []model.Day{next.Days.Mid},
-		Q: []model.Quantity{wording.Kg(next.RichKg), wording.Kg(next.FromKg)}})
+	return a.say("ration_step", wording.Args{
+		Names: []string{steps.Rich}, Days: []model.Day{next.Days.Mid},
+		Q: []model.Quantity{wording.Kg(next.RichKg), wording.Kg(next.FromKg)},
+	})
 }

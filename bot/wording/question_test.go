@@ -33,13 +33,15 @@ func TestQuestion(t *testing.T) {
 	}{
 		{
 			reading.Clarify{About: "weigh", Code: "which_animal", Q: inches(38), Choices: []reading.Choice{{Label: "Fern"}, {Label: "Clove"}}},
-			"Which pig is 38 in?", []string{"Fern", "Clove"},
+			"Which pig is 38 in?",
+			[]string{"Fern", "Clove"},
 		},
 		{
 			reading.Clarify{About: "weigh", Code: "implausible_weight", Names: []string{"Fern"}, Q: inches(28), Draft: weigh(28), Choices: []reading.Choice{
 				{Code: "meant", Q: inches(38), Entries: weigh(38)}, {Code: "as_said", Q: inches(28), Entries: weigh(28)},
 			}},
-			"Fern: 28 in does not fit: it means 79 lb; I figure " + figured + ". Which is right?", []string{"38 in", "28 in is right"},
+			"Fern: 28 in does not fit: it means 79 lb; I figure " + figured + ". Which is right?",
+			[]string{"38 in", "28 in is right"},
 		},
 		{
 			reading.Clarify{About: "weigh", Code: "implausible_weight", Names: []string{"Fern"}, Q: inches(26.5, 27), Choices: []reading.Choice{
@@ -54,15 +56,18 @@ func TestQuestion(t *testing.T) {
 		},
 		{
 			reading.Clarify{About: "gone", Code: "died_or_out", Choices: []reading.Choice{{Code: "died"}, {Code: "out"}, {Code: "tag"}}},
-			"Died, escaped, or only a tag lost?", []string{"died", "escaped", "lost a tag"},
+			"Died, escaped, or only a tag lost?",
+			[]string{"died", "escaped", "lost a tag"},
 		},
 		{
 			reading.Clarify{About: "refill", Code: "implausible_pour", Names: []string{"north"}, Q: []model.Quantity{wording.Kg(450 * lb), wording.Kg(173 * lb)}, Choices: []reading.Choice{{Q: []model.Quantity{wording.Kg(45 * lb)}, Entries: weigh(1)}, {}}},
-			"450 lb does not fit in north: I figure room for 175 lb. Which is right?", []string{"45 lb", "neither"},
+			"450 lb does not fit in north: I figure room for 175 lb. Which is right?",
+			[]string{"45 lb", "neither"},
 		},
 		{
 			reading.Clarify{About: "weigh", Code: "never heard of", Choices: []reading.Choice{{Entries: weigh(38)}, {Entries: weigh(38)}}},
-			"Which is right: Fern girth 38 in or Fern girth 38 in (2)?", []string{"Fern girth 38 in", "Fern girth 38 in (2)"},
+			"Which is right: Fern girth 38 in or Fern girth 38 in (2)?",
+			[]string{"Fern girth 38 in", "Fern girth 38 in (2)"},
 		},
 		{
 			reading.Clarify{About: "water", Code: "never heard of"},

@@ -112,8 +112,16 @@ func TestHelp(t *testing.T) {
 // A call that is wrong is status 2 and one line.
 func TestWrongCalls(t *testing.T) {
 	for _, args := range [][]string{
-		{"fly"}, {"chat", "extra"}, {"replay", "a.log", "b.log"}, {"backup"}, {"export"}, {"restore"}, {"chat", "--zone", "Nowhere"},
-		{"chat", "--log-level", "loud"}, {"parse", "--json=maybe"}, {"demo", "--chat"},
+		{"fly"},
+		{"chat", "extra"},
+		{"replay", "a.log", "b.log"},
+		{"backup"},
+		{"export"},
+		{"restore"},
+		{"chat", "--zone", "Nowhere"},
+		{"chat", "--log-level", "loud"},
+		{"parse", "--json=maybe"},
+		{"demo", "--chat"},
 	} {
 		status, stdout, stderr := call(t, "", args...)
 		require.Equal(t, exitWrong, status, args)
