@@ -290,7 +290,7 @@ func (r *reader) features(it *item) {
 func (r *reader) wordFeatures(it *item, add func(feature)) {
 	if it.pig >= 0 {
 		add(kPig)
-		r.idle = -0.2
+		r.idle = -0.5
 		r.foreign = strayName
 	}
 	if it.group >= 0 {

@@ -127,7 +127,7 @@ func (r *reader) afterNumber(it *item, i, n int, currency unitID) int {
 		case t.s == "%":
 			it.kind, it.unit = itQty, unitPct
 			return n + 1
-		case t.s == "$" || t.s == "€" || t.s == "£":
+		case (t.s == "$" || t.s == "€" || t.s == "£") && !(t.spaced && j+1 < len(r.toks) && r.toks[j+1].kind == tokNum && !r.toks[j+1].spaced):
 			it.kind, it.unit = itQty, r.currencySign(t.s)
 			return n + 1
 		case t.s == "-" && !t.spaced && j+1 < len(r.toks) && !r.toks[j+1].spaced:

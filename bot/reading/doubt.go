@@ -33,6 +33,11 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fArrive:
+		if r.alive > 0 && r.hasThing(s) && r.quoteHas(s, "moved in", "moved") { // "the pigs i moved in the pasture"
+			r.out = r.out[:from]
+			r.fillMove(s)
+			return
+		}
 		if r.alive > 0 && (!r.cameOutright(s) || r.allOurs(from)) {
 			r.takeBack(s, from)
 		}

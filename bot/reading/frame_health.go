@@ -21,6 +21,10 @@ func (r *reader) fillSick(s span) {
 			it.used = true
 		}
 	}
+	if first < 0 {
+		r.idleSpan(s) // names alone say nothing of how they are
+		return
+	}
 	if open := r.openAlarm(model.AlarmDown); well && open != nil && r.getsUp(s) {
 		r.useAll(s)
 		r.emit(Fact{model.Alarm{What: model.AlarmDown, Over: true, Animals: open.Animals}}, s)
@@ -31,6 +35,9 @@ func (r *reader) fillSick(s span) {
 		if own := r.selectPigs(s.i, first); len(own.pigs) > 0 && !own.all && r.find(span{s.frame, first, s.j}, sRest) >= 0 {
 			sel = own // "brick's eating again, the rest are fine too"
 		}
+	}
+	if named := r.lastNamed(s.i); !sel.any && named >= 0 && s.i > 0 && r.items[s.i-1].pig == named {
+		sel = selection{pigs: []int16{named}, any: true} // the name stands right before
 	}
 	if !sel.any && len(r.subject) > 0 {
 		sel = selection{pigs: append([]int16(nil), r.subject...), any: true}

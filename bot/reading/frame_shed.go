@@ -351,6 +351,12 @@ func (r *reader) fillSpend(s span) {
 			at = append(at, k)
 		}
 	}
+	if p := r.find(s, sPay); p >= 0 && r.firstQty(s, money) < 0 && len(at) > 1 && at[0] < p && at[len(at)-1] > p {
+		for at[0] < p {
+			at = at[1:] // "moss 35 44 spent 12.50"
+		}
+		s.i = p
+	}
 	if k := r.firstQty(s, money); k >= 0 && !r.has(span{s.frame, s.i, k}, sPay) {
 		for len(at) > 0 && at[0] < k && r.items[at[0]].kind == itNum {
 			at = at[1:] // "94 today and had a flat, 85 dollars"

@@ -67,7 +67,7 @@ func (r *reader) verbsForward(spans []span) []span {
 	filling := func(f frame) bool { return f == fFeed || f == fWater || f == fWallow }
 	for n := 1; n < len(spans); n++ {
 		a, b := &spans[n-1], &spans[n]
-		if a.frame == fSpend && b.i+1 < b.j && a.i < a.j && r.items[a.j-1].number() && r.items[b.i].gap == gapNone && r.items[b.i].kind == itWord && r.items[b.i+1].gap >= gapAnd {
+		if a.frame == fSpend && b.i+1 < b.j && a.i < a.j && r.items[a.j-1].number() && r.items[b.i].gap == gapNone && r.items[b.i].kind == itWord && r.items[b.i+1].gap >= gapAnd && r.items[b.i].pig < 0 {
 			a.j, b.i = a.j+1, b.i+1 // "12.50 tape | and plum 36"
 		}
 		if filling(a.frame) && b.frame != a.frame {
@@ -88,8 +88,8 @@ func (r *reader) verbsForward(spans []span) []span {
 		verb, only := false, true
 		for k := t; k < a.j; k++ {
 			it := &r.items[k]
-			verb = verb || it.isAny(setOf(sFill, sPour, sGave))
-			only = only && (it.kind == itDay || it.kind == itClock || it.kind == itWord && it.isAny(setOf(sFill, sPour, sFiller, sAnd, sPronoun)) && !it.isAny(setOf(sWater, sBarrel, sFeeder, sFeed, sWallow)))
+			verb = verb || it.isAny(setOf(sFill, sPour, sGave, sBoth, sAll))
+			only = only && (it.kind == itDay || it.kind == itClock || it.kind == itWord && it.isAny(setOf(sFill, sPour, sFiller, sAnd, sPronoun, sBoth, sAll, sEach)) && !it.isAny(setOf(sWater, sBarrel, sFeeder, sFeed, sWallow)))
 		}
 		if verb && only {
 			a.j, b.i = t, t
@@ -102,6 +102,9 @@ func (r *reader) verbsForward(spans []span) []span {
 // amount is told before it, 0 if there is none: "barrels half | filled | big hopper".
 func (r *reader) lastVerb(a span) int {
 	t := a.j - 1
+	if t > a.i && r.items[t].kind == itWord && r.items[t].isAny(setOf(sBoth, sAll, sEach)) && !r.items[t].is(sFull) {
+		return t // "hill barrel empty | both hoppers full"
+	}
 	for t > a.i && r.items[t].kind == itWord && r.items[t].isAny(setOf(sFiller, sPronoun)) && !r.items[t].isAny(setOf(sFill, sPour)) {
 		t--
 	}
@@ -123,11 +126,14 @@ func (r *reader) fullBack(a, b *span) {
 	for k < b.j && r.items[k].kind == itWord && r.items[k].isAny(setOf(sFiller, sIs, sNow, sPronoun)) && !r.items[k].is(sFull) && k < b.i+4 {
 		k++
 	}
-	if k+1 >= b.j || !r.items[k].is(sFull) || r.items[k].is(sFill) || r.items[k+1].gap < gapAnd || r.items[b.i].gap >= gapStop {
+	if k+1 >= b.j || !r.items[k].isAny(setOf(sFull, sFill)) || r.items[k+1].gap < gapAnd || r.items[b.i].gap >= gapStop {
+		return
+	}
+	if r.items[k].is(sFill) && !r.items[k].is(sFull) && a.frame != fWallow {
 		return
 	}
 	for x := a.i; x < a.j; x++ {
-		if r.items[x].isAny(setOf(sFull, sEmpty)) && !r.items[x].is(sFill) {
+		if r.items[x].isAny(setOf(sFull, sEmpty)) && !r.items[x].is(sFill) || r.items[k].is(sFill) && r.items[x].isAny(setOf(sFill, sHose)) {
 			return
 		}
 	}

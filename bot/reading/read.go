@@ -130,8 +130,9 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fRemind)
 		case it.is(sBackIn) && it.pig < 0 && (len(r.items) == 1 || r.openAlarm(model.AlarmOut) != nil && k == r.sentenceStart(k)):
 			r.force[k] = uint8(fAlarm)
-		case it.kind == itNum && r.degreesToday(k):
-			r.forceRange(k, k+2, fWeather)
+		case it.kind == itNum && r.tellsDegrees(k):
+			from, to := r.degreesToday(k)
+			r.forceRange(from, to, fWeather)
 		case it.kind == itClock && r.wallClock(k):
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fZone)
 		case it.is(sUndo) && r.amountless(k+1, r.clauseEnd(k)) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)):
@@ -182,21 +183,47 @@ func (r *reader) noteFormal(k int) bool {
 	return r.items[k].s == "note that" && k+1 < len(r.items) && (r.items[k+1].s == "the" || r.items[k+1].pig >= 0)
 }
 
-// degreesToday says that the clause of item k is but a number and the day, which
-// is how hot it is: "94 today".
-func (r *reader) degreesToday(k int) bool {
+func (r *reader) tellsDegrees(k int) bool {
+	from, to := r.degreesToday(k)
+	return to > from
+}
+
+// degreesToday says that the clause of item k tells how hot it is, by the day or
+// a word of the weather right beside a bare number: "94 today", "hot 99", "they
+// hit 90". It gives the items that tell it.
+func (r *reader) degreesToday(k int) (from, to int) {
 	it := &r.items[k]
-	if it.soft || it.ord || it.rng || it.plus || k+1 >= len(r.items) || k > 0 && (it.gap < gapAnd || r.items[k-1].pig >= 0 || r.items[k-1].kind == itThing || r.items[k-1].label) {
-		return false
+	if it.soft || it.ord || it.rng || it.plus || k+1 < len(r.items) && r.items[k+1].unit != 0 && r.items[k+1].gap == gapNone && r.items[k+1].kind == itWord && r.items[k+1].unit.dim() != temperature {
+		return 0, 0
 	}
-	d := &r.items[k+1]
-	if d.kind != itDay || d.gap != gapNone || d.day.form != dayOffset || d.day.a != 0 || k+2 < len(r.items) && r.items[k+2].gap < gapAnd {
-		return false
-	}
+	low, high := 60.0, 118.0
 	if r.units == model.Metric {
-		return it.v >= 10 && it.v <= 45
+		low, high = 10, 45
 	}
-	return it.v >= 60 && it.v <= 118
+	if it.v < low || it.v > high {
+		return 0, 0
+	}
+	for n := r.clauseFrom(k); n < r.clauseEnd(k); n++ {
+		if x := &r.items[n]; x.pig >= 0 || x.kind == itThing || x.label || x.isAny(setOf(sFeeder, sFeed, sBarrel, sFill, sPour, sGirth, sTape, sWeigh, sWorm, sFence, sTarget, sPigs, sMixed, sPay)) {
+			return 0, 0
+		}
+	}
+	next := &item{gap: gapStop}
+	if k+1 < len(r.items) {
+		next = &r.items[k+1]
+	}
+	today := next.kind == itDay && next.gap == gapNone && next.day.form == dayOffset && next.day.a == 0
+	switch {
+	case today && (k == 0 || it.gap >= gapAnd) && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].isAny(setOf(sLow, sHigh, sHumid))):
+		return k, r.clauseEnd(k)
+	case k > 0 && it.gap == gapNone && r.items[k-1].is(sWeather) && r.items[k-1].kind == itWord && r.items[k-1].s != "outside":
+		return k - 1, k + 1
+	case k > 1 && it.gap == gapNone && r.items[k-2].s == "hot" && r.items[k-1].gap == gapNone && r.items[k-1].is(sFiller):
+		return k - 2, k + 1
+	case next.gap == gapNone && (next.s == "outside" || next.s == "out" && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].is(sHere))):
+		return k, k + 2
+	}
+	return 0, 0
 }
 
 // reports says that the sentence from item k on tells an amount, a level or an

@@ -73,17 +73,12 @@ func (r *reader) trimNegated(s span) span {
 		for !later && from > s.i && r.items[from].gap < least {
 			from--
 		}
+		if n := r.leftUndone(k, s); n > 0 && from < n {
+			from = n
+		}
 		if from <= s.i && !plan {
 			for from = k; from > s.i && r.items[from].gap < gapAnd; {
 				from-- // "otis 192 and hazel i did not get"
-			}
-		}
-		if from <= s.i && !plan { // "pepper 172 otis 190 clover i couldn't get"
-			for n := k - 1; n > s.i && n >= k-3; n-- {
-				if r.items[n].pig >= 0 {
-					from = n
-					break
-				}
 			}
 		}
 		if from <= s.i {
@@ -109,6 +104,28 @@ func (r *reader) trimNegated(s span) span {
 		return s
 	}
 	return s
+}
+
+// leftUndone is the name right before a "not" at item k, where nothing but what
+// was not done to it follows: "pepper 172 otis 190 clover i couldn't get". 0 if
+// there is none.
+func (r *reader) leftUndone(k int, s span) int {
+	if !r.items[k].is(sNot) {
+		return 0
+	}
+	for n := k; n < s.j; n++ {
+		if it := &r.items[n]; it.number() && !it.soft || it.kind == itDim || it.isAny(setOf(sFull, sEmpty, sBut)) {
+			return 0
+		}
+	}
+	for n := k - 1; n > s.i && n >= k-3; n-- {
+		if it := &r.items[n]; it.pig >= 0 || it.barrel >= 0 || it.feeder >= 0 {
+			return n
+		} else if it.number() && !it.soft {
+			return 0
+		}
+	}
+	return 0
 }
 
 // trimNegatedHead takes an opening clause that only says what was not done off a
