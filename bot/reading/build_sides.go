@@ -99,6 +99,10 @@ func (r *reader) wordFollows(k int) bool {
 	return false
 }
 
+// widestRange is how many times the lower end of a range the upper one may be
+// where the dash stands free.
+const widestRange = 1.6
+
 // rangeTo reads "-3" or "to 3" or "or 3" after a number.
 func (r *reader) rangeTo(it *item, j int) int {
 	if j+1 >= len(r.toks) {
@@ -110,7 +114,7 @@ func (r *reader) rangeTo(it *item, j int) int {
 	}
 	dash := (t.s == "-" || t.s == "–") && !u.spaced == !t.spaced
 	or := t.s == "or" && u.v > it.v && u.v < it.v*2
-	if dash && t.spaced && u.v <= it.v {
+	if dash && t.spaced && (u.v <= it.v || u.v > widestRange*it.v) {
 		dash = false // a dash between two facts: "low of 71 - 9 bags"
 	}
 	if !dash && !or {

@@ -33,9 +33,9 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fArrive:
-		if r.alive > 0 && r.hasThing(s) && r.quoteHas(s, "moved in", "moved") { // "the pigs i moved in the pasture"
+		if pen := r.penBehind(s); r.alive > 0 && pen > 0 && r.quoteHas(s, "moved in", "moved") { // "the pigs i moved in the pasture"
 			r.out = r.out[:from]
-			r.fillMove(s)
+			r.fillMove(span{fMove, s.i, pen + 1})
 			return
 		}
 		if r.alive > 0 && (!r.cameOutright(s) || r.allOurs(from)) {
@@ -52,6 +52,11 @@ func (r *reader) vet(s span, from int) {
 			r.none(NoneHearsay, s)
 		}
 	case fStock:
+		if r.forOthers(s) {
+			r.takeBack(s, from)
+			r.none(NoneForeign, s)
+			return
+		}
 		if r.bareGoods(s, from) {
 			r.takeBack(s, from)
 		}
@@ -131,6 +136,17 @@ func (r *reader) otherWords(s span) int {
 		n++
 	}
 	return n
+}
+
+// penBehind is the item of a pen's name in a span or right behind it, 0 if there
+// is none.
+func (r *reader) penBehind(s span) int {
+	for k := s.i; k < min(s.j+4, r.clauseEnd(s.j-1)); k++ {
+		if r.items[k].pen >= 0 && r.items[k].pig < 0 {
+			return k
+		}
+	}
+	return 0
 }
 
 func (r *reader) hasThing(s span) bool {
@@ -229,6 +245,18 @@ func (r *reader) goingRate(s span) bool {
 			return true
 		}
 		if it.s == "bushel" || k > from && (r.items[k-1].s == "a" || r.items[k-1].s == "per") && (it.unit.dim() == mass) && it.kind == itWord {
+			return true
+		}
+	}
+	return false
+}
+
+// forOthers says that goods were got for other animals or people: "3 bags of
+// feed for the hens".
+func (r *reader) forOthers(s span) bool {
+	for k := s.i + 1; k < r.sentenceEnd(s.j-1); k++ {
+		it := &r.items[k]
+		if it.is(sForeign) && !household[it.s] && (r.items[k-1].s == "for" || k > s.i+1 && r.items[k-2].s == "for" && r.items[k-1].is(sFiller)) {
 			return true
 		}
 	}

@@ -130,6 +130,8 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fRemind)
 		case it.is(sBackIn) && it.pig < 0 && (len(r.items) == 1 || r.openAlarm(model.AlarmOut) != nil && k == r.sentenceStart(k)):
 			r.force[k] = uint8(fAlarm)
+		case it.pig >= 0 && r.nameAndNumber(k):
+			r.forceRange(k, k+2, fWeigh)
 		case it.kind == itNum && r.tellsDegrees(k):
 			from, to := r.degreesToday(k)
 			r.forceRange(from, to, fWeather)
@@ -203,7 +205,14 @@ func (r *reader) degreesToday(k int) (from, to int) {
 	if it.v < low || it.v > high {
 		return 0, 0
 	}
-	for n := r.clauseFrom(k); n < r.clauseEnd(k); n++ {
+	lo, hi := k, k+1
+	for lo > 0 && r.items[lo].gap < gapAnd {
+		lo--
+	}
+	for hi < len(r.items) && r.items[hi].gap < gapAnd {
+		hi++
+	}
+	for n := lo; n < hi; n++ {
 		if x := &r.items[n]; x.pig >= 0 || x.kind == itThing || x.label || x.isAny(setOf(sFeeder, sFeed, sBarrel, sFill, sPour, sGirth, sTape, sWeigh, sWorm, sFence, sTarget, sPigs, sMixed, sPay)) {
 			return 0, 0
 		}
@@ -215,12 +224,12 @@ func (r *reader) degreesToday(k int) (from, to int) {
 	today := next.kind == itDay && next.gap == gapNone && next.day.form == dayOffset && next.day.a == 0
 	switch {
 	case today && (k == 0 || it.gap >= gapAnd) && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].isAny(setOf(sLow, sHigh, sHumid))):
-		return k, r.clauseEnd(k)
+		return k, hi
 	case k > 0 && it.gap == gapNone && r.items[k-1].is(sWeather) && r.items[k-1].kind == itWord && r.items[k-1].s != "outside":
 		return k - 1, k + 1
 	case k > 1 && it.gap == gapNone && r.items[k-2].s == "hot" && r.items[k-1].gap == gapNone && r.items[k-1].is(sFiller):
 		return k - 2, k + 1
-	case next.gap == gapNone && (next.s == "outside" || next.s == "out" && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].is(sHere))):
+	case next.gap == gapNone && (next.s == "outside" || next.s == "out here" || next.s == "degrees out" || next.s == "out" && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].is(sHere))):
 		return k, k + 2
 	}
 	return 0, 0

@@ -87,7 +87,7 @@ func (r *reader) trimNegated(s span) span {
 		told := false
 		for n := s.i; n < from; n++ {
 			it := &r.items[n]
-			told = told || it.number() && !it.soft || it.kind == itDim || it.isAny(setOf(sFull, sEmpty, sWorm, sProduct, sMove, sWatered, sSick))
+			told = told || it.number() && !it.soft || it.kind == itDim || it.isAny(setOf(sFull, sEmpty, sWorm, sProduct, sMove, sWatered, sSick, sFill, sHose))
 			if it.is(sNot) {
 				return s
 			}
@@ -119,7 +119,7 @@ func (r *reader) leftUndone(k int, s span) int {
 		}
 	}
 	for n := k - 1; n > s.i && n >= k-3; n-- {
-		if it := &r.items[n]; it.pig >= 0 || it.barrel >= 0 || it.feeder >= 0 {
+		if it := &r.items[n]; it.pig >= 0 || it.barrel >= 0 || it.feeder >= 0 || it.isAny(setOf(sBarrow, sGilt, sYoung, sOld, sRest)) {
 			return n
 		} else if it.number() && !it.soft {
 			return 0
