@@ -33,7 +33,7 @@ func (r *reader) correction() (Reading, bool) {
 				return Reading{}, false
 			}
 			if b, is := fact.Fact.(model.Booked); is {
-				d := r.bookedDay(rest)
+				d := r.bookedDay(rest, b.Day)
 				if d == nil {
 					return Reading{}, false
 				}
@@ -145,12 +145,26 @@ func (r *reader) latestTreatment() bool {
 	return false
 }
 
-func (r *reader) bookedDay(from int) *model.Day {
+// bookedDay is the day that an appointment is put off to from the day it had. A
+// day of the month or of the week stays as near to that one as it can, and no
+// appointment lies behind today.
+func (r *reader) bookedDay(from int, was model.Day) *model.Day {
 	for k := from; k < len(r.items); k++ {
-		if it := &r.items[k]; it.kind == itDay {
-			if d, ok := it.day.on(r.today, lookForward, r.dayFirst); ok {
-				return &d
-			}
+		it := &r.items[k]
+		if it.kind != itDay {
+			continue
+		}
+		start := r.today
+		switch {
+		case was < r.today:
+		case it.day.form == dayOfMonth: // the same month, where that is not over
+			y, m, _ := was.Date()
+			start = max(start, model.DateDay(y, m, 1))
+		case it.day.form == dayWeekday && it.day.mod == 0:
+			start = max(start, was-3)
+		}
+		if d, ok := it.day.on(start, lookForward, r.dayFirst); ok {
+			return &d
 		}
 	}
 	return nil

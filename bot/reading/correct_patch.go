@@ -199,7 +199,7 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 		}
 		e.Act = Fact{v}
 	case model.Booked:
-		if d := r.bookedDay(cut.i); d != nil {
+		if d := r.bookedDay(cut.i, v.Day); d != nil {
 			v.Day, changed = *d, true
 			e.On, e.Dated = rec.Entry.On, rec.Entry.Dated
 		}

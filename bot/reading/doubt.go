@@ -57,8 +57,14 @@ func (r *reader) vet(s span, from int) {
 			r.none(NoneForeign, s)
 			return
 		}
-		if r.bareGoods(s, from) {
+		if r.bareGoods(s, from) || r.has(s, sShed) && r.firstQty(s, mass) < 0 && r.firstQty(s, vessel) < 0 && r.quoteHas(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, "temperature", "temp", "thermometer", "degrees") {
 			r.takeBack(s, from)
+		}
+	case fSize:
+		if k := r.firstMoney(s); k >= 0 && len(r.c.Herd.Feeders) > 0 && !r.quoteHas(s, "is", "are", "=", "was", "holds", "hold", "weighs", "weigh") { // "a 50 lb bag of mineral, 38 bucks"
+			r.out = r.out[:from]
+			r.fillStock(span{fStock, s.i, k + 1})
+			r.skip = k
 		}
 	case fSnooze, fDone:
 		if r.c.LastNudge == nil && r.otherWords(s) > 2 {
@@ -261,6 +267,12 @@ func (r *reader) forOthers(s span) bool {
 		}
 	}
 	return false
+}
+
+// firstMoney is the first amount of money in the sentence from a span on, -1 if
+// there is none.
+func (r *reader) firstMoney(s span) int {
+	return r.firstQty(span{s.frame, s.i, r.sentenceEnd(s.j - 1)}, money)
 }
 
 // leastBuy is the least that a bare number beside an ingredient is taken for, in

@@ -207,6 +207,7 @@ func (r *reader) fillMove(s span) {
 		}
 		return
 	}
+	s = r.withoutStaying(s)
 	pen := ""
 	at := -1
 	for k := s.i; k < s.j; k++ {
@@ -261,6 +262,36 @@ func (r *reader) quoteBefore(k int, word string) bool {
 		}
 	}
 	return false
+}
+
+// withoutStaying takes a clause about pigs that stay where they are off a move:
+// "moved hazel to pear, everyone else stays put".
+func (r *reader) withoutStaying(s span) span {
+	for k := s.i; k < s.j; k++ {
+		switch r.items[k].s {
+		case "stay", "stays", "stayed", "staying", "remain", "remains":
+		default:
+			continue
+		}
+		from, to := k, k+1
+		for from > s.i && r.items[from].gap < gapAnd {
+			from--
+		}
+		for to < s.j && r.items[to].gap < gapAnd {
+			to++
+		}
+		switch {
+		case from > s.i && r.penBehind(span{s.frame, s.i, from}) > 0:
+			r.useAll(span{s.frame, from, s.j})
+			s.j = from
+			return s
+		case from == s.i && to < s.j:
+			r.useAll(span{s.frame, from, to})
+			s.i = to
+			return s
+		}
+	}
+	return s
 }
 
 // newPen is a pen that set-up did not name: "pen 7", "moved to the far lot".

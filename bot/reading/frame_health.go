@@ -51,6 +51,19 @@ func (r *reader) fillSick(s span) {
 		r.whichPig("sick", s, r.draft(act(nil), s), act) // "one of the pigs is limping"
 		return
 	}
+	if r.oneOf(s) && r.anyNamed() && len(sel.pigs) > 1 && !sel.all { // "one of the little ones is limping"
+		var named []int16
+		for k := s.i; k < s.j; k++ {
+			if it := &r.items[k]; it.pig >= 0 && !it.near {
+				named = append(named, it.pig)
+			}
+		}
+		if len(named) != 1 {
+			r.whichPig("sick", s, r.draft(act(nil), s), act)
+			return
+		}
+		sel = selection{pigs: named, any: true}
+	}
 	if !sel.any || sel.lost {
 		if r.quoteHas(s, "one", "1", "someone", "somebody") && !r.anyNamed() || !r.anyNamed() {
 			r.emit(act([]string{model.All}), s)
@@ -65,6 +78,16 @@ func (r *reader) fillSick(s span) {
 	}
 	r.remember(sel)
 	r.emit(act(sel.names(r)), s)
+}
+
+// oneOf says that but one of several is spoken of.
+func (r *reader) oneOf(s span) bool {
+	for k := max(s.i-3, r.sentenceStart(s.i)); k+1 < s.j; k++ {
+		if it := &r.items[k]; (it.soft || it.kind == itNum && it.v == 1 || it.s == "one") && r.items[k+1].is(sOf) && r.items[k+1].gap == gapNone || it.s == "one of" || it.s == "one of the" {
+			return true
+		}
+	}
+	return false
 }
 
 // openAlarm is the latest alarm of a kind that nothing has ended since, of the

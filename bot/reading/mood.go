@@ -34,6 +34,7 @@ func (r *reader) mood(s span) string {
 		switch {
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
 		case it.is(sForeign) && r.householdDid(k):
+		case it.is(sForeign) && s.frame == fGone && r.has(s, sSold) && k > 0 && (r.items[k-1].s == "to" || k > 1 && r.items[k-2].s == "to" && r.items[k-1].is(sFiller)): // the buyer
 		case it.is(sForeign) && k < s.i && ours && r.clauseEnd(k) <= s.i && s.frame != fAlarm: // "the kids helped: big hopper 158"
 		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
 			return NoneForeign

@@ -42,7 +42,9 @@ func (r *reader) settle() Reading {
 			reason = NoneChatter
 		}
 		got := r.just(None{Reason: reason})
-		got.Left = r.left
+		if reason != NoneChatter || r.numbersLeft() {
+			got.Left = r.left // of talk nothing is quoted
+		}
 		return got
 	}
 	return Reading{Entries: r.out, Left: r.left, Answers: r.answered}
@@ -185,14 +187,34 @@ func (r *reader) leftOver() {
 
 var leaveOut = setOf(sFiller, sAnd, sThanks, sAbout, sIs, sYes)
 
+// numbersLeft says that a number or a name stands in what was left.
+func (r *reader) numbersLeft() bool {
+	for k := range r.items {
+		if it := &r.items[k]; !it.used && (it.number() && !it.soft || it.kind == itDim || it.kind == itName || it.kind == itThing) {
+			return true
+		}
+	}
+	return false
+}
+
 // worthQuoting says that words hold a number, a name, an unknown word or a word
 // of the trade.
 func (r *reader) worthQuoting(i, j int) bool {
+	unknown := 0
 	for k := i; k < j; k++ {
 		it := &r.items[k]
-		if it.number() && !it.soft || it.kind == itDim || it.kind == itName || it.kind == itThing || !it.known && len(it.s) > 1 || it.isAny(tradeSenses) {
+		if it.number() && !it.soft || it.kind == itDim || it.kind == itName || it.kind == itThing || it.isAny(tradeSenses) {
 			return true
 		}
+		if !it.known && len(it.s) > 1 {
+			unknown++
+			if k+1 < len(r.items) && r.items[k+1].number() && r.items[k+1].gap == gapNone {
+				return true // a name that is not of this herd
+			}
+		}
+	}
+	if unknown > 1 || unknown > 0 && (j-i > 2 || len(r.out) == 0) { // a single word beside a fact is but talk
+		return true
 	}
 	return j-i > 2 && len(r.out) == 0 // plain words beside a fact are but talk
 }
