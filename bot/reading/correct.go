@@ -161,7 +161,7 @@ func (r *reader) bookedDay(from int, was model.Day) *model.Day {
 			y, m, _ := was.Date()
 			start = max(start, model.DateDay(y, m, 1))
 		case it.day.form == dayWeekday && it.day.mod == 0:
-			start = max(start, was-3)
+			start = max(start, was-4)
 		}
 		if d, ok := it.day.on(start, lookForward, r.dayFirst); ok {
 			return &d

@@ -1,0 +1,56 @@
+package reading_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// alder is an invented herd of young pigs, with one feeder.
+var alder = []struct{ at, text string }{
+	{"2026-07-11T09:00", "herd is called Alder, central time, US units"},
+	{"2026-07-11T09:01", "4 pigs here today, 40 lb, 8 weeks old: Fern, Reed, Tansy and Wick"},
+	{"2026-07-11T09:02", "feeder holds 300 lb, two water barrels 55 gal 2 nipples each, a bag is 50 lb"},
+	{"2026-07-11T09:03", "feeder full, 290. barrels full"},
+}
+
+// TestGuesses reads texts whose plain reading would rest on a guess: departures
+// that cannot be, feed that is none, a booking put right. A block is one talk.
+func TestGuesses(t *testing.T) { guessTalks(t, guesses) }
+
+func guessTalks(t *testing.T, talks string) {
+	for _, block := range strings.Split(strings.TrimSpace(talks), "\n\n") {
+		lines := strings.Split(block, "\n")
+		t.Run(strings.TrimPrefix(lines[0], "# "), func(t *testing.T) {
+			k := newTalk()
+			for _, m := range alder {
+				_, err := k.say(m.at, m.text)
+				require.NoError(t, err)
+			}
+			k.before, k.pending = nil, nil
+			for _, line := range lines[1:] {
+				text, want, ok := strings.Cut(line, " => ")
+				require.True(t, ok, line)
+				got, err := k.say("2026-07-18T08:00", text)
+				require.NoError(t, err)
+				assert.Equal(t, strings.TrimSpace(want), brief(got.Entries, "2026-07-18"), text)
+			}
+		})
+	}
+}
+
+const guesses = `
+# a booking put right stays near its day
+butcher sep 20, 4 pigs => booked count=4 date=2026-09-20
+actually the 21st => booked count=4 date=2026-09-21 replaces=true
+
+# a booking put right by its weekday
+butcher sep 20, 4 pigs => booked count=4 date=2026-09-20
+no, the 28th at 7am => booked at=07:00 count=4 date=2026-09-28 replaces=true
+
+# a booking put right to another month
+butcher sep 20, 4 pigs => booked count=4 date=2026-09-20
+actually oct 3 => booked count=4 date=2026-10-03 replaces=true
+`
