@@ -71,6 +71,12 @@ func (t *talk) record(e *reading.Entry, f model.Fact) error {
 		}
 		f, e.Act = b, reading.Fact{Fact: b}
 	}
+	switch f.(type) {
+	case model.Worm, model.Treat:
+		if err := t.settleDrugs(); err != nil {
+			return err
+		}
+	}
 	t.recorded = append(t.recorded, *e)
 	at, stated := t.moment(*e)
 	return t.append(store.Envelope{On: e.On, At: at, Stated: stated, Judged: judged, Fact: f})

@@ -36,6 +36,7 @@ const (
 
 	WithdrawalRuns        = "withdrawal_runs"         // product, none where not said; day of the dose; days
 	WithdrawalDaysUnknown = "withdrawal_days_unknown" // product, none where not said; day of the dose
+	WithdrawalUnsettled   = "withdrawal_unsettled"    // day of a text on a drug that is still asked about
 
 	WormingSinceArrival = "worming_since_arrival" // day of arrival; days after it
 	WormingSinceLast    = "worming_since_last"    // product, none where not said; day of the last one; days between
@@ -65,7 +66,7 @@ func WaterReasonCodes() []string {
 		WallowLastFilled, WallowFoundDry, WallowHose,
 		HeatHighTold, HeatHighForecast, HeatHighGuessed, HeatHumidity, HeatHumidityAssumed,
 		HeatIndex, HeatPlainLine, HeatHeavyPigs, HeatWeightUnknown,
-		WithdrawalRuns, WithdrawalDaysUnknown,
+		WithdrawalRuns, WithdrawalDaysUnknown, WithdrawalUnsettled,
 		WormingSinceArrival, WormingSinceLast, WormingTestFirst, WormingLastDay,
 		WormingReadLabel, WormingTooLate,
 		MoveSince, MoveLoad, MoveDefaultDays, MoveRested, MoveRest,

@@ -29,10 +29,12 @@ func (p PigClear) NotBefore() Day {
 }
 
 // Withdrawal gives for each living pig when it is clear, seen in the location
-// of at. Of several products the latest counts.
+// of at. Of several products the latest counts. While a text on a drug waits for
+// an answer no pig is clear.
 func (h *Herd) Withdrawal(at time.Time) []PigClear {
 	today := DayOf(at)
 	alive := h.Alive(today)
+	unsettled := h.unsettledDrugs(at)
 	out := make([]PigClear, 0, len(alive))
 	for _, a := range alive {
 		p := PigClear{Animal: a, Known: true}
@@ -41,7 +43,23 @@ func (h *Herd) Withdrawal(at time.Time) []PigClear {
 				p.add(g, at.Location())
 			}
 		}
+		for _, on := range unsettled {
+			p.Known, p.Treated = false, true
+			p.Reasons = append(p.Reasons, Reason{Code: WithdrawalUnsettled, On: on})
+		}
 		out = append(out, p)
+	}
+	return out
+}
+
+// unsettledDrugs are the days of texts on drugs that are still asked about.
+// Which pig got what is open, so it could be any of them.
+func (h *Herd) unsettledDrugs(at time.Time) []Day {
+	var out []Day
+	for _, q := range h.Open() {
+		if (q.F.About == "worm" || q.F.About == "treat") && !q.At.After(at) {
+			out = append(out, q.On)
+		}
 	}
 	return out
 }

@@ -53,6 +53,12 @@ func (a asked) clearVerdict(c clearance) string {
 	switch {
 	case !c.known:
 		args.Names = a.v.NamesOf(c.unknown)
+		for _, r := range c.reasons {
+			if r.Code == model.WithdrawalUnsettled {
+				args.Days = []model.Day{r.On}
+				return a.say("clear_unsettled", args)
+			}
+		}
 		return a.say("clear_unknown", args)
 	case c.at.After(a.now):
 		args.Names = a.v.NamesOf(c.treated)

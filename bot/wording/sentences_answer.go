@@ -97,6 +97,7 @@ var answerSentences = catalogue{
 	"clear_already":      "Clear since {t0} by the days you gave[: {n}]. The label rules.",
 	"clear_never":        "Clear: no treatment on file[ for {n}].",
 	"clear_part":         "{N}: {t0}.",
+	"clear_unsettled":    "NOT CLEAR: {n}. Your text on a drug of {d0} is not settled: which pig, which product, how many days?",
 	"clear_part_unknown": "{N}: days unknown.",
 	"clear_for":          "Butcher {d0}: clear.",
 	"clear_on":           "On {d0}: clear.",

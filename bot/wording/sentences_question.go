@@ -45,6 +45,7 @@ var questionSentences = catalogue{
 	"bag_size_again":           "How much does one hold?",
 	"near_name_again":          "Which pig?",
 	"confirm":                  "Is that right?",
+	"drug_unclear":             "Was a drug given? Text which pig, which product, how many withdrawal days. Until then no pig counts as clear.",
 	"undo_sure":                "Undo this? {n0}.",
 }
 
@@ -90,6 +91,7 @@ var choicePhrases = catalogue{
 	"not_record":     "record nothing",
 	"unknown":        "not known",
 	"skip":           "skip",
+	"not_drug":       "no drug",
 	"undo_yes":       "undo it",
 	"undo_no":        "keep it",
 }
