@@ -242,6 +242,9 @@ func (r *reader) goingRate(s span) bool {
 		return false
 	}
 	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
+	if r.quoteHas(span{s.frame, from, to}, "quote", "quoted", "estimate", "asking", "wants", "would cost") {
+		return true
+	}
 	if r.has(span{s.frame, from, to}, sBuy) {
 		return false
 	}

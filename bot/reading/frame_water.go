@@ -160,6 +160,12 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 			r.useAll(whole) // all is well with it: nothing to write down
 			return
 		}
+		if !r.quoteHas(whole, "gone", "dry", "empty") && r.quoteHas(span{whole.frame, r.sentenceStart(whole.i), r.sentenceEnd(whole.j - 1)}, "leak", "leaks", "leaking", "leaky", "cracked", "crack", "broken", "stuck", "clogged") {
+			from, to := r.sentenceStart(whole.i), r.sentenceEnd(whole.j-1)
+			r.useAll(span{whole.frame, from, to})
+			r.emit(Fact{model.Note{What: r.quote(from, to)}}, whole)
+			return
+		}
 		w.Full = r.doneWithWater(s, t)
 		if !w.Full {
 			r.clarifyWater(whole, t)

@@ -76,7 +76,7 @@ var wormProducts = map[string]bool{
 
 // plainWords are common English that is never a slip for a word of the trade.
 const plainWords = `
-hose hoses mouse able accept across action add afraid after afternoon again age agree ahead air alive almost alone along alright always amount angry another answer
+hose hoses mouse quote quoted estimate able accept across action add afraid after afternoon again age agree ahead air alive almost alone along alright always amount angry another answer
 anybody anymore anyone anything anyway apart apple apples area arm army arrow ask asked asks asleep ate auto autumn average awake awful baby
 bad band bank bark base basket bath beach bean beans bear beat beautiful bed been beer began begin behind bell below belly belt bench best bet better beyond
 bike bird birds birthday black blade bless block blood blow blue board boat body bone book boot boots border bored boss bottle bottom bought bowl box boy brain branch brave bread
