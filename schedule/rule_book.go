@@ -33,7 +33,7 @@ func bookVisit(v *view) []need {
 			About: aboutBook, Topic: token("book:ahead", b.Day, bookAheadDays[i]), Grade: Routine, Code: CodeBookAhead, On: b.Day,
 			Q: []model.Quantity{{Value: float64(left), Unit: model.Days}, {Value: float64(b.Count), Unit: model.Count}},
 		}
-		if m, err := v.f.MeanWeight(v.pigs, b.Day); err == nil {
+		if m, err := v.f.MeanWeight(v.h.BookedPigs(b, v.day), b.Day); err == nil {
 			l.Q = append(l.Q, model.Quantity{Value: m.WeightKg.Mid, Unit: model.Kilograms})
 			l.Reasons = m.Reasons
 		}

@@ -37,7 +37,11 @@ func (a asked) bookedLine(b model.Booked, clear clearance) (line string, blocks 
 	if clear.at.After(a.loadMoment(b)) {
 		return a.say("booked_not_clear", args), true
 	}
-	w, err := a.h.MeanWeight(a.pigs, b.Day)
+	pigs := a.pigs
+	if len(a.Animals) == 0 {
+		pigs = a.h.BookedPigs(b, a.today)
+	}
+	w, err := a.h.MeanWeight(pigs, b.Day)
 	if err == nil {
 		args.Q = span(w.WeightKg)
 	}

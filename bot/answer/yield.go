@@ -20,7 +20,12 @@ func yield(a asked) Answer {
 		return a.missing(err)
 	}
 	live, hanging, retail := y.LiveKg, y.HangingKg, y.RetailKg
-	if a.named || a.TargetKg != nil {
+	some := a.named
+	if b, ok := a.h.NextBooking(a.today); ok && !a.named && a.On == nil && a.TargetKg == nil {
+		a.pigs = a.h.BookedPigs(b, a.today)
+		some = true
+	}
+	if some || a.TargetKg != nil {
 		if live, err = a.liveOf(on); err != nil {
 			return a.missing(err)
 		}

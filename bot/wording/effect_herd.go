@@ -55,8 +55,7 @@ func (v Voice) bookedEffects(b model.Booked) []Effect {
 		return nil
 	}
 	var out []Effect
-	pigs := v.Herd.Alive(v.today())
-	if m, err := v.Herd.MeanWeight(pigs, b.Day); err == nil {
+	if m, err := v.Herd.MeanWeight(v.Herd.BookedPigs(b, v.today()), b.Day); err == nil {
 		out = append(out, Effect{Code: "weight_then", Q: []model.Quantity{Kg(m.WeightKg.Mid), Kg(m.WeightKg.Low), Kg(m.WeightKg.High)}})
 	}
 	if names := v.notClearAt(b); len(names) > 0 {

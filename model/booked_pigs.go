@@ -1,0 +1,31 @@
+package model
+
+import "sort"
+
+// BookedPigs is the pigs that an appointment is for, as things stand: of those
+// alive today and not booked for an earlier day, the heaviest on its day, as
+// many as it says; all of them where it gives no number. Pigs of no known
+// weight come last.
+func (h *Herd) BookedPigs(b Booked, today Day) []*Animal {
+	pigs := h.Alive(today)
+	kg := map[*Animal]float64{}
+	if ws, err := h.Weights(b.Day); err == nil {
+		for _, w := range ws {
+			kg[w.Animal] = w.WeightKg.Mid
+		}
+	}
+	sort.SliceStable(pigs, func(i, j int) bool { return kg[pigs[i]] > kg[pigs[j]] })
+	for _, other := range h.Bookings {
+		if d := other.F.Day; d >= today && d < b.Day {
+			gone := other.F.Count
+			if gone == 0 {
+				gone = len(pigs)
+			}
+			pigs = pigs[min(gone, len(pigs)):]
+		}
+	}
+	if b.Count > 0 {
+		pigs = pigs[:min(b.Count, len(pigs))]
+	}
+	return pigs
+}
