@@ -91,10 +91,10 @@ const longAgo = 12 * time.Hour
 
 // Likely writes a computed moment to the nearest hour, further off its day.
 func (v Voice) Likely(t time.Time) string {
-	if t.Before(v.Now) { // what is past is never told as still to come
-		return v.Moment(t.Truncate(time.Hour))
-	}
 	if ahead := t.Sub(v.Now); ahead <= hourly && ahead > -longAgo {
+		if ahead < 0 { // what is past is never told as still to come
+			return v.Moment(t.Truncate(time.Hour))
+		}
 		return v.Moment(t.Round(time.Hour))
 	}
 	return v.Day(model.DayOf(t))

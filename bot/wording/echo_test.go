@@ -63,7 +63,7 @@ var echoes = []struct {
 	{model.Gone{Animals: []string{"Fern"}, How: model.Died}, "Fern died", ""},
 	{model.Gone{Animals: []string{"Fern"}, How: model.Sold, Amount: model.Float(300), Currency: "USD"}, "Fern sold for $300", ""},
 	{model.Gone{Count: 2, How: model.Butchered}, "2 pigs butchered", ""},
-	{model.Gone{Animals: []string{"Fern"}, How: model.Butchered, HangingKg: model.Float(199 * lb)}, "Fern hung 199 lb", ""},
+	{model.Gone{Animals: []string{"Fern"}, How: model.Butchered, HangingKg: model.Float(119 * lb)}, "Fern hung 119 lb", ""},
 	{model.Gone{Animals: all, How: model.Butchered, PackagedKg: model.Float(410 * lb)}, "packaged 410 lb", ""},
 	{model.Booked{Day: day("2026-09-01"), Minute: model.Int(360), Count: 4}, "butcher Tue 1 Sep 6 am 4 pigs", "butcher Tue 1 Sep 6:00 4 pigs"},
 	{model.Booked{Day: day("2026-09-01"), Cancelled: true}, "butcher Tue 1 Sep cancelled", ""},
