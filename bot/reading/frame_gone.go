@@ -25,8 +25,12 @@ func (r *reader) fillGone(s span) {
 		r.hung(s)
 		return
 	}
-	sel := r.selectPigs(s.i, s.j)
 	g := model.Gone{How: how}
+	if how != "" && r.moreThanThere(s) >= 0 {
+		r.askWhoWent(s, g)
+		return
+	}
+	sel := r.selectPigs(s.i, s.j)
 	count := 0
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]

@@ -58,6 +58,21 @@ func (r *reader) hung(s span) {
 		}
 	}
 	names := sel.pigs
+	told := g
+	told.Animals = sel.names(r)
+	if len(names) == 0 || sel.all {
+		told.Animals = []string{model.All}
+	}
+	var kgs []float64
+	for _, p := range hungs {
+		kgs = append(kgs, p.kg)
+	}
+	if len(kgs) == 1 {
+		told.HangingKg = model.Float(kgs[0])
+	}
+	if r.hungTooMuch(s, sel, told, kgs) {
+		return
+	}
 	if len(names) > 0 && !sel.all && len(hungs) == len(names) && len(hungs) > 0 {
 		for x, p := range hungs {
 			v := g

@@ -53,4 +53,35 @@ no, the 28th at 7am => booked at=07:00 count=4 date=2026-09-28 replaces=true
 # a booking put right to another month
 butcher sep 20, 4 pigs => booked count=4 date=2026-09-20
 actually oct 3 => booked count=4 date=2026-10-03 replaces=true
+
+# hanging weight above what lives
+hanging weight 180 each => clarify about=gone
+nothing => none
+
+# hanging weights above what lives, named
+fern hung 180, reed hung 190 => clarify about=gone
+
+# hanging weights above what lives, in a list
+hung 199 190 183 188 => clarify about=gone
+
+# more gone than there are
+sold fern => gone animals=Fern how=sold
+5 pigs sold => clarify about=gone
+4 pigs died => clarify about=gone
+sold reed and tansy => gone animals=Reed+Tansy how=sold
+2 pigs sold => clarify about=gone
+2 pigs went to the butcher => clarify about=gone
+
+# no death
+one of the pigs ate a dead rat => none
+found a dead rat in the feeder => none
+
+# sold to a neighbour
+sold 2 pigs to a neighbour for 160 => clarify about=gone
+
+# sold one to a neighbour
+sold fern to the neighbor for 160 => gone amount=160 animals=Fern how=sold
+
+# all sold to a neighbour
+sold all 4 pigs to my neighbour for 640 => gone amount=640 count=4 how=sold
 `

@@ -44,6 +44,7 @@ func (r *reader) just(act Act) Reading {
 // readItems finds the spans and fills them.
 func (r *reader) readItems() {
 	r.notOurs()
+	r.deadThings()
 	r.settleContainers()
 	r.slipsOfTongue()
 	r.leadingClock()

@@ -1,0 +1,154 @@
+package reading
+
+import "troughbell/model"
+
+// A departure never rests on a guess: what cannot be is asked about, and nothing
+// of it is recorded until then.
+
+// mostDressed is the most of a pig's live weight that hangs, a shrunk pig with
+// its head on included. Common practice, no source.
+const mostDressed = 0.8
+
+// hungTooMuch asks about hanging weights that are more than the pigs can weigh
+// alive. Pigs that went to the butcher before are not judged.
+func (r *reader) hungTooMuch(s span, sel selection, draft model.Gone, hungs []float64) bool {
+	if len(hungs) == 0 || r.alive == 0 {
+		return false
+	}
+	pigs, all := sel.pigs, len(sel.pigs) == 0 || sel.all
+	if all {
+		if r.awaitsWeight() {
+			return false
+		}
+		pigs = nil
+		for p := range r.alive {
+			pigs = append(pigs, int16(p))
+		}
+	}
+	on, _, _ := r.when(s, lookBack)
+	high := 0.0
+	for _, p := range pigs {
+		if int(p) >= r.alive {
+			return false
+		}
+		est, err := r.judge.weight(r.pigs[p], on, model.ByScale)
+		if err != nil {
+			return false // nothing is known of what the pig weighs
+		}
+		high = max(high, est.Interval().High)
+	}
+	sum, most := 0.0, 0.0
+	for _, kg := range hungs {
+		sum, most = sum+kg, max(most, kg)
+	}
+	switch {
+	case !all && len(hungs) == len(pigs) || len(hungs) == 1 && (r.eachBehind(s) || !all):
+		if most <= high {
+			return false
+		}
+	case len(hungs) > 1 && !r.has(s, sTotal):
+		if sum/float64(len(hungs)) <= high {
+			return false
+		}
+	case sum <= high*mostDressed*float64(len(pigs)):
+		return false
+	}
+	e := r.draft(Fact{draft}, s)
+	c := Clarify{About: "gone", Code: "implausible_weight", Want: "animals", Draft: []Entry{e},
+		Q: []model.Quantity{{Value: most, Unit: model.Kilograms}}}
+	if !all {
+		c.Names = sel.names(r)
+	} else if len(hungs) == 1 { // one pig of them, or all
+		for _, p := range pigs {
+			if name := r.pigs[p].Name; name != "" && len(c.Choices) < 3 {
+				one := draft
+				one.Animals = []string{name}
+				c.Choices = append(c.Choices, Choice{Label: name, Entries: []Entry{r.draft(Fact{one}, s)}})
+			}
+		}
+	}
+	if len(c.Choices) == 0 {
+		c.Choices = append(c.Choices, Choice{Code: "as_said", Q: c.Q, Entries: []Entry{e}})
+	}
+	c.Choices = append(c.Choices, Choice{Code: "nothing"})
+	r.useAll(s)
+	r.clarify(c, s)
+	return true
+}
+
+// eachBehind says that the sentence of a span gives a weight for each pig.
+func (r *reader) eachBehind(s span) bool {
+	return r.has(span{s.frame, s.i, r.sentenceEnd(s.j - 1)}, sEach)
+}
+
+// awaitsWeight says that pigs went to the butcher whose hanging weight is not
+// told yet.
+func (r *reader) awaitsWeight() bool {
+	for _, g := range r.c.Herd.Gones {
+		if g.F.How == model.Butchered && g.F.HangingKg == nil {
+			return true
+		}
+	}
+	return false
+}
+
+// moreThanThere is the item of a count of pigs that is larger than the herd, -1
+// if there is none.
+func (r *reader) moreThanThere(s span) int {
+	if s.i > 0 && r.countOfPigs(s.i-1, span{s.frame, s.i - 1, s.j}) {
+		s.i--
+	}
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itNum && !it.soft && !it.ord && it.v > float64(r.alive) && r.countOfPigs(k, s) {
+			return k
+		}
+	}
+	return -1
+}
+
+// askWhoWent asks which pigs left where more were said to than are there.
+func (r *reader) askWhoWent(s span, g model.Gone) {
+	c := Clarify{About: "gone", Code: "which_animal", Want: "animals", Draft: []Entry{r.draft(Fact{g}, s)}}
+	with := func(names []string) []Entry {
+		v := g
+		v.Animals, v.Count = names, 0
+		return []Entry{r.draft(Fact{v}, s)}
+	}
+	switch {
+	case r.alive == 0:
+		c.Want = ""
+	case r.alive <= 2 && r.anyNamed():
+		for _, a := range r.pigs[:r.alive] {
+			if a.Name != "" {
+				c.Choices = append(c.Choices, Choice{Label: a.Name, Entries: with([]string{a.Name})})
+			}
+		}
+	}
+	if r.alive > 1 {
+		c.Choices = append(c.Choices, Choice{Code: "all_pigs", Entries: with([]string{model.All})})
+	}
+	c.Choices = append(c.Choices, Choice{Code: "nothing"})
+	r.useAll(s)
+	r.clarify(c, s)
+}
+
+// deadThings takes the death from a "dead" that stands before a thing that is no
+// pig: "ate a dead rat".
+func (r *reader) deadThings() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.s != "dead" || k == 0 || k+1 >= len(r.items) {
+			continue
+		}
+		switch r.items[k-1].s {
+		case "a", "some", "the", "that", "ate", "eating", "two", "three", "of":
+		default:
+			continue
+		}
+		n := &r.items[k+1]
+		if n.gap == gapNone && n.kind == itWord && n.pig < 0 && (n.sense.empty() || n.is(sForeign)) && len(n.s) > 2 {
+			it.sense.drop(sDied)
+			it.sense.add(sFiller)
+		}
+	}
+}
