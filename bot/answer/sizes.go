@@ -2,6 +2,7 @@ package answer
 
 import (
 	"sort"
+	"strconv"
 	"strings"
 
 	"troughbell/bot/reading"
@@ -13,6 +14,11 @@ import (
 // measures, the target and the mix.
 func sizes(a asked) Answer {
 	h := a.h
+	if what := strings.ToLower(a.What); strings.Contains(what, "how many") && len(h.Alive(a.today)) > 0 &&
+		(strings.Contains(what, "pig") || strings.Contains(what, "hog") || strings.Contains(what, "animal") || strings.Contains(what, "head") || strings.HasSuffix(strings.TrimRight(what, "?! "), "have")) && !strings.Contains(what, "nipple") {
+		count := howMany(h.Alive(a.today))
+		return Answer{Data: map[string]any{"sizes": []string{count}, "count": len(h.Alive(a.today))}, Text: a.say("sizes", wording.Args{Names: []string{count}})}
+	}
 	var settings []model.Setting
 	for _, f := range h.Feeders {
 		settings = append(settings, thing(model.SetFeeder, model.Thing{Name: f.Name, CapacityKg: f.CapacityKg, CapacityL: f.CapacityL}))
@@ -69,3 +75,21 @@ func sizes(a asked) Answer {
 }
 
 func thing(key string, t model.Thing) model.Setting { return model.Setting{Key: key, Thing: &t} }
+
+// howMany counts the living pigs and names those that have a name.
+func howMany(pigs []*model.Animal) string {
+	said := strconv.Itoa(len(pigs)) + " pigs"
+	if len(pigs) == 1 {
+		said = "1 pig"
+	}
+	names := make([]string, 0, len(pigs))
+	for _, p := range pigs {
+		if p.Name != "" {
+			names = append(names, p.Name)
+		}
+	}
+	if len(names) == 0 {
+		return said
+	}
+	return said + ": " + wording.Join(names, "and")
+}

@@ -66,3 +66,9 @@ func TestToday(t *testing.T) {
 	}
 	require.LessOrEqual(t, strings.Count(a.Text, "\n"), 8)
 }
+
+func TestHowManyPigs(t *testing.T) {
+	a := ask(orchard(t).herd(), reading.Ask{Topic: "sizes", What: "how many pigs do we have"})
+	require.Regexp(t, `^\d+ pigs: .+ and .+\.$`, a.Text)
+	require.NotContains(t, a.Text, "holds")
+}
