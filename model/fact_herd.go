@@ -137,4 +137,9 @@ func (s Spend) Check() error {
 	return nil
 }
 
-func (s Spend) fold(h *Herd, r Record) { h.Spends = append(h.Spends, dated(s, r)) }
+func (s Spend) fold(h *Herd, r Record) {
+	h.Spends = append(h.Spends, dated(s, r))
+	if h.Currency == "" { // the first money spoken of is the herd's, until it says otherwise
+		h.Currency = s.Currency
+	}
+}
