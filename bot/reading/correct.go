@@ -21,6 +21,10 @@ func (r *reader) correction() (Reading, bool) {
 	if rec, e, ok := r.sexesTold(); ok {
 		return r.replaced(rec, e), true
 	}
+	if rec, ok := r.livesAfterAll(); ok {
+		got := r.just(Undo{Of: "gone", Record: rec.ID})
+		return got, true
+	}
 	lead, rest := r.correctionLead()
 	fact, ok := target.Entry.Act.(Fact)
 	if !ok {

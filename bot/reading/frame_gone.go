@@ -25,6 +25,10 @@ func (r *reader) fillGone(s span) {
 		r.hung(s)
 		return
 	}
+	if how == model.Butchered && r.comingDay(s) {
+		r.fillBooked(s)
+		return
+	}
 	g := model.Gone{How: how}
 	if how != "" && r.moreThanThere(s) >= 0 {
 		r.askWhoWent(s, g)

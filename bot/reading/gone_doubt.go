@@ -1,6 +1,10 @@
 package reading
 
-import "troughbell/model"
+import (
+	"slices"
+
+	"troughbell/model"
+)
 
 // A departure never rests on a guess: what cannot be is asked about, and nothing
 // of it is recorded until then.
@@ -151,4 +155,93 @@ func (r *reader) deadThings() {
 			it.sense.add(sFiller)
 		}
 	}
+}
+
+// livesAfterAll reads a text that takes back a death just told, "no it's alive",
+// and gives its record.
+func (r *reader) livesAfterAll() (*Recorded, bool) {
+	alive := false
+	for k := range r.items {
+		switch it := &r.items[k]; {
+		case it.s == "alive", it.s == "still alive", it.s == "breathing", it.s == "still breathing":
+			alive = true
+		case k > 0 && it.is(sDied) && r.items[k-1].is(sNot):
+			alive = true
+		case it.number() && !it.soft:
+			return nil, false
+		}
+	}
+	if !alive || len(r.items) > 8 {
+		return nil, false
+	}
+	for _, from := range [][]Recorded{r.c.ReplyTo, r.c.Before} {
+		for k := range from {
+			f, ok := from[k].Entry.Act.(Fact)
+			if !ok || r.c.Now.Sub(from[k].At) > 48*3600*1e9 {
+				continue
+			}
+			g, ok := f.Fact.(model.Gone)
+			if !ok || g.How != model.Died || !r.namesOnly(g.Animals) {
+				continue
+			}
+			return &from[k], true
+		}
+	}
+	return nil, false
+}
+
+// namesOnly says that the text names no pig but those given; where none are
+// given it names none.
+func (r *reader) namesOnly(names []string) bool {
+	for k := range r.items {
+		if p := r.items[k].pig; p >= 0 && !slices.Contains(names, r.pigs[p].Name) {
+			return false
+		}
+	}
+	return true
+}
+
+// butcherTook turns the taking of pigs by the butcher into their leaving: "butcher
+// took 2 pigs".
+func (r *reader) butcherTook() {
+	for k := 1; k < len(r.items); k++ {
+		it := &r.items[k]
+		if !r.items[k-1].is(sButcher) || r.items[k-1].pig >= 0 || it.gap != gapNone {
+			continue
+		}
+		switch it.s {
+		case "took", "collected", "picked up", "has taken":
+		default:
+			continue
+		}
+		if n := k + 1; n < len(r.items) && (r.items[n].pig >= 0 || r.items[n].isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sAll, sBoth)) || r.items[n].kind == itNum) {
+			it.sense = setOf(sSlaughtered)
+			r.items[k-1].sense.drop(sBook)
+		}
+	}
+}
+
+// comingDay says that pigs go to the butcher on a day to come, with no word that
+// they went: "2 pigs to the butcher oct 10".
+func (r *reader) comingDay(s span) bool {
+	if r.tookThere(s) {
+		return false
+	}
+	to := false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch it.s {
+		case "to the butcher", "to slaughter", "off to the butcher", "to the locker":
+			to = true
+		default:
+			if it.is(sSlaughtered) {
+				return false
+			}
+		}
+		if it.kind == itDay && to && !it.day.every {
+			d, ok := it.day.on(r.today, lookBack, r.dayFirst)
+			return ok && d > r.today
+		}
+	}
+	return false
 }

@@ -84,4 +84,25 @@ sold fern to the neighbor for 160 => gone amount=160 animals=Fern how=sold
 
 # all sold to a neighbour
 sold all 4 pigs to my neighbour for 640 => gone amount=640 count=4 how=sold
+
+# a death taken back
+fern died => gone animals=Fern how=died
+no it's alive => undo of=gone
+
+# a death taken back by name
+fern died => gone animals=Fern how=died
+no, she's alive => undo of=gone
+
+# one dead, not said which
+one died => clarify about=gone
+no it's alive => none
+
+# gone to the butcher
+butcher took 2 pigs => clarify about=gone
+
+# the butcher took one by name
+the butcher took fern => gone animals=Fern how=butchered
+
+# booked
+2 pigs to the butcher oct 10 => booked count=2 date=2026-10-10
 `
