@@ -75,7 +75,7 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fFeed:
-		if r.handful(s, from) || r.otherGoods(s) {
+		if r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s) {
 			r.takeBack(s, from)
 		}
 	case fMove:

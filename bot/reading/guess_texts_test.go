@@ -105,4 +105,13 @@ the butcher took fern => gone animals=Fern how=butchered
 
 # booked
 2 pigs to the butcher oct 10 => booked count=2 date=2026-10-10
+
+# no feed
+bought 20 bags of grower pellets at 12.50 each => stock amount=250 count=20 feed_kg=453.59
+feed is 16% protein => none
+gave them 12 eggs => none
+fed 40 apples => none
+fed none today => none
+resume water => none
+fence me => none
 `

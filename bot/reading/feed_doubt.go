@@ -1,0 +1,67 @@
+package reading
+
+import "strings"
+
+// noFeedAtAll says that what a feed span was made of is no pour and no level: a
+// figure of the feed's make-up, or a count of things that are no feed.
+func (r *reader) noFeedAtAll(s span) bool { return r.makeUp(s) || r.countedFood(s) }
+
+// makeUp says that a share is that of a nutrient: "feed is 16% protein".
+func (r *reader) makeUp(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.unit != unitPct && it.kind != itFrac {
+			continue
+		}
+		for n := k + 1; n < len(r.items) && n <= k+2 && r.items[n].gap < gapComma; n++ {
+			switch r.items[n].s {
+			case "protein", "crude protein", "cp", "fat", "fiber", "fibre", "lysine", "calcium", "phosphorus", "salt", "moisture", "ash":
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// countedFood says that the only amount is a number of things that are no feed
+// by weight: "gave them 12 eggs".
+func (r *reader) countedFood(s span) bool {
+	if r.firstQty(s, mass) >= 0 || r.firstQty(s, vessel) >= 0 {
+		return false
+	}
+	counted := false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itNum || it.soft {
+			continue
+		}
+		if k+1 >= len(r.items) {
+			return false
+		}
+		n := &r.items[k+1]
+		if n.gap != gapNone || n.kind != itWord || n.unit != 0 || n.used || !n.sense.empty() || len(n.s) < 4 || !strings.HasSuffix(n.s, "s") {
+			return false
+		}
+		counted = true
+	}
+	return counted
+}
+
+// boughtOutright says that the clause of a word of buying tells goods and their
+// price, with no word of pouring: "bought 20 bags of grower pellets at 12.50 each".
+func (r *reader) boughtOutright(k int) bool {
+	s := span{0, k, r.sentenceEnd(k)}
+	if r.firstQty(s, vessel) < 0 && r.firstQty(s, mass) < 0 || !r.has(s, sFeed) || r.has(s, sIngredient) {
+		return false
+	}
+	priced := false
+	for n := s.i + 1; n < s.j; n++ {
+		it := &r.items[n]
+		if it.gap >= gapAnd || it.pig >= 0 || it.feeder >= 0 || it.isAny(setOf(sFill, sPour, sFeeder, sTook, sPigs, sMixed, sGave)) && !it.is(sFiller) {
+			return false
+		}
+		if n+1 < s.j && it.kind == itNum && !it.soft && (r.items[n+1].is(sEach) || r.items[n+1].s == "a" || r.items[n+1].s == "per") && (r.items[n-1].s == "at" || r.items[n-1].s == "for" || r.items[n-1].s == "@") {
+			priced = true
+		}
+	}
+	return priced
+}
