@@ -231,7 +231,12 @@ func declines(text string, labels []string) bool {
 
 // carryOut does what the text says and words the reply.
 func (t *talk) carryOut() error {
+	card := t.urgentCard()
+	cardOnly := card != "" && t.onlyNone() // nothing to say beside it
 	for i := range t.r.Entries {
+		if cardOnly {
+			break
+		}
 		if err := t.act(&t.r.Entries[i]); err != nil {
 			return err
 		}
@@ -241,14 +246,20 @@ func (t *talk) carryOut() error {
 			return err
 		}
 	}
+	if err := t.implyUnits(); err != nil {
+		return err
+	}
 	reply := Reply{Entries: t.r.Entries, Answers: map[int]map[string]any{}}
 	v := t.voice()
 	var parts []string
+	if card != "" {
+		parts = append(parts, card)
+	}
 	if len(t.recorded) > 0 {
 		parts = append(parts, v.Recorded(t.recorded, v.Effects(t.s.Herd, t.recorded)))
 	}
 	parts = append(parts, t.lines...)
-	if len(t.r.Left) > 0 && !t.lost() {
+	if len(t.r.Left) > 0 && card == "" && !t.lost() {
 		parts = append(parts, v.Left(t.r.Left))
 	}
 	for i, e := range t.r.Entries {

@@ -190,3 +190,21 @@ func TestAMovedAppointmentTakesThePlaceOfTheOld(t *testing.T) {
 	b.text(t, "butcher oct 27 2 pigs")
 	require.Len(t, b.state(t).Bookings, 2, "a further appointment stands beside the first")
 }
+
+func TestTheFirstUnitsAreTheHerds(t *testing.T) {
+	for _, tt := range []struct{ text, units, says string }{
+		{"3 pigs came today, 25 kg each", "metric", "25 kg"},
+		{"3 pigs came today, 48 lb each", "us", "48 lb"},
+		{"3 pigs came today", "", ""},
+	} {
+		b := openBook(t, store.Options{Ephemeral: true})
+		out := b.text(t, tt.text)
+		require.Equal(t, tt.units, b.state(t).Units, tt.text)
+		require.Contains(t, said(out), tt.says)
+		b.text(t, "undo")
+		require.Empty(t, b.state(t).Animals, "undo speaks of what was said")
+	}
+	b := openBook(t, store.Options{Ephemeral: true})
+	b.text(t, "US units. 3 pigs came today, 25 kg each")
+	require.Equal(t, "us", b.state(t).Units, "what is chosen stands")
+}

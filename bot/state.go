@@ -65,7 +65,7 @@ func spoken(k model.Kind) bool {
 func (s *State) live() []store.Envelope {
 	var out []store.Envelope
 	for i := len(s.Journal) - 1; i >= 0; i-- {
-		if e := s.Journal[i]; !s.voided[e.ID] && spoken(e.Fact.Kind()) {
+		if e := s.Journal[i]; !s.voided[e.ID] && spoken(e.Fact.Kind()) && e.Judged != implied {
 			out = append(out, e)
 		}
 	}
