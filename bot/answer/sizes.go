@@ -2,7 +2,6 @@ package answer
 
 import (
 	"sort"
-	"strconv"
 	"strings"
 
 	"troughbell/bot/reading"
@@ -14,10 +13,10 @@ import (
 // measures, the target and the mix.
 func sizes(a asked) Answer {
 	h := a.h
-	if what := strings.ToLower(a.What); strings.Contains(what, "how many") && len(h.Alive(a.today)) > 0 &&
-		(strings.Contains(what, "pig") || strings.Contains(what, "hog") || strings.Contains(what, "animal") || strings.Contains(what, "head") || strings.HasSuffix(strings.TrimRight(what, "?! "), "have")) && !strings.Contains(what, "nipple") {
-		count := howMany(h.Alive(a.today))
-		return Answer{Data: map[string]any{"sizes": []string{count}, "count": len(h.Alive(a.today))}, Text: a.say("sizes", wording.Args{Names: []string{count}})}
+	pigs := h.Alive(a.today)
+	count := a.howMany(pigs)
+	if asksCount(a.What) {
+		return Answer{Data: map[string]any{"sizes": []string{count}, "pigs": len(pigs)}, Text: a.say("sizes", wording.Args{Names: []string{count}})}
 	}
 	var settings []model.Setting
 	for _, f := range h.Feeders {
@@ -43,15 +42,7 @@ func sizes(a asked) Answer {
 	if h.TargetStated {
 		settings = append(settings, model.Setting{Key: model.SetTarget, Number: model.Float(h.TargetKg)})
 	}
-	var said []string
-	pigs := h.Alive(a.today)
-	var names []string
-	for _, p := range pigs {
-		if p.Name != "" {
-			names = append(names, p.Name)
-		}
-	}
-	said = append(said, a.say("sizes_pigs", wording.Args{Names: names, Q: []model.Quantity{wording.N(len(pigs))}}))
+	said := []string{count}
 	for _, s := range settings {
 		said = append(said, a.v.Echo(reading.Entry{Act: reading.Fact{Fact: s}}))
 	}
@@ -76,20 +67,28 @@ func sizes(a asked) Answer {
 
 func thing(key string, t model.Thing) model.Setting { return model.Setting{Key: key, Thing: &t} }
 
-// howMany counts the living pigs and names those that have a name.
-func howMany(pigs []*model.Animal) string {
-	said := strconv.Itoa(len(pigs)) + " pigs"
-	if len(pigs) == 1 {
-		said = "1 pig"
-	}
-	names := make([]string, 0, len(pigs))
+// howMany counts the pigs, and names those that have names.
+func (a asked) howMany(pigs []*model.Animal) string {
+	var names []string
 	for _, p := range pigs {
 		if p.Name != "" {
 			names = append(names, p.Name)
 		}
 	}
-	if len(names) == 0 {
-		return said
+	return a.say("sizes_pigs", wording.Args{Names: names, Q: []model.Quantity{wording.N(len(pigs))}})
+}
+
+// asksCount reports whether the question is how many pigs there are, and of
+// nothing else.
+func asksCount(what string) bool {
+	what = strings.TrimRight(strings.ToLower(what), "?! ")
+	if !strings.Contains(what, "how many") || strings.Contains(what, "nipple") {
+		return false
 	}
-	return said + ": " + wording.Join(names, "and")
+	for _, word := range []string{"pig", "hog", "animal", "head"} {
+		if strings.Contains(what, word) {
+			return true
+		}
+	}
+	return strings.HasSuffix(what, "have")
 }
