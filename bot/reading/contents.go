@@ -81,6 +81,12 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.wrong = true
 		case it.kind == itQty && it.unit == unitPct:
 			c.fraction = model.Float(it.v / 100)
+			if k+1 < j && r.items[k+1].s == "full" && r.items[k+1].gap == gapNone { // "16% full" is no full
+				r.items[k+1].used = true
+				it.used = true
+				k++
+				continue
+			}
 		case it.kind == itQty && it.unit.dim() == days:
 			c.days = model.Float(it.si())
 		case it.kind == itFrac:

@@ -198,9 +198,25 @@ func (r *reader) followsUp(f model.Fact, from int) bool {
 	case model.Worm:
 		return v.WithdrawalDays == nil && r.onlyDays()
 	case model.Booked:
-		return r.quoteHas(span{0, 0, len(r.items)}, "moved to", "moved us to", "changed to", "rescheduled") && r.has(span{0, 0, len(r.items)}, sButcher)
+		return r.quoteHas(span{0, 0, len(r.items)}, "moved to", "moved us to", "changed to", "rescheduled") && (r.has(span{0, 0, len(r.items)}, sButcher) || r.onlyPutOff())
 	}
 	return false
+}
+
+// onlyPutOff says that the text is a word of putting off and a day: "moved to the
+// 25th".
+func (r *reader) onlyPutOff() bool {
+	day := false
+	for k := range r.items {
+		switch it := &r.items[k]; {
+		case it.kind == itDay:
+			day = true
+		case it.kind == itClock, it.kind == itWord && it.pen < 0 && it.isAny(setOf(sMove, sBook, sFiller, sPronoun, sTo, sIs)):
+		default:
+			return false
+		}
+	}
+	return day
 }
 
 // swappedDigits says that the text is but a number with the digits of the one

@@ -12,7 +12,7 @@ func (r *reader) makeUp(s span) bool {
 		if it := &r.items[k]; it.unit != unitPct && it.kind != itFrac {
 			continue
 		}
-		for n := k + 1; n < len(r.items) && n <= k+2 && r.items[n].gap < gapComma; n++ {
+		for n := max(r.clauseFrom(k), k-3); n < len(r.items) && n <= k+2 && (n <= k || r.items[n].gap < gapComma); n++ {
 			switch r.items[n].s {
 			case "protein", "crude protein", "cp", "fat", "fiber", "fibre", "lysine", "calcium", "phosphorus", "salt", "moisture", "ash":
 				return true
@@ -59,7 +59,7 @@ func (r *reader) boughtOutright(k int) bool {
 		if it.gap >= gapAnd || it.pig >= 0 || it.feeder >= 0 || it.isAny(setOf(sFill, sPour, sFeeder, sTook, sPigs, sMixed, sGave)) && !it.is(sFiller) {
 			return false
 		}
-		if n+1 < s.j && it.kind == itNum && !it.soft && (r.items[n+1].is(sEach) || r.items[n+1].s == "a" || r.items[n+1].s == "per") && (r.items[n-1].s == "at" || r.items[n-1].s == "for" || r.items[n-1].s == "@") {
+		if n+1 < s.j && it.kind == itNum && !it.soft && (r.items[n+1].is(sEach) || r.items[n+1].s == "a" || r.items[n+1].s == "per") || n+1 == s.j && it.kind == itNum && r.items[n-1].s == "for" {
 			priced = true
 		}
 	}

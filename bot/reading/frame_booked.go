@@ -7,7 +7,7 @@ import (
 // fillBooked reads appointments with the butcher: several days give several
 // bookings.
 func (r *reader) fillBooked(s span) {
-	if r.tookThere(s) {
+	if r.tookThere(s) || r.butcherCame(s) {
 		r.fillGone(s)
 		return
 	}

@@ -42,7 +42,7 @@ func (r *reader) fillGone(s span) {
 		case it.qty(money):
 			g.Amount, g.Currency = model.Float(it.v), it.unit.name()
 		case it.kind == itNum && it.soft:
-			if !sel.any || sel.count == 0 && sel.all {
+			if !sel.any || sel.count <= 1 && sel.all {
 				count = 1
 			}
 		case it.kind == itNum && !it.ord:

@@ -59,6 +59,7 @@ func (r *reader) fillStock(s span) {
 				}
 				rest = append(rest, k)
 				continue
+			case it.is(sFeed) && it.kind == itWord: // what the bags were of
 			default:
 				continue
 			}

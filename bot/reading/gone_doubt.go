@@ -217,6 +217,7 @@ func (r *reader) butcherTook() {
 		if n := k + 1; n < len(r.items) && (r.items[n].pig >= 0 || r.items[n].isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sAll, sBoth)) || r.items[n].kind == itNum) {
 			it.sense = setOf(sSlaughtered)
 			r.items[k-1].sense.drop(sBook)
+			r.items[k-1].used = true
 		}
 	}
 }
@@ -241,6 +242,16 @@ func (r *reader) comingDay(s span) bool {
 		if it.kind == itDay && to && !it.day.every {
 			d, ok := it.day.on(r.today, lookBack, r.dayFirst)
 			return ok && d > r.today
+		}
+	}
+	return false
+}
+
+// butcherCame says that the butcher came for pigs and has them.
+func (r *reader) butcherCame(s span) bool {
+	for k := s.i + 1; k < s.j; k++ {
+		if r.items[k].sense == setOf(sSlaughtered) && r.items[k-1].is(sButcher) {
+			return true
 		}
 	}
 	return false

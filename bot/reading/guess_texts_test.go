@@ -114,4 +114,43 @@ fed 40 apples => none
 fed none today => none
 resume water => none
 fence me => none
+
+# more that is no feed
+feed is 14 percent protein => none
+crude protein 16% => none
+fed 12 melons => none
+put 2 watermelons in the feeder => none
+poured none today => none
+resume feeding => none
+bought 20 bags of grower pellets for 250 => stock amount=250 count=20 feed_kg=453.59
+bought 4 bags at 14 each, poured 2 => stock amount=56 count=4 feed_kg=90.72; refill feed_kg=45.36 feeder=feeder
+feeder is 16% full => feed_level feeder=feeder fraction=0.16
+
+# one sold, not said which
+sold one pig for 80 => clarify about=gone
+
+# a hanging weight that may be
+fern hung 30 => gone animals=Fern hanging_kg=13.61 how=butchered
+
+# a total that may be
+hanging weight 120 total => gone animals=all hanging_kg=54.43 how=butchered
+
+# a total that cannot be
+total hanging weight 500 => clarify about=gone
+
+# collected
+the butcher picked up 4 pigs today => gone count=4 how=butchered
+
+# still to come
+fern and reed to the butcher oct 10 => booked count=2 date=2026-10-10
+butcher takes 4 pigs oct 11 => booked count=4 date=2026-10-11
+
+# the month before is over
+butcher jul 31, 4 pigs => booked count=4 date=2026-07-31
+actually the 3rd => booked count=4 date=2026-08-03 replaces=true
+make that friday => booked count=4 date=2026-07-31 replaces=true
+
+# put off by a word
+butcher sep 20, 4 pigs => booked count=4 date=2026-09-20
+moved to the 25th => booked count=4 date=2026-09-25 replaces=true
 `

@@ -74,7 +74,7 @@ nothing, that was a mistake => none
 spent 190 pigs, 510 feed, 96 straw => spend amount=190 currency=USD what=pigs; spend amount=510 currency=USD what=feed; spend amount=96 currency=USD what=straw
 spent 27 wormer => spend amount=27 currency=USD what=wormer
 new batch: 69 corn 28 soybean meal 3 mineral => recipe ingredients={"corn":31.3,"mineral premix":1.36,"soybean meal 48":12.7}
-12 bags corn 50 lb at 9.50 each => stock amount=114 count=12 feed_kg=272.16 ingredient=corn
+12 bags corn 50 lb at 9.50 each => stock amount=114 count=12 currency=USD feed_kg=272.16 ingredient=corn
 
 # a treatment told bit by bit
 hank got a shot => treat animals=Hank
