@@ -46,5 +46,26 @@ var talkSentences = catalogue{
 	"invite_helper": "Code {n0}: one helper sends it to the bot, by {t0}. Helpers log the round; no money, no drugs.",
 	"herd_code":     "Code {n0}: the owner of a new herd sends it to the bot, by {t0}.",
 	"do_privacy":    "Kept: your texts and what I read from them, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself.",
-	"do_unknown":    "I cannot do that by text. Try \"help\".",
+	"urgent_vet_now": "⚠ Call the vet now. No medicine unless the vet says so.\n" +
+		"Meanwhile: shade, dry bedding, quiet; keep the other pigs off.\n" +
+		"Note when it began, what it ate and drank. Could it have been without water: ask before you give any.\n" +
+		"Dead: leave it where it lies until the vet has said.",
+	"urgent_fever": "⚠ If that is a pig's own temperature, it is a fever: call the vet now.\n" +
+		"Meanwhile: shade, quiet, water near, away from others. No medicine unless the vet says so.\n" +
+		"Note when it began and what it ate. Several with fever: tell the vet at once.",
+	"urgent_notifiable": "⚠ Call your vet and the animal health authority at once.\n" +
+		"Nothing leaves or enters the farm until they say so; keep visitors out, wash boots.\n" +
+		"Keep sick pigs apart. Note which, since when, and what came in lately: pigs, feed, people.",
+	"urgent_shock": "⚠ Power off before you touch it. Cannot switch it off: stay away and call the power company.\n" +
+		"Then call the vet, even if the pig gets up. Keep it quiet and in shade, the others away.\n" +
+		"Leave the power off until the cause is found.",
+	"urgent_poison": "⚠ Call the vet now; keep the packet or a piece of what it ate, and read the name out.\n" +
+		"Take away what is left; move all pigs from it. Do not make it vomit, give nothing by mouth unless the vet says so.\n" +
+		"Note when, how much, and which pigs. It may not be fit to eat: ask before the butcher.",
+	"urgent_heat_stroke": "⚠ Shade now, wet it with large drops of cool water, moving air; then call the vet.\n" +
+		"Small drinks of cool water. Never an ice-cold bucket over it, and do not drive it.\n" +
+		"Cannot stand, fits, or no better in minutes: tell the vet it is urgent. Look at the others too.",
+	"urgent_kitchen_waste": "Nothing from a kitchen or a plate: it can carry disease, and in many places it is against the law.\n" +
+		"Ask your vet or authority before feeding any waste.",
+	"do_unknown": "I cannot do that by text. Try \"help\".",
 }

@@ -99,6 +99,11 @@ func (v Voice) Dropped() string { return v.talk("dropped") }
 // Do answers a wish that is neither record nor question.
 func (v Voice) Do(what string) string { return v.talkOr("do_"+what, "do_unknown") }
 
+// Urgent is the card for an emergency told in words: "vet_now", "fever",
+// "notifiable", "shock", "poison", "heat_stroke", or for "kitchen_waste". A code
+// without a card of its own gets that of the vet.
+func (v Voice) Urgent(code string) string { return v.talkOr("urgent_"+code, "urgent_vet_now") }
+
 // Pressed is what a pressed button turns into: its word, when, and who.
 func (v Voice) Pressed(label, who string) string {
 	names := []string{label}
