@@ -134,6 +134,11 @@ func (r urgentRule) meant(clause []string, i, sentence int) bool {
 			return false
 		}
 	}
+	for k := i + 1; k < end-1; k++ { // "both kids have a fever"
+		if otherWords[clause[k]] && !r.anyone {
+			return false
+		}
+	}
 	pig := false
 	for k := i - 1; k >= 0; k-- {
 		if w := clause[k]; tells[w] || pigWords[w] {
