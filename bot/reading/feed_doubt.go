@@ -38,6 +38,9 @@ func (r *reader) countedFood(s span) bool {
 			return false
 		}
 		n := &r.items[k+1]
+		if n.s == "dozen" && k+2 < len(r.items) {
+			n = &r.items[k+2]
+		}
 		if n.gap != gapNone || n.kind != itWord || n.unit != 0 || n.used || !n.sense.empty() || len(n.s) < 4 || !strings.HasSuffix(n.s, "s") {
 			return false
 		}

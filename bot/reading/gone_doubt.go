@@ -167,7 +167,7 @@ func (r *reader) livesAfterAll() (*Recorded, bool) {
 			alive = true
 		case k > 0 && it.is(sDied) && r.items[k-1].is(sNot):
 			alive = true
-		case it.number() && !it.soft:
+		case it.number() && !it.soft, !it.known && it.pig < 0 && len(it.s) > 1:
 			return nil, false
 		}
 	}
@@ -201,23 +201,37 @@ func (r *reader) namesOnly(names []string) bool {
 	return true
 }
 
-// butcherTook turns the taking of pigs by the butcher into their leaving: "butcher
-// took 2 pigs".
+// butcherTook turns the taking of pigs by the butcher, or to the butcher, into
+// their leaving: "butcher took 2 pigs", "took 4 pigs to butcher".
 func (r *reader) butcherTook() {
-	for k := 1; k < len(r.items); k++ {
+	for k := range r.items {
 		it := &r.items[k]
-		if !r.items[k-1].is(sButcher) || r.items[k-1].pig >= 0 || it.gap != gapNone {
-			continue
-		}
 		switch it.s {
-		case "took", "collected", "picked up", "has taken":
+		case "took", "collected", "picked up", "has taken", "taken":
 		default:
 			continue
 		}
-		if n := k + 1; n < len(r.items) && (r.items[n].pig >= 0 || r.items[n].isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sAll, sBoth)) || r.items[n].kind == itNum) {
+		n := k + 1
+		if n >= len(r.items) || r.items[n].gap >= gapComma {
+			continue
+		}
+		if x := &r.items[n]; x.pig < 0 && x.kind != itNum && !x.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sAll, sBoth, sRest)) && x.s != "them" {
+			continue
+		}
+		at := -1
+		if k > 0 && it.gap == gapNone && r.items[k-1].is(sButcher) && r.items[k-1].pig < 0 {
+			at = k - 1
+		}
+		for n < len(r.items) && n < k+6 && r.items[n].gap == gapNone && at < 0 {
+			if x := &r.items[n]; x.is(sButcher) && x.pig < 0 && x.kind == itWord && (r.items[n-1].s == "to" || r.items[n-1].s == "the") {
+				at = n
+			}
+			n++
+		}
+		if at >= 0 {
 			it.sense = setOf(sSlaughtered)
-			r.items[k-1].sense.drop(sBook)
-			r.items[k-1].used = true
+			r.items[at].sense.drop(sBook)
+			r.items[at].used = true
 		}
 	}
 }

@@ -153,4 +153,25 @@ make that friday => booked count=4 date=2026-07-31 replaces=true
 # put off by a word
 butcher sep 20, 4 pigs => booked count=4 date=2026-09-20
 moved to the 25th => booked count=4 date=2026-09-25 replaces=true
+
+# alive, but not one that died
+fern died => gone animals=Fern how=died
+dot is alive => none
+oops fern isn't dead => undo of=gone
+
+# taken to the butcher
+took 4 pigs to butcher => gone count=4 how=butchered
+
+# taken, more than there are
+took 5 pigs to butcher => clarify about=gone
+
+# taken, not said which
+butcher took them => clarify about=gone
+
+# taken by the feeder
+took 150 to fill => refill feed_kg=68.04 feeder=feeder full=true
+the gilts took 3 bags => refill feed_kg=68.04 feeder=feeder
+
+# eggs by the dozen
+fed 2 dozen eggs => none
 `
