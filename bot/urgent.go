@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"unicode"
 
 	"troughbell/bot/reading"
 	"troughbell/model"
@@ -38,63 +37,6 @@ func wordSet(words string) map[string]bool {
 		out[w] = true
 	}
 	return out
-}
-
-// urgentPart is one place of a phrase: the words that fit, or a gap.
-type urgentPart map[string]bool
-
-// urgentRule is a phrase made ready to be compared.
-type urgentRule struct {
-	urgentPhrase
-	parts  []urgentPart // nil is a gap of up to two words
-	unless map[string]bool
-	rank   int
-}
-
-// urgentRules are the rules by each word that can begin them.
-var urgentRules = func() map[string][]urgentRule {
-	out := map[string][]urgentRule{}
-	for i, p := range urgentPhrases {
-		r := urgentRule{urgentPhrase: p, unless: wordSet(p.unless), rank: i}
-		for _, place := range strings.Fields(p.phrase) {
-			if place == "_" {
-				r.parts = append(r.parts, nil)
-				continue
-			}
-			if name, ok := strings.CutPrefix(place, "<"); ok {
-				place = urgentGroups[strings.TrimSuffix(name, ">")]
-			}
-			r.parts = append(r.parts, wordSet(strings.ReplaceAll(place, "/", " ")))
-		}
-		for w := range r.parts[0] {
-			out[w] = append(out[w], r)
-		}
-	}
-	return out
-}()
-
-// end is where the phrase ends that begins at i, or -1. A gap holds as few words
-// as do.
-func (r urgentRule) end(words []string, i int) int {
-	return endOf(r.parts, words, i)
-}
-
-func endOf(parts []urgentPart, words []string, i int) int {
-	for k, part := range parts {
-		if part == nil {
-			for gap := 0; gap <= 2; gap++ {
-				if end := endOf(parts[k+1:], words, i+gap); end >= 0 {
-					return end
-				}
-			}
-			return -1
-		}
-		if i >= len(words) || !part[words[i]] {
-			return -1
-		}
-		i++
-	}
-	return i
 }
 
 // urgent is the code of the card that a text asks for, or "". Names of the
@@ -240,108 +182,6 @@ func feverCard(clause []string, sentence int) string {
 		}
 	}
 	return ""
-}
-
-// urgentSentence is the words of a sentence, "," between its clauses.
-type urgentSentence struct {
-	words []string
-	asked bool
-}
-
-// urgentSentences cuts a text into sentences of words in lower case without
-// apostrophes.
-func urgentSentences(text string) []urgentSentence {
-	var out []urgentSentence
-	var s urgentSentence
-	var word strings.Builder
-	flush := func() {
-		if word.Len() == 0 {
-			return
-		}
-		w := word.String()
-		word.Reset()
-		if n := len(s.words); n > 0 && w == "not" && contracted[s.words[n-1]] != "" {
-			s.words[n-1] = contracted[s.words[n-1]]
-			return
-		}
-		s.words = append(s.words, w)
-	}
-	runes := []rune(strings.ToLower(text))
-	for i, r := range runes {
-		switch {
-		case r == '\'' || r == '’' || r == '`':
-		case unicode.IsLetter(r) || unicode.IsDigit(r):
-			word.WriteRune(r)
-		case r == '.' && i > 0 && i+1 < len(runes) && unicode.IsDigit(runes[i-1]) && unicode.IsDigit(runes[i+1]):
-			word.WriteRune(r)
-		case strings.ContainsRune(".?!;\n", r):
-			flush()
-			s.asked = r == '?'
-			if len(s.words) > 0 {
-				out = append(out, s)
-			}
-			s = urgentSentence{}
-		case r == ',':
-			flush()
-			s.words = append(s.words, ",")
-		default:
-			flush()
-		}
-	}
-	flush()
-	if len(s.words) > 0 {
-		out = append(out, s)
-	}
-	return out
-}
-
-func clauses(words []string) [][]string {
-	var out [][]string
-	from := 0
-	for i := 0; i <= len(words); i++ {
-		if i == len(words) || words[i] == "," {
-			if i > from {
-				out = append(out, words[from:i])
-			}
-			from = i + 1
-		}
-	}
-	return out
-}
-
-// asPigs puts "pig" in the place of each pig's name.
-func asPigs(words, names []string) []string {
-	if len(names) == 0 {
-		return words
-	}
-	byFirst := map[string][][]string{}
-	for _, n := range names {
-		for _, s := range urgentSentences(n) {
-			byFirst[s.words[0]] = append(byFirst[s.words[0]], s.words)
-		}
-	}
-	var out []string
-	for i := 0; i < len(words); {
-		taken := 0
-		for _, name := range byFirst[strings.TrimSuffix(words[i], "s")] {
-			if len(name) == 1 { // "Oliver's" is Olivers without its apostrophe
-				taken = max(taken, 1)
-			}
-		}
-		for _, name := range byFirst[words[i]] {
-			if len(name) <= len(words)-i && slices.Equal(name, words[i:i+len(name)]) {
-				taken = max(taken, len(name))
-			}
-		}
-		if taken == 0 {
-			out = append(out, words[i])
-			i++
-			continue
-		}
-		out = append(out, "pig")
-		i += taken
-	}
-	return out
 }
 
 // urgentCard is the card that the message asks for, in words, or "". An alarm
