@@ -222,6 +222,12 @@ func (r *reader) butcherTook() {
 		if k > 0 && it.gap == gapNone && r.items[k-1].is(sButcher) && r.items[k-1].pig < 0 {
 			at = k - 1
 		}
+		for b := k - 1; b >= 0 && b >= k-4 && at < 0 && it.s == "took" && r.items[b+1].gap < gapStop; b-- { // "butcher came today, took 4"
+			if x := &r.items[b]; x.is(sButcher) && x.pig < 0 && b+1 < k && (r.items[b+1].s == "came" || r.items[b+1].s == "was") {
+				at = b
+				x.sense, it.gap = setOf(sFiller), gapNone
+			}
+		}
 		for n < len(r.items) && n < k+6 && r.items[n].gap == gapNone && at < 0 {
 			if x := &r.items[n]; x.is(sButcher) && x.pig < 0 && x.kind == itWord && (r.items[n-1].s == "to" || r.items[n-1].s == "the") {
 				at = n

@@ -174,4 +174,10 @@ the gilts took 3 bags => refill feed_kg=68.04 feeder=feeder
 
 # eggs by the dozen
 fed 2 dozen eggs => none
+
+# bought and filled
+bought 3 bags at 15 each and filled the feeder => stock amount=45 count=3 feed_kg=68.04; refill feeder=feeder full=true
+
+# the butcher was here
+butcher came today, took 4 => gone count=4 how=butchered
 `

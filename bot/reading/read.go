@@ -156,8 +156,8 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, k+2, fChore) // "target 250. saturday 7."
 		case it.qty(vessel) && it.v > 1 && r.pricedSacks(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fStock)
-		case it.is(sBuy) && (k == 0 || it.gap >= gapAnd || r.fillersBefore(k)) && r.boughtOutright(k):
-			r.forceRange(k, r.sentenceEnd(k), fStock)
+		case it.is(sBuy) && (k == 0 || it.gap >= gapAnd || r.fillersBefore(k)) && r.boughtOutright(k) > k:
+			r.forceRange(k, r.boughtOutright(k), fStock)
 		case it.is(sPay) && r.listOfSpending(k) > k:
 			r.forceRange(k, r.listOfSpending(k), fSpend)
 		case it.unit == unitBatch && (it.kind == itWord || it.kind == itQty && it.v == 1) && r.tellsBatch(k):
