@@ -184,6 +184,10 @@ func feverCard(clause []string, sentence int) string {
 	return ""
 }
 
+// besideAlarm is the cards that say what an alarm's own card does not: current
+// in the animal, a poison, a disease that must be reported.
+var besideAlarm = map[string]bool{"shock": true, "notifiable": true, "poison": true}
+
 // urgentCard is the card that the message asks for, in words, or "". An alarm
 // brings a card of its own; a reminder, a plan for a day to come or another
 // herd's pig asks for none.
@@ -195,14 +199,13 @@ func (t *talk) urgentCard() string {
 		}
 	}
 	foreign := t.onlyNone()
+	alarmed := false
 	for _, e := range t.r.Entries {
 		switch a := e.Act.(type) {
 		case reading.Fact:
 			switch f := a.Fact.(type) {
 			case model.Alarm:
-				if !f.Over {
-					return ""
-				}
+				alarmed = alarmed || !f.Over
 			case model.Remind:
 				return ""
 			case model.Arrive:
@@ -215,7 +218,7 @@ func (t *talk) urgentCard() string {
 		}
 	}
 	card := urgent(t.m.Text, names)
-	if card == "" || foreign && card != "notifiable" {
+	if card == "" || foreign && card != "notifiable" || alarmed && !besideAlarm[card] {
 		return ""
 	}
 	return t.voice().Urgent(card)
