@@ -47,6 +47,7 @@ func (r *reader) readItems() {
 	r.deadThings()
 	r.butcherTook()
 	r.settleContainers()
+	r.settleHerdName()
 	r.slipsOfTongue()
 	r.leadingClock()
 	r.forceFrames()

@@ -6,6 +6,23 @@ import (
 	"troughbell/model"
 )
 
+// settleHerdName takes a capital word behind "our herd is" for its name,
+// whatever else it means: a herd may be called Dose.
+func (r *reader) settleHerdName() {
+	for k := range r.items {
+		if !r.items[k].is(sHerd) {
+			continue
+		}
+		n := k + 1
+		for n < len(r.items) && r.items[n].gap < gapAnd && (r.items[n].is(sNamed) || r.items[n].s == "is" || r.items[n].s == "name") {
+			n++
+		}
+		if n < len(r.items) && r.items[n].kind == itWord && r.items[n].capital && r.items[n].gap < gapAnd && r.items[n].pig < 0 {
+			r.items[n].sense = setOf()
+		}
+	}
+}
+
 // fillZone reads the time zone by name, by place, or by the clock on the wall.
 func (r *reader) fillZone(s span) {
 	for k := s.i; k < s.j; k++ {
