@@ -19,10 +19,18 @@ var monthWords = []struct {
 	month int
 	words string
 }{
-	{1, "january, jan, januar"}, {2, "february, feb, februar, febuary"}, {3, "march, mar, märz"},
-	{4, "april, apr"}, {5, "may, mai"}, {6, "june, jun, juni"}, {7, "july, jul, juli"},
-	{8, "august, aug"}, {9, "september, sep, sept"}, {10, "october, oct, oktober, okt"},
-	{11, "november, nov"}, {12, "december, dec, dezember, dez"},
+	{1, "january, jan, januar"},
+	{2, "february, feb, februar, febuary"},
+	{3, "march, mar, märz"},
+	{4, "april, apr"},
+	{5, "may, mai"},
+	{6, "june, jun, juni"},
+	{7, "july, jul, juli"},
+	{8, "august, aug"},
+	{9, "september, sep, sept"},
+	{10, "october, oct, oktober, okt"},
+	{11, "november, nov"},
+	{12, "december, dec, dezember, dez"},
 }
 
 // offsetWords are days counted from today.
@@ -51,8 +59,13 @@ var holidayWords = []struct {
 	month, day int
 	words      string
 }{
-	{10, 31, "halloween"}, {12, 25, "christmas, christmas day, xmas"}, {12, 24, "christmas eve"}, {1, 1, "new year's, new years, new year's day, new year"},
-	{2, 14, "valentine's, valentines, valentine's day, valentines day"}, {7, 4, "independence day, fourth of july"}, {11, 11, "veterans day"},
+	{10, 31, "halloween"},
+	{12, 25, "christmas, christmas day, xmas"},
+	{12, 24, "christmas eve"},
+	{1, 1, "new year's, new years, new year's day, new year"},
+	{2, 14, "valentine's, valentines, valentine's day, valentines day"},
+	{7, 4, "independence day, fourth of july"},
+	{11, 11, "veterans day"},
 }
 
 func addDays(l *lexicon) {

@@ -123,6 +123,8 @@ func (r *reader) confirm(s span, from int) {
 // doubtful is the question whether a reading is right, what it would record as
 // the first choice.
 func doubtful(es []Entry) Clarify {
-	return Clarify{About: es[0].Act.Intent(), Code: "doubtful", Draft: es,
-		Choices: []Choice{{Entries: es}, {Code: "nothing"}}}
+	return Clarify{
+		About: es[0].Act.Intent(), Code: "doubtful", Draft: es,
+		Choices: []Choice{{Entries: es}, {Code: "nothing"}},
+	}
 }

@@ -339,7 +339,7 @@ func (r *reader) askAmounts(a *Ask, s span) {
 	skip := -1
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
-		var next, prev = &item{}, &item{}
+		next, prev := &item{}, &item{}
 		if k+1 < s.j {
 			next = &r.items[k+1]
 		}

@@ -110,8 +110,10 @@ func (r *reader) fillDrug(s span) {
 		return
 	}
 	if sel.near { // a drug never rests on a near-miss name
-		r.clarify(Clarify{About: about, Code: "near_name", Names: sel.names(r), Draft: []Entry{draft},
-			Choices: []Choice{{Code: "yes", Entries: []Entry{draft}}, {Code: "no"}}}, s)
+		r.clarify(Clarify{
+			About: about, Code: "near_name", Names: sel.names(r), Draft: []Entry{draft},
+			Choices: []Choice{{Code: "yes", Entries: []Entry{draft}}, {Code: "no"}},
+		}, s)
 		return
 	}
 	r.remember(sel)

@@ -106,9 +106,11 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		}
 		if (c.bare || r.onlyVessels(s)) && c.amount != nil && !t.any && !c.filled && !c.full && !c.left && !r.has(whole, sFeed) {
 			draft := r.draft(act, s)
-			r.clarify(Clarify{About: "refill", Code: "which_kind", Draft: []Entry{draft},
+			r.clarify(Clarify{
+				About: "refill", Code: "which_kind", Draft: []Entry{draft},
 				Q:       []model.Quantity{{Value: *c.amount, Unit: model.Kilograms}},
-				Choices: []Choice{{Code: "poured", Entries: []Entry{draft}}, {Code: "nothing"}}}, s)
+				Choices: []Choice{{Code: "poured", Entries: []Entry{draft}}, {Code: "nothing"}},
+			}, s)
 			continue
 		}
 		r.emit(act, s)
@@ -327,9 +329,11 @@ func (r *reader) pourTooBig(s span, pour model.Refill) {
 	f := r.c.Herd.Feeder(pour.Feeder)
 	room := r.roomLeft(f)
 	said := *pour.FeedKg
-	c := Clarify{About: "refill", Code: "implausible_pour", Names: []string{f.Name}, Want: "feed_kg",
+	c := Clarify{
+		About: "refill", Code: "implausible_pour", Names: []string{f.Name}, Want: "feed_kg",
 		Q:     []model.Quantity{{Value: said, Unit: model.Kilograms}, {Value: room, Unit: model.Kilograms}},
-		Draft: []Entry{r.draft(Fact{pour}, s)}}
+		Draft: []Entry{r.draft(Fact{pour}, s)},
+	}
 	add := func(code string, kg float64) {
 		p := pour
 		p.FeedKg = model.Float(kg)
@@ -357,14 +361,18 @@ func (r *reader) pourTooBig(s span, pour model.Refill) {
 // record and is kept.
 func (r *reader) askSize(s span, feeder string, c contents) {
 	pour := model.Refill{Feeder: feeder, Full: c.full, FromEmpty: c.empty}
-	cl := Clarify{About: "refill", Code: "bag_size", Names: []string{c.vessel}, Want: "size",
+	cl := Clarify{
+		About: "refill", Code: "bag_size", Names: []string{c.vessel}, Want: "size",
 		Q:     []model.Quantity{{Value: c.vessels, Unit: model.Count}},
-		Draft: []Entry{r.draft(Fact{pour}, s)}}
+		Draft: []Entry{r.draft(Fact{pour}, s)},
+	}
 	for _, kg := range r.usualSizes(c.vessel) {
 		p := pour
 		p.FeedKg = model.Float(kg*c.vessels + valueOf(c.amount))
-		cl.Choices = append(cl.Choices, Choice{Code: "holds", Q: []model.Quantity{{Value: kg, Unit: model.Kilograms}},
-			Entries: []Entry{r.sizeEntry(c.vessel, kg, s), r.draft(Fact{p}, s)}})
+		cl.Choices = append(cl.Choices, Choice{
+			Code: "holds", Q: []model.Quantity{{Value: kg, Unit: model.Kilograms}},
+			Entries: []Entry{r.sizeEntry(c.vessel, kg, s), r.draft(Fact{p}, s)},
+		})
 	}
 	r.clarify(cl, s)
 }

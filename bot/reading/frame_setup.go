@@ -89,8 +89,10 @@ func (r *reader) fillTarget(s span) {
 		}
 		it.used = true
 		if st.Check() != nil {
-			r.clarify(Clarify{About: "settings", Code: "implausible_target", Want: "target_kg", Q: []model.Quantity{{Value: kg, Unit: model.Kilograms}},
-				Draft: []Entry{r.draft(Fact{st}, s)}}, s)
+			r.clarify(Clarify{
+				About: "settings", Code: "implausible_target", Want: "target_kg", Q: []model.Quantity{{Value: kg, Unit: model.Kilograms}},
+				Draft: []Entry{r.draft(Fact{st}, s)},
+			}, s)
 			return
 		}
 		r.set(s, st)

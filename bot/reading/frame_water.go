@@ -256,8 +256,10 @@ func (r *reader) whichBarrel(s span, w model.Water) {
 
 // waterTooMuch asks about water that cannot have gone in.
 func (r *reader) waterTooMuch(s span, w model.Water, b *model.Barrel) {
-	c := Clarify{About: "water", Code: "implausible_pour", Names: []string{b.Name}, Want: "litres", Draft: []Entry{r.draft(Fact{w}, s)},
-		Q: []model.Quantity{{Value: *w.Litres, Unit: model.Litres}, {Value: *b.CapacityL, Unit: model.Litres}}}
+	c := Clarify{
+		About: "water", Code: "implausible_pour", Names: []string{b.Name}, Want: "litres", Draft: []Entry{r.draft(Fact{w}, s)},
+		Q: []model.Quantity{{Value: *w.Litres, Unit: model.Litres}, {Value: *b.CapacityL, Unit: model.Litres}},
+	}
 	add := func(code string, v model.Water) {
 		ch := Choice{Code: code, Entries: []Entry{r.draft(Fact{v}, s)}}
 		if v.Litres != nil {

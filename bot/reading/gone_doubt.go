@@ -58,8 +58,10 @@ func (r *reader) hungTooMuch(s span, sel selection, draft model.Gone, hungs []fl
 		return false
 	}
 	e := r.draft(Fact{draft}, s)
-	c := Clarify{About: "gone", Code: "implausible_weight", Want: "animals", Draft: []Entry{e},
-		Q: []model.Quantity{{Value: most, Unit: model.Kilograms}}}
+	c := Clarify{
+		About: "gone", Code: "implausible_weight", Want: "animals", Draft: []Entry{e},
+		Q: []model.Quantity{{Value: most, Unit: model.Kilograms}},
+	}
 	if !all {
 		c.Names = sel.names(r)
 	} else if len(hungs) == 1 { // one pig of them, or all

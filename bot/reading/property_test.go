@@ -89,8 +89,10 @@ func TestOrderOfFacts(t *testing.T) {
 func TestSpokenNumbers(t *testing.T) {
 	k := hollowTalk(t)
 	now := time.Date(2026, 7, 18, 18, 30, 0, 0, k.loc)
-	ones := []string{"", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen",
-		"fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen"}
+	ones := []string{
+		"", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen",
+		"fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen",
+	}
 	tens := []string{"", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"}
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.IntRange(11, 299).Draw(t, "n")

@@ -268,8 +268,10 @@ func (r *reader) gained(s span, m *measure) {
 		r.none(NoneUnknown, s)
 		return
 	}
-	c := Clarify{About: "weigh", Code: "gain_not_weight", Names: sel.names(r), Want: "weight_kg",
-		Draft: []Entry{r.draft(Fact{model.Weigh{Animals: sel.names(r), By: model.ByScale}}, s)}}
+	c := Clarify{
+		About: "weigh", Code: "gain_not_weight", Names: sel.names(r), Want: "weight_kg",
+		Draft: []Entry{r.draft(Fact{model.Weigh{Animals: sel.names(r), By: model.ByScale}}, s)},
+	}
 	r.clarify(c, s)
 }
 
