@@ -1,0 +1,38 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// TestReadme holds the conversation in README to what the program says: each of
+// its lines stands in the demo season.
+func TestReadme(t *testing.T) {
+	readme, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
+	require.NoError(t, err)
+	season, err := os.ReadFile(filepath.Join("..", "..", "testdata", "seasons", "demo.golden"))
+	require.NoError(t, err)
+	said := map[string]bool{}
+	for _, l := range strings.Split(string(season), "\n") {
+		said[strings.TrimSpace(l)] = true
+	}
+	_, after, ok := strings.Cut(string(readme), "## A conversation")
+	require.True(t, ok)
+	_, after, ok = strings.Cut(after, "```text\n")
+	require.True(t, ok)
+	talk, _, ok := strings.Cut(after, "```")
+	require.True(t, ok)
+	lines := 0
+	for _, l := range strings.Split(talk, "\n") {
+		if l = strings.TrimSpace(l); l == "" {
+			continue
+		}
+		lines++
+		require.True(t, said[l], "README says what the demo does not: %q", l)
+	}
+	require.Greater(t, lines, 10)
+}
