@@ -1,6 +1,7 @@
 package model
 
 import (
+	"math"
 	"sort"
 	"strings"
 	"time"
@@ -317,24 +318,7 @@ func (h *Herd) IsChoreDay(d Day) bool {
 
 // CurrentPen is the pen the pig is in: that of its latest move, else the one
 // said to be in use, else nil.
-func (h *Herd) CurrentPen(a *Animal) *Pen {
-	for i := len(h.Moves) - 1; i >= 0; i-- {
-		for _, p := range h.Moves[i].Pigs {
-			if p == a {
-				return h.Moves[i].Pen
-			}
-		}
-	}
-	for _, p := range h.Pens {
-		if p.InUse {
-			return p
-		}
-	}
-	if len(h.Pens) == 1 {
-		return h.Pens[0]
-	}
-	return nil
-}
+func (h *Herd) CurrentPen(a *Animal) *Pen { return h.penOn(a, math.MaxInt32) }
 
 func (h *Herd) addArrival(a Arrive, r Record) {
 	g := &Group{Name: a.Group, Arrived: r.On, ArriveAt: r.At, Born: a.Born, WeightKg: a.WeightKg}
