@@ -67,6 +67,11 @@ func (r *reader) vet(s span, from int) {
 			r.skip = k
 		}
 	case fSnooze, fDone:
+		if s.frame == fSnooze && s.i > 0 && r.items[s.i].gap < gapAnd && r.items[s.i-1].kind == itNum { // "90 tomorrow" is a day to come, not a putting off
+			r.takeBack(s, from)
+			r.none(NoneFuture, s)
+			return
+		}
 		if r.c.LastNudge == nil && r.otherWords(s) > 2 {
 			r.takeBack(s, from)
 		}

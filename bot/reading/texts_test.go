@@ -208,6 +208,7 @@ no, just kidding around today => none
 undo => undo
 help => help
 done => done
+90 tomorrow => none
 stop this => snooze until=stop
 export => help about=export
 # Several facts
