@@ -209,6 +209,7 @@ func TestKilledInTheMiddle(t *testing.T) {
 	const n = 12
 	var said []string
 	var ids []int64
+	kills := 0
 	for i := range n {
 		text := fmt.Sprintf("spent %d straw", i+10)
 		said = append(said, text)
@@ -216,6 +217,7 @@ func TestKilledInTheMiddle(t *testing.T) {
 		if i%4 == 3 { // anywhere between the poll and the last answer
 			eventually(t, func() bool { return len(api.Messages(ann.ID)) >= 2+i/2 }, p)
 			p.kill(t)
+			kills++
 			p = start(t, api, db)
 			require.Equal(t, "ready", p.line(t))
 		}
@@ -231,10 +233,14 @@ func TestKilledInTheMiddle(t *testing.T) {
 	p.stop(t, syscall.SIGTERM)
 
 	recorded := texts(t, db)
+	repeated := 0
 	for i, text := range said {
 		require.Equal(t, 1, recorded[text], "%q is recorded once", text)
-		require.LessOrEqual(t, len(answers(api, ids[i])), 2, "only a call cut off by the kill is repeated")
+		repeated += len(answers(api, ids[i])) - 1
 	}
+	// One call is under way in a chat, so a kill leaves one outcome unknown at the
+	// most; one answer may be cut off by several kills in a row.
+	require.LessOrEqual(t, repeated, kills, "only a call cut off by a kill is repeated")
 }
 
 func answers(api *botapitest.Server, message int64) (out []botapitest.Message) {
