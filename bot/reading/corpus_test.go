@@ -456,10 +456,11 @@ func TestSecondTexts(t *testing.T) {
 	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.04)
 }
 
-// TestAsideTexts measures the texts kept aside. Nothing is tuned on them.
-func TestAsideTexts(t *testing.T) {
-	all, byVoice := measure(t, "aside.jsonl", false)
-	report(t, "aside", all, byVoice)
-	require.Greater(t, float64(all.right)/float64(all.texts), 0.75)
-	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.13)
+// TestRetiredTexts measures the texts that were once kept aside. Their total had
+// been looked at so often that they measured little any more; they are tuned to.
+func TestRetiredTexts(t *testing.T) {
+	all, byVoice := measure(t, "retired.jsonl", os.Getenv("TEXTS") == "show")
+	report(t, "retired", all, byVoice)
+	require.Greater(t, float64(all.right)/float64(all.texts), 0.8)
+	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.1)
 }
