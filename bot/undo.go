@@ -30,6 +30,9 @@ func (t *talk) undo(e *reading.Entry, a reading.Undo) error {
 	}
 	drug := kind == "worm" || kind == "treat"
 	if a.Record == "" && (drug || t.now.Sub(target.SaidAt) > undoAsks || target.By != t.m.From.Person) {
+		if err := t.dropUndoAsked(); err != nil {
+			return err
+		}
 		e.Act = reading.Clarify{
 			About: "undo", Code: "undo_sure", Names: []string{t.voice().Echo(entry)},
 			Choices: []reading.Choice{
@@ -48,6 +51,20 @@ func (t *talk) undo(e *reading.Entry, a reading.Undo) error {
 		return err
 	}
 	t.lines = append(t.lines, t.voice().Undone(entry))
+	return nil
+}
+
+// dropUndoAsked drops this person's earlier questions on what to take back: who
+// asks again wants one answer, not two open questions.
+func (t *talk) dropUndoAsked() error {
+	for _, q := range t.s.Herd.Open() {
+		if _, by := t.s.origin(q.ID); q.F.About != "undo" || by != t.m.From.Person {
+			continue
+		}
+		if err := t.append(t.note(model.Settled{Question: q.ID, How: "dropped"})); err != nil {
+			return err
+		}
+	}
 	return nil
 }
 

@@ -86,6 +86,8 @@ func (r *reader) wantsNumber(c Clarify) bool {
 var choiceWords = []struct{ code, words string }{
 	{"yes", "yes, yep, yeah, yup, y, right, correct, ja, sure, that's right, thats right, aye, it is, affirmative, ok"},
 	{"no", "no, nope, nah, n, nein, wrong, neither, none"},
+	{"undo_yes", "yes, yep, yeah, yup, y, right, correct, ja, sure, ok, okay, do it, yes undo it, yes undo, go ahead"},
+	{"undo_no", "no, nope, nah, n, nein, keep, keep that, leave it, don't, dont, no keep it, never mind, nevermind, cancel"},
 	{"died", "died, dead, it died, she died, he died, death, passed, found dead"},
 	{"out", "out, escaped, got out, it got out, loose, ran off, run off, escape"},
 	{"nothing", "nothing, neither, none, never mind, nevermind, forget it, no, ignore, nope, skip"},
