@@ -1,0 +1,193 @@
+package reading
+
+import (
+	"time"
+
+	"troughbell/model"
+)
+
+// feedTo is the weight that a what-if feeds the pigs to, "what if I feed them to
+// 300", in kilograms; 0 if none.
+func (r *reader) feedTo(s span) float64 {
+	for k := s.i + 1; k < s.j; k++ {
+		it := &r.items[k]
+		if r.items[k-1].s != "to" || !it.number() || it.soft {
+			continue
+		}
+		u := it.unit
+		if it.kind == itNum {
+			u = r.massUnit()
+		}
+		if u.dim() != mass {
+			continue
+		}
+		if kg := u.si(it.v); kg >= 60 && kg <= 250 {
+			return kg
+		}
+	}
+	return 0
+}
+
+// askDay finds the day asked about. Questions look forward; those of what was,
+// back.
+func (r *reader) askDay(a *Ask, s span) {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itDay || it.day.every {
+			continue
+		}
+		l := lookForward
+		if a.Topic == "history" || r.pastQuestion(s) {
+			l = lookBack
+		}
+		if it.day.coarse && it.day.form == dayOffset && (a.Topic == "today" || a.Topic == "history") {
+			continue
+		}
+		if d, ok := it.day.on(r.today, l, r.dayFirst); ok {
+			if it.day.form == dayOffset && it.day.a == 0 && it.day.part == partNone && !(a.Topic == "weight") {
+				continue // "today" is what every answer is about
+			}
+			if it.day.form == dayOffset && it.day.a == 0 && a.Topic == "weight" {
+				continue
+			}
+			a.On = &d
+			return
+		}
+	}
+	if d, ok := r.monthAsked(s); ok && a.On == nil && a.Topic != "history" {
+		a.On = &d
+	}
+}
+
+// monthAsked reads a month without a day behind a word for an end as its first
+// day: "until july".
+func (r *reader) monthAsked(s span) (model.Day, bool) {
+	from, to := r.tokenRange(s)
+	for i := from + 1; i < to; i++ {
+		m := r.lex.of[r.toks[i].s]
+		if m == nil || m.month == 0 || len(r.toks[i].s) < 3 && r.toks[i].s != "may" {
+			continue
+		}
+		switch r.toks[i-1].s {
+		case "until", "till", "til", "to", "by", "in", "through", "before", "for":
+		default:
+			continue
+		}
+		d := model.DayOf(time.Date(r.c.Now.Year(), time.Month(m.month), 1, 12, 0, 0, 0, time.UTC))
+		if d <= r.today {
+			d = model.DayOf(time.Date(r.c.Now.Year()+1, time.Month(m.month), 1, 12, 0, 0, 0, time.UTC))
+		}
+		return d, true
+	}
+	return 0, false
+}
+
+func (r *reader) pastQuestion(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		switch r.items[k].s {
+		case "did", "was", "were", "how did", "what did", "what was", "when did", "did i", "did we", "weighed":
+			return true
+		}
+	}
+	return false
+}
+
+// askAmounts finds a weight or a count asked about.
+func (r *reader) askAmounts(a *Ask, s span) {
+	skip := -1
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		next, prev := &item{}, &item{}
+		if k+1 < s.j {
+			next = &r.items[k+1]
+		}
+		if k > s.i {
+			prev = &r.items[k-1]
+		}
+		switch {
+		case k == skip:
+		case it.kind == itNum && !it.soft && (next.is(sPigs) || next.is(sMore) || next.is(sFewer) || next.is(sArrive) && a.Topic == "plan"):
+			if !next.is(sMore) && !next.is(sFewer) || a.Topic == "plan" {
+				a.Count = int(it.v)
+			}
+		case it.qty(mass), it.kind == itNum && !it.soft && !it.ord && it.v >= 20 && r.weightTopic(a.Topic) && !prev.is(sAll):
+			u := it.unit
+			if it.kind == itNum {
+				u = r.massUnit()
+			}
+			kg := u.si(it.v)
+			switch {
+			case a.Topic == "plan":
+				if a.WeightKg == nil && kg < 60 {
+					a.WeightKg = model.Float(kg)
+				} else {
+					a.TargetKg = model.Float(kg)
+				}
+			case kg >= 20 && kg <= 400 && (r.weightTopic(a.Topic) || a.Topic == "feed_need" || a.Topic == ""):
+				a.TargetKg = model.Float(kg)
+			}
+		}
+	}
+}
+
+// askAssume reads what-ifs: "2 more pigs", "target 280", "skip a Saturday".
+func (r *reader) askAssume(a *Ask, s span) {
+	what := r.has(s, sWhatIf) || r.quoteHas(s, "if")
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		var as model.Assumption
+		switch {
+		case (it.is(sMore) || it.s == "more") && k > s.i && r.items[k-1].kind == itNum && !r.items[k-1].used && r.pigsNear(k, s) && what:
+			as.CountDelta = int(r.items[k-1].v)
+		case it.s == "another" && what && r.pigsNear(k, s):
+			as.CountDelta = 1
+			if k+1 < s.j && r.items[k+1].kind == itNum {
+				as.CountDelta = int(r.items[k+1].v)
+			}
+		case it.is(sFewer) && what && r.pigsNear(k, s):
+			n := 1
+			if k > s.i && r.items[k-1].kind == itNum {
+				n = int(r.items[k-1].v)
+			} else if k+1 < s.j && r.items[k+1].kind == itNum {
+				n = int(r.items[k+1].v)
+			}
+			as.CountDelta = -n
+		case it.s == "skip" || it.s == "skipped" || it.s == "miss" || it.s == "skip this" || it.s == "skipping" || it.s == "missed":
+			as.SkipDays = 7
+			for n := k; n < s.j; n++ {
+				if r.items[n].qty(days) {
+					as.SkipDays = int(r.items[n].si() + 0.5)
+				}
+			}
+			a.On = nil
+		default:
+			continue
+		}
+		if a.Assume == nil {
+			a.Assume = &model.Assumption{}
+		}
+		if as.CountDelta != 0 {
+			a.Assume.CountDelta = as.CountDelta
+			a.Count = 0
+		}
+		if as.SkipDays != 0 {
+			a.Assume.SkipDays = as.SkipDays
+		}
+	}
+	if what && a.TargetKg != nil && (r.has(s, sTarget) || r.has(s, sWhatIf)) && a.Topic != "plan" {
+		if a.Assume == nil {
+			a.Assume = &model.Assumption{}
+		}
+		a.Assume.TargetKg = a.TargetKg
+		a.TargetKg = nil
+	}
+}
+
+func (r *reader) pigsNear(k int, s span) bool {
+	for n := max(s.i, k-2); n < min(s.j, k+4); n++ {
+		if r.items[n].is(sPigs) || r.items[n].isAny(setOf(sBarrow, sGilt)) {
+			return true
+		}
+	}
+	return k+1 >= s.j || r.items[k].s != "more"
+}

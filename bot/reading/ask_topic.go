@@ -1,0 +1,150 @@
+package reading
+
+import (
+	"strings"
+)
+
+// topicOf weighs the words of the span against the topics.
+func (r *reader) topicOf(s span) (string, float32) {
+	from, to := r.tokenRange(s)
+	scores := map[string]float32{}
+	var store [96]byte
+	for i := from; i < to; i++ {
+		if r.toks[i].kind != tokWord {
+			continue
+		}
+		// Longer phrases speak louder: take the longest, and half of what its
+		// words say by themselves.
+		key := store[:0]
+		best := 0
+		var votes []topicVote
+		for k := i; k < to && k < i+6; k++ {
+			t := &r.toks[k]
+			if t.kind != tokWord && t.kind != tokNum || len(key)+1+len(t.s) > cap(store[:]) {
+				break
+			}
+			if k > i {
+				key = append(key, ' ')
+			}
+			key = append(key, t.s...)
+			if v, ok := r.lex.topics[string(key)]; ok {
+				best, votes = k-i+1, v
+			}
+		}
+		if best == 0 {
+			if w, ok := r.lex.correct(r.toks[i].s); ok {
+				votes = r.lex.topics[w]
+			}
+		}
+		for _, v := range votes {
+			scores[v.topic] += v.weight * (0.7 + 0.3*float32(max(best, 1)))
+		}
+	}
+	r.contextVotes(s, scores)
+	best, top := "", float32(0)
+	for _, t := range topicWords {
+		if v := scores[t.topic]; v > top {
+			best, top = t.topic, v
+		}
+	}
+	return best, top
+}
+
+// contextVotes adds what the herd's own names and the shape of the question
+// say.
+func (r *reader) contextVotes(s span, scores map[string]float32) {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.feeder >= 0:
+			scores["feed_left"] += 2.5
+		case it.barrel >= 0 && !it.either:
+			scores["water_left"] += 2.5
+		case it.pen >= 0 && it.pig < 0:
+			scores["move"] += 1
+		case it.pig >= 0:
+			scores["weight"] += 0.5
+		case it.qty(mass) && !r.has(s, sFeed):
+			scores["butcher_date"] += 1.5
+			scores["weight"] -= 0.5
+		case it.kind == itDay && scores["weight"] > 0:
+			scores["weight"] += 0.3
+		}
+	}
+	when := r.starts(s, "when") || r.quoteHas(s, "when", "what date", "what day", "how soon", "how long", "when's", "whens", "when is", "when will", "when do", "when does", "when are", "when can", "when should")
+	if when {
+		scores["butcher_date"] *= 1.25
+		scores["weight"] *= 0.6
+		scores["yield"] *= 0.7
+		scores["target"] *= 0.6
+	}
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.qty(mass) || it.kind == itNum && !it.soft && it.v >= 60 {
+			if when && r.eachNamed(s.i, s.j) {
+				scores["target"] += 4
+			} else if when {
+				scores["butcher_date"] += 3
+			}
+		}
+	}
+	if scores["target"] > 0 && (r.quoteHas(s, "what is", "what's", "whats") && !r.quoteHas(s, "date")) {
+		scores["target"] += 1.5
+	}
+	if scores["history"] > 0 && r.starts(s, "when did") {
+		scores["history"] += 3
+	}
+	if scores["plan"] > 0 && r.alive > 0 && !r.quoteHas(s, "plan") {
+		scores["plan"] *= 0.7
+	}
+	if scores["why"] > 0 && s.j-s.i > 6 {
+		scores["why"] *= 0.5
+	}
+	if r.has(s, sWallow) {
+		scores["water_left"] *= 0.4
+		scores["feed_left"] *= 0.6
+	}
+	if r.has(s, sWater) && scores["water_left"] > 0 {
+		scores["feed_left"] *= 0.5
+	}
+	if scores["feed_need"] > 0 && scores["feed_left"] > 0 && r.quoteHas(s, "need", "buy", "mix", "eat", "order") {
+		scores["feed_need"] += 1
+	}
+	if scores["withdrawal"] > 0 {
+		scores["butcher_date"] *= 0.6
+		scores["worming"] *= 0.6
+	}
+	if scores["cost"] > 0 {
+		scores["weight"] *= 0.5
+		scores["feed_left"] *= 0.6
+		scores["yield"] *= 0.7
+		scores["butcher_date"] *= 0.7
+	}
+}
+
+func (r *reader) starts(s span, word string) bool {
+	return s.i < s.j && strings.HasPrefix(r.items[s.i].s, word)
+}
+
+// tokenRange is the tokens that a span was made of.
+func (r *reader) tokenRange(s span) (from, to int) {
+	if s.i >= s.j {
+		return 0, 0
+	}
+	lo, hi := r.items[s.i].from, r.items[s.j-1].to
+	from, to = -1, len(r.toks)
+	for i := range r.toks {
+		if from < 0 && r.toks[i].from >= lo {
+			from = i
+		}
+		if r.toks[i].from >= hi {
+			to = i
+			break
+		}
+	}
+	return max(from, 0), to
+}
+
+func (r *reader) weightTopic(t string) bool {
+	return t == "butcher_date" || t == "target" || t == "weight" || t == "growth" || t == "" || t == "plan" || t == "yield"
+}

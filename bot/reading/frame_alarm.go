@@ -1,0 +1,99 @@
+package reading
+
+import (
+	"troughbell/model"
+)
+
+// openAlarm is the latest alarm of a kind that nothing has ended since, of the
+// last days; nil if there is none.
+func (r *reader) openAlarm(what string) *model.Alarm {
+	alarms := r.c.Herd.Alarms
+	for k := len(alarms) - 1; k >= 0; k-- {
+		if a := &alarms[k]; a.F.What == what {
+			if a.F.Over || r.today-a.On > alarmLasts {
+				return nil
+			}
+			return &a.F
+		}
+	}
+	return nil
+}
+
+// alarmLasts is for how many days words without a subject, such as "all in",
+// may still speak of an alarm.
+const alarmLasts = 5
+
+// fillAlarm reads emergencies. They are recorded at once and never asked about
+// where the words are clear.
+func (r *reader) fillAlarm(s span) {
+	sel := r.selectPigs(s.i, s.j)
+	var names []string
+	if sel.any && !sel.all && len(sel.pigs) > 0 {
+		names = sel.names(r)
+	}
+	a := model.Alarm{Animals: names}
+	switch {
+	case r.has(s, sNoWater):
+		a.What, a.Animals = model.AlarmNoWater, nil
+	case r.has(s, sNoFeed):
+		a.What, a.Animals = model.AlarmNoFeed, nil
+	case r.has(s, sBackIn) && !r.has(s, sOut):
+		a.What, a.Over = model.AlarmOut, true
+	case r.has(s, sFence) && r.has(s, sDown) && r.find(s, sFence) < r.find(s, sDown) && r.find(s, sDown)-r.find(s, sFence) <= 2:
+		a.What, a.Animals = model.AlarmFence, nil
+	case r.has(s, sDown) && (sel.any || len(r.subject) > 0):
+		a.What = model.AlarmDown
+		if !sel.any && len(r.subject) > 0 {
+			a.Animals = selection{pigs: r.subject}.names(r)
+		}
+	case r.has(s, sFence) && !sel.any:
+		a.What = model.AlarmFence
+	case r.has(s, sOut):
+		a.What = model.AlarmOut
+	case r.has(s, sDown):
+		a.What = model.AlarmDown
+	default:
+		r.idleSpan(s)
+		return
+	}
+	if a.What == model.AlarmDown && r.quoteHas(span{s.frame, r.sentenceStart(s.i), s.j}, "put", "had to put") && len(a.Animals) > 0 { // "had to put bram down"
+		r.useAll(s)
+		r.remember(sel)
+		r.emit(Fact{model.Gone{Animals: a.Animals, How: model.Died}}, s)
+		return
+	}
+	since := false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.isAny(setOf(sOut, sDown, sNoWater, sNoFeed, sBackIn, sFence)) || it.kind == itNum && it.v <= float64(max(r.alive, 1)) {
+			it.used = true
+		}
+		since = since || it.s == "since"
+	}
+	r.remember(sel)
+	if since { // "no water since yesterday" is an alarm of today
+		r.emitOn(Fact{a}, s, r.today, nil, false)
+		return
+	}
+	r.emit(Fact{a}, s)
+}
+
+// askAlarm asks what a lone "out" or "down" means, the emergency first.
+func (r *reader) askAlarm(down bool) {
+	s := span{fAlarm, 0, len(r.items)}
+	what := model.AlarmOut
+	if down {
+		what = model.AlarmDown
+	}
+	e := r.draft(Fact{model.Alarm{What: what}}, s)
+	choices := []Choice{{Code: "alarm_" + what, Entries: []Entry{e}}}
+	if !down {
+		choices = append(choices,
+			Choice{Code: "alarm_no_water", Entries: []Entry{r.draft(Fact{model.Alarm{What: model.AlarmNoWater}}, s)}},
+			Choice{Code: "alarm_no_feed", Entries: []Entry{r.draft(Fact{model.Alarm{What: model.AlarmNoFeed}}, s)}})
+	} else {
+		choices = append(choices, Choice{Code: "alarm_fence", Entries: []Entry{r.draft(Fact{model.Alarm{What: model.AlarmFence}}, s)}})
+	}
+	choices = append(choices, Choice{Code: "nothing"})
+	r.clarify(Clarify{About: "alarm", Code: "out_what", Draft: []Entry{e}, Choices: choices}, s)
+}

@@ -1,0 +1,185 @@
+package reading
+
+import (
+	"troughbell/model"
+)
+
+// fillMove reads pigs put into a pen.
+func (r *reader) fillMove(s span) {
+	h := r.c.Herd
+	if parts := r.byPen(s); len(parts) > 1 {
+		for _, p := range parts {
+			r.fillMove(p)
+		}
+		return
+	}
+	s = r.withoutStaying(s)
+	pen := ""
+	at := -1
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.pen < 0 || it.pig >= 0 {
+			continue
+		}
+		if r.quoteBefore(k, "from") || r.quoteBefore(k, "out of") || r.quoteBefore(k, "off") {
+			it.used = true
+			continue
+		}
+		if pen == "" {
+			pen, at = h.Pens[it.pen].Name, k
+		}
+		it.used = true
+	}
+	near := at >= 0 && r.items[at].near
+	if pen == "" {
+		pen = r.newPen(s)
+	}
+	if pen == "" {
+		if !r.movedOutright(s) || !r.has(s, sPen) && !r.has(s, sPigs) && !r.has(s, sAll) && !r.quoteHas(s, "them", "em") {
+			r.idleSpan(s)
+			return
+		}
+		r.whichPen(s)
+		return
+	}
+	_ = near
+	sel := r.selectPigs(s.i, s.j)
+	m := model.Move{Pen: pen}
+	if sel.any && !sel.all && len(sel.pigs) > 0 {
+		m.Animals = sel.names(r)
+	}
+	r.remember(sel)
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.isAny(setOf(sMove, sPen)) || it.kind == itNum && k+1 < s.j && it.v == float64(max(len(sel.pigs), sel.count)) && r.items[k+1].isAny(whoWords) {
+			it.used = true
+		}
+	}
+	r.emit(Fact{m}, s)
+}
+
+func (r *reader) quoteBefore(k int, word string) bool {
+	for n := k - 1; n >= 0 && n >= k-3; n-- {
+		if r.items[n].s == word {
+			return true
+		}
+		if !r.items[n].is(sFiller) && r.items[n].s != "the" {
+			return false
+		}
+	}
+	return false
+}
+
+// withoutStaying takes a clause about pigs that stay where they are off a move:
+// "moved hazel to pear, everyone else stays put".
+func (r *reader) withoutStaying(s span) span {
+	for k := s.i; k < s.j; k++ {
+		switch r.items[k].s {
+		case "stay", "stays", "stayed", "staying", "remain", "remains":
+		default:
+			continue
+		}
+		from, to := k, k+1
+		for from > s.i && r.items[from].gap < gapAnd {
+			from--
+		}
+		for to < s.j && r.items[to].gap < gapAnd {
+			to++
+		}
+		switch {
+		case from > s.i && r.penBehind(span{s.frame, s.i, from}) > 0:
+			r.useAll(span{s.frame, from, s.j})
+			s.j = from
+			return s
+		case from == s.i && to < s.j:
+			r.useAll(span{s.frame, from, to})
+			s.i = to
+			return s
+		}
+	}
+	return s
+}
+
+// newPen is a pen that set-up did not name: "pen 7", "moved to the far lot".
+func (r *reader) newPen(s span) string {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if !it.is(sPen) || it.is(sMove) {
+			continue
+		}
+		if k+1 < s.j && r.items[k+1].kind == itNum && r.items[k+1].gap == gapNone {
+			r.items[k+1].used = true
+			name := "pen " + itoa(int(r.items[k+1].v))
+			if p := r.c.Herd.Pen(name); p != nil {
+				return p.Name
+			}
+			if p := r.c.Herd.Pen(itoa(int(r.items[k+1].v))); p != nil {
+				return p.Name
+			}
+			return name
+		}
+		if k > s.i {
+			p := &r.items[k-1]
+			if p.kind == itWord && (!p.known || r.lex.plain[p.s]) && !p.is(sFiller) && p.gap == gapNone {
+				p.used = true
+				return r.text[p.from:p.to]
+			}
+		}
+	}
+	for k := s.i; k+1 < s.j; k++ { // "moved to 3"
+		if (r.items[k].s == "to" || r.items[k].is(sMove)) && r.items[k+1].kind == itNum && r.items[k+1].v < 30 && r.has(s, sMove) {
+			if p := r.c.Herd.Pen("pen " + itoa(int(r.items[k+1].v))); p != nil {
+				return p.Name
+			}
+		}
+	}
+	return ""
+}
+
+func (r *reader) whichPen(s span) {
+	c := Clarify{About: "move", Code: "which_pen", Want: "pen", Draft: []Entry{r.draft(Fact{model.Move{}}, s)}}
+	for _, p := range r.c.Herd.Pens {
+		if !p.InUse {
+			c.Choices = append(c.Choices, Choice{Label: p.Name, Entries: []Entry{r.draft(Fact{model.Move{Pen: p.Name}}, s)}})
+		}
+	}
+	r.clarify(c, s)
+}
+
+// byPen cuts a move to several pens, each with its own pigs before it: "hazel
+// and clover to the oak pen, rest to the creek".
+func (r *reader) byPen(s span) []span {
+	var out []span
+	from := s.i
+	who := false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		who = who || it.pig >= 0 || it.isAny(whoWords)
+		if it.pen >= 0 && it.pig < 0 && !r.quoteBefore(k, "from") {
+			if !who {
+				return nil
+			}
+			out = append(out, span{s.frame, from, k + 1})
+			from, who = k+1, false
+		}
+	}
+	if len(out) > 0 {
+		out[len(out)-1].j = s.j
+	}
+	return out
+}
+
+// movedOutright says that a verb of moving stands in the span, not only a word
+// for a direction.
+func (r *reader) movedOutright(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.is(sMove) {
+			switch firstWord(it.s) {
+			case "into", "over", "onto", "in", "put", "walked", "opened", "went", "let", "new", "to":
+			default:
+				return true
+			}
+		}
+	}
+	return false
+}
