@@ -13,6 +13,17 @@ func (v Voice) Day(d model.Day) string {
 	return d.Weekday().String()[:3] + " " + v.date(d)
 }
 
+// NearDay writes a day as "today", "tomorrow" or like Day.
+func (v Voice) NearDay(d model.Day) string {
+	switch d {
+	case v.today():
+		return "today"
+	case v.today() + 1:
+		return "tomorrow"
+	}
+	return v.Day(d)
+}
+
 func (v Voice) date(d model.Day) string {
 	y, m, day := d.Date()
 	s := fmt.Sprintf("%d %s", day, m.String()[:3])

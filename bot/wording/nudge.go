@@ -67,10 +67,11 @@ func (v Voice) Line(l schedule.Line) string {
 
 // Endings of the codes of sentences for special cases of a line.
 const (
-	far  = "_far"  // what it asks for is out of reach
-	late = "_late" // its day is past
-	soon = "_now"  // its moment is past, or within the hour
-	one  = "_one"  // it speaks of one thing only
+	far  = "_far"   // what it asks for is out of reach
+	late = "_late"  // its day is past
+	this = "_today" // its day is today
+	soon = "_now"   // its moment is past, or within the hour
+	one  = "_one"   // it speaks of one thing only
 )
 
 // lineCode is the code of the line's sentence.
@@ -81,6 +82,7 @@ func (v Voice) lineCode(l schedule.Line) string {
 	}{
 		{far, v.farChange(l)},
 		{late, l.On != 0 && l.On < v.today()},
+		{this, l.On != 0 && l.On == v.today()},
 		{soon, !l.At.IsZero() && l.At.Sub(v.Now) < time.Hour},
 		{one, len(l.Names) == 1},
 	} {

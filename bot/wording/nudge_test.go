@@ -22,15 +22,15 @@ var lines = []struct {
 }{
 	{
 		schedule.Line{Code: schedule.CodeRefillVisit, Names: []string{"north", "south"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.Kg(285 * lb), wording.N(3), wording.Kg(150 * lb), wording.Kg(135 * lb)}},
-		"Sat 11 Jul: mix 3 batches, pour 285 lb: north 150, south 135. Lasts past Sat 18 Jul.",
+		"Today: mix 3 batches, pour 285 lb: north 150, south 135. Lasts past Sat 18 Jul.",
 	},
 	{
 		schedule.Line{Code: schedule.CodeRefillVisit, Names: []string{"north"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.Kg(150 * lb), wording.N(0), wording.Kg(150 * lb)}},
-		"Sat 11 Jul: pour 150 lb into north. Lasts past Sat 18 Jul.",
+		"Today: pour 150 lb into north. Lasts past Sat 18 Jul.",
 	},
 	{
 		schedule.Line{Code: schedule.CodeRefillBrim, Names: []string{"north", "south"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.Kg(285 * lb), wording.N(1), wording.Kg(150 * lb), wording.Kg(135 * lb)}},
-		"Sat 11 Jul: fill to the brim, 285 lb, 1 batch: north 150, south 135. May not reach Sat 18 Jul: plan a fill between.",
+		"Today: fill to the brim, 285 lb, 1 batch: north 150, south 135. May not reach Sat 18 Jul: plan a fill between.",
 	},
 	{
 		schedule.Line{Code: schedule.CodeRefillMidweek, Names: []string{"north"}, On: day("2026-07-16"), At: at("2026-07-15", 5), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(0)}},
@@ -38,7 +38,7 @@ var lines = []struct {
 	},
 	{
 		schedule.Line{Code: schedule.CodeRefillMidweek, Names: []string{"north"}, On: day("2026-07-12"), At: at("2026-07-11", 11), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(1)}},
-		"Feed in north: may be out already, likely lasts to Sun 12 Jul. Look, and pour 90 lb, 1 batch.",
+		"Feed in north: may be out already, likely lasts until tomorrow. Look, and pour 90 lb, 1 batch.",
 	},
 	{
 		schedule.Line{Code: schedule.CodeRefillOut, Grade: schedule.Danger, Names: []string{"north"}, At: at("2026-07-11", 8), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(0)}},
@@ -46,7 +46,7 @@ var lines = []struct {
 	},
 	{
 		schedule.Line{Code: schedule.CodeWaterVisit, Names: []string{"blue", "white"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.L(300), wording.LD(50)}},
-		"Sat 11 Jul: fill blue and white, 79 gal; they draw 13 gal a day. Then safe past Sat 18 Jul.",
+		"Today: fill blue and white, 79 gal; they draw 13 gal a day. Then safe past Sat 18 Jul.",
 	},
 	{
 		schedule.Line{Code: schedule.CodeWaterBrim, Names: []string{"blue"}, On: day("2026-07-16"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.L(0), wording.LD(50)}},
@@ -58,7 +58,7 @@ var lines = []struct {
 	},
 	{
 		schedule.Line{Code: schedule.CodeWaterMidweek, Names: []string{"blue"}, On: day("2026-07-11"), At: at("2026-07-11", 5), Q: []model.Quantity{wording.L(0), wording.LD(50)}},
-		"Water in blue: may be out already, likely lasts to Sat 11 Jul. Look and fill; they draw 13 gal a day.",
+		"Water in blue: may be out already, likely lasts until today. Look and fill; they draw 13 gal a day.",
 	},
 	{
 		schedule.Line{Code: schedule.CodeWaterOut, Grade: schedule.Danger, Names: []string{"blue"}, At: at("2026-07-10", 8), Q: []model.Quantity{wording.N(1)}},
@@ -85,15 +85,16 @@ var lines = []struct {
 	{schedule.Line{Code: schedule.CodeWithdrawalConflict, Grade: schedule.Danger, Names: []string{"Fern"}, On: day("2026-07-12"), At: at("2026-07-13", 18)}, "⚠ NOT CLEAR for the butcher Sun 12 Jul: Fern, clear Mon 6 pm. Move the day or hold them back."},
 	{schedule.Line{Code: schedule.CodeWithdrawalConflict, On: day("2026-07-12"), At: at("2026-07-13", 18)}, "NOT CLEAR for the butcher Sun 12 Jul: clear Mon 6 pm. Move the day or hold them back."},
 	{schedule.Line{Code: schedule.CodeWithdrawalUnknown, Names: []string{"Fern"}, On: day("2026-07-25")}, "NOT CLEAR: Fern, withdrawal days unknown; butcher Sat 25 Jul. Read the label or ask the vet, then text the days."},
-	{schedule.Line{Code: schedule.CodeHeatWatch, On: day("2026-07-12"), Q: []model.Quantity{celsius(28)}}, "Warm Sun 12 Jul: 82 °F. Shade, water that runs."},
-	{schedule.Line{Code: schedule.CodeHeatAlert, On: day("2026-07-12"), Q: []model.Quantity{celsius(31)}}, "Hot Sun 12 Jul: 88 °F. Wet the wallow, check every nipple, move nothing by day."},
-	{schedule.Line{Code: schedule.CodeHeatDanger, Grade: schedule.Danger, On: day("2026-07-12"), Q: []model.Quantity{celsius(34)}}, "⚠ Dangerous heat Sun 12 Jul: 93 °F. Wallow, shade, cool water before noon. Panting with open mouth or down: call the vet."},
-	{schedule.Line{Code: schedule.CodeHeatEmergency, Grade: schedule.Danger, On: day("2026-07-12"), Q: []model.Quantity{celsius(37)}}, "⚠ Deadly heat Sun 12 Jul: 99 °F. Wallow, shade, cool water, look every hour. Panting with open mouth or down: call the vet."},
-	{schedule.Line{Code: schedule.CodeColdNight, On: day("2026-07-12"), Q: []model.Quantity{celsius(2), celsius(10), wording.Kg(50 * lb)}}, "Cold Sun 12 Jul: 36 °F, they bear 50 °F at 50 lb. Deep dry straw, windy side shut."},
-	{schedule.Line{Code: schedule.CodeColdFreeze, On: day("2026-07-12"), Q: []model.Quantity{celsius(-6)}}, "Hard freeze Sun 12 Jul: 21 °F. Drain hoses, check nipples in the morning; no water is no feed."},
+	{schedule.Line{Code: schedule.CodeHeatWatch, On: day("2026-07-12"), Q: []model.Quantity{celsius(28)}}, "Warm tomorrow: 82 °F. Shade, water that runs."},
+	{schedule.Line{Code: schedule.CodeHeatAlert, On: day("2026-07-12"), Q: []model.Quantity{celsius(31)}}, "Hot tomorrow: 88 °F. Wet the wallow, check every nipple, move nothing by day."},
+	{schedule.Line{Code: schedule.CodeHeatDanger, Grade: schedule.Danger, On: day("2026-07-12"), Q: []model.Quantity{celsius(34)}}, "⚠ Dangerous heat tomorrow: 93 °F. Wallow, shade, cool water before noon. Panting with open mouth or down: call the vet."},
+	{schedule.Line{Code: schedule.CodeHeatEmergency, Grade: schedule.Danger, On: day("2026-07-12"), Q: []model.Quantity{celsius(37)}}, "⚠ Deadly heat tomorrow: 99 °F. Wallow, shade, cool water, look every hour. Panting with open mouth or down: call the vet."},
+	{schedule.Line{Code: schedule.CodeColdNight, On: day("2026-07-12"), Q: []model.Quantity{celsius(2), celsius(10), wording.Kg(50 * lb)}}, "Cold tomorrow: 36 °F, they bear 50 °F at 50 lb. Deep dry straw, windy side shut."},
+	{schedule.Line{Code: schedule.CodeColdFreeze, On: day("2026-07-12"), Q: []model.Quantity{celsius(-6)}}, "Hard freeze tomorrow: 21 °F. Drain hoses, check nipples in the morning; no water is no feed."},
 	{schedule.Line{Code: schedule.CodeRationShort, Names: []string{"soybean meal 48"}, On: day("2026-07-11"), Q: []model.Quantity{percent(0.74), percent(0.77), wording.Kg(176 * lb), wording.Kg(1.5 * lb)}}, "Mix: 0.74% lysine, needs 0.77% at 176 lb. A batch: soybean meal 48 +1.5 lb."},
 	{schedule.Line{Code: schedule.CodeRationRich, On: day("2026-07-11"), Q: []model.Quantity{percent(0.84), percent(0.67), wording.Kg(220 * lb)}}, "Mix: 0.84% lysine, 0.67% is enough at 220 lb."},
 	{schedule.Line{Code: schedule.CodeStockShort, Names: []string{"corn", "soybean meal 48"}, On: day("2026-07-18"), Q: []model.Quantity{wording.Kg(104 * lb), wording.Kg(148 * lb), wording.Kg(8 * lb), wording.Kg(46 * lb)}}, "Shed short for Sat 18 Jul: corn 105 of 150 lb and soybean meal 48 8 of 46 lb. Buy before."},
+	{schedule.Line{Code: schedule.CodeStockShort, Names: []string{"corn"}, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(104 * lb), wording.Kg(148 * lb)}}, "Shed short today: corn 105 of 150 lb. Mix what it holds; buy the rest."},
 	{schedule.Line{Code: schedule.CodeStockEve, Names: []string{"corn"}, On: day("2026-07-12"), Q: []model.Quantity{wording.Kg(104 * lb), wording.Kg(148 * lb)}}, "Shed short for tomorrow, Sun 12 Jul: corn 105 of 150 lb."},
 	{schedule.Line{Code: schedule.CodeOwnReminder, Names: []string{"check the wire"}, On: day("2026-07-11")}, "Reminder: check the wire."},
 	{schedule.Line{Code: schedule.CodeCapacityFeed, Names: []string{"north"}, On: day("2026-08-01"), Q: []model.Quantity{wording.Kg(300 * lb), wording.Kg(310 * lb)}}, "From Sat 1 Aug full feeders (300 lb) hold less than the 310 lb between two visits. Add one or fill between."},

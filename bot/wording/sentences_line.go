@@ -6,36 +6,36 @@ package wording
 var lineSentences = catalogue{
 	"all_well": "All is well on {on}: nothing to do beyond the look-over.",
 
-	"refill_visit":       "{on}: [mix {?q1|batch|batches}, ]pour {q0:feed}: {n*2:feedbare}. Lasts past {at:day}.",
-	"refill_visit_one":   "{on}: [mix {?q1|batch|batches}, ]pour {q0:feed} into {n}. Lasts past {at:day}.",
-	"refill_brim":        "{on}: fill to the brim, {q0:feed}[, {?q1|batch|batches}]: {n*2:feedbare}. May not reach {at:day}: plan a fill between.",
-	"refill_brim_one":    "{on}: fill {n} to the brim, {q0:feed}[, {?q1|batch|batches}]. May not reach {at:day}: plan a fill between.",
-	"refill_midweek":     "Feed in {n}: safe only to {at:edge}, likely to {on}. Pour {q0:feed}[, {?q1|batch|batches}].",
-	"refill_midweek_now": "Feed in {n}: may be out already, likely lasts to {on}. Look, and pour {q0:feed}[, {?q1|batch|batches}].",
+	"refill_visit":       "{on:near}: [mix {?q1|batch|batches}, ]pour {q0:feed}: {n*2:feedbare}. Lasts past {at:day}.",
+	"refill_visit_one":   "{on:near}: [mix {?q1|batch|batches}, ]pour {q0:feed} into {n}. Lasts past {at:day}.",
+	"refill_brim":        "{on:near}: fill to the brim, {q0:feed}[, {?q1|batch|batches}]: {n*2:feedbare}. May not reach {at:day}: plan a fill between.",
+	"refill_brim_one":    "{on:near}: fill {n} to the brim, {q0:feed}[, {?q1|batch|batches}]. May not reach {at:day}: plan a fill between.",
+	"refill_midweek":     "Feed in {n}: safe only to {at:edge}, likely to {on:near}. Pour {q0:feed}[, {?q1|batch|batches}].",
+	"refill_midweek_now": "Feed in {n}: may be out already, likely lasts until {on:near}. Look, and pour {q0:feed}[, {?q1|batch|batches}].",
 	"refill_out":         "Feed in {n}: out since {at:likely} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
 
-	"water_visit":       "{on}: fill {n}[, {?q0}]; they draw {q1}. Then safe past {at:day}.",
+	"water_visit":       "{on:near}: fill {n}[, {?q0}]; they draw {q1}. Then safe past {at:day}.",
 	"water_brim":        "Fill {n}[, {?q0}]: full is safe only into {on}. Plan a fill before the round on {at:day}.",
-	"water_midweek":     "Water in {n}: safe only to {at:edge}, likely to {on}.[ {?q0} left,] they draw {q1}.",
-	"water_midweek_now": "Water in {n}: may be out already, likely lasts to {on}. Look and fill; they draw {q1}.",
+	"water_midweek":     "Water in {n}: safe only to {at:edge}, likely to {on:near}.[ {?q0} left,] they draw {q1}.",
+	"water_midweek_now": "Water in {n}: may be out already, likely lasts until {on:near}. Look and fill; they draw {q1}.",
 	"water_out":         "Water in {n}: out since {at:likely} as I calculate; nobody has looked. Look now. If long dry or any pig staggers: vet before water.",
 	"water_seen_empty":  "Water: {n} seen empty {at}, no fill since. Fill now, a little at a time. If long dry or any pig staggers: vet before water.",
 
-	"wallow_visit": "Wallow: dry from {on}. Top up[, about {?q0}].",
-	"wallow_heat":  "Wallow: dry or nearly so, and {q0} on {on}. Fill it[, about {?q1}].",
+	"wallow_visit": "Wallow: dry from {on:near}. Top up[, about {?q0}].",
+	"wallow_heat":  "Wallow: dry or nearly so, and {q0} on {on:near}. Fill it[, about {?q1}].",
 
 	"level_standing": "Feed in {n}: nothing poured for {q0}. Knock and level it so that it does not bridge.",
 	"level_bridged":  "Feed in {n}: {q0:feed} seen {on}, {q1:feed} expected. Knock it: bridged or shut too far?",
 
-	"worm_due":       "Worming due {on}[: {n}]. Dung test first, or by the label; then text product and withdrawal days.",
+	"worm_due":       "Worming due {on:near}[: {n}]. Dung test first, or by the label; then text product and withdrawal days.",
 	"worm_due_late":  "Worming due since {on}[: {n}]. Dung test first, or by the label; then text product and withdrawal days.",
 	"worm_blocked":   "No worming now[: {n}]: it may not be clear by the butcher, {on}. Ask the vet.",
-	"move_due":       "Pen move due {on}[: out of {n}].",
+	"move_due":       "Pen move due {on:near}[: out of {n}].",
 	"move_due_late":  "Pen move due since {on}[: out of {n}].",
 	"weigh_due_late": "Tape them[: {n}]: due since {on}, it would sharpen the butcher date.",
-	"weigh_due":      "Tape {on}[: {n}]: it would sharpen the butcher date.",
+	"weigh_due":      "Tape {on:near}[: {n}]: it would sharpen the butcher date.",
 
-	"book_by":      "No butcher booked: call by {d0}, ask for {d1~d3}.",
+	"book_by":      "No butcher booked: call by {d0:near}, ask for {d1~d3}.",
 	"book_by_late": "No butcher booked: call now, ask for {d1~d3}.",
 	"book_ahead":   "Butcher {on}, in {q0}[: {?q1|pig|pigs}][, about {q2} each then].",
 	"book_eve": "Butcher {on}[, {at:clock}][: {?q0|pig|pigs}]. Feed off 12 to 18 hours before slaughter, as the butcher says; water always. " +
@@ -44,20 +44,21 @@ var lineSentences = catalogue{
 	"withdrawal_conflict": "NOT CLEAR for the butcher {on}:[ {n},] clear {at}. Move the day or hold them back.",
 	"withdrawal_unknown":  "NOT CLEAR:[ {n},] withdrawal days unknown[; butcher {on}]. Read the label or ask the vet, then text the days.",
 
-	"heat_watch":     "Warm {on}: {q0}. Shade, water that runs[, humidity {q1}].",
-	"heat_alert":     "Hot {on}: {q0}. Wet the wallow, check every nipple, move nothing by day.",
-	"heat_danger":    "Dangerous heat {on}: {q0}. Wallow, shade, cool water before noon. Panting with open mouth or down: call the vet.",
-	"heat_emergency": "Deadly heat {on}: {q0}. Wallow, shade, cool water, look every hour. Panting with open mouth or down: call the vet.",
+	"heat_watch":     "Warm {on:near}: {q0}. Shade, water that runs[, humidity {q1}].",
+	"heat_alert":     "Hot {on:near}: {q0}. Wet the wallow, check every nipple, move nothing by day.",
+	"heat_danger":    "Dangerous heat {on:near}: {q0}. Wallow, shade, cool water before noon. Panting with open mouth or down: call the vet.",
+	"heat_emergency": "Deadly heat {on:near}: {q0}. Wallow, shade, cool water, look every hour. Panting with open mouth or down: call the vet.",
 
-	"cold_night":  "Cold {on}: {q0}, they bear {q1} at {q2}. Deep dry straw, windy side shut.",
-	"cold_freeze": "Hard freeze {on}: {q0}. Drain hoses, check nipples in the morning; no water is no feed.",
+	"cold_night":  "Cold {on:near}: {q0}, they bear {q1} at {q2}. Deep dry straw, windy side shut.",
+	"cold_freeze": "Hard freeze {on:near}: {q0}. Drain hoses, check nipples in the morning; no water is no feed.",
 
 	"ration_short":     "Mix: {q0:fine} lysine, needs {q1:fine} at {q2}.[ A batch: {n*3:sign}.]",
 	"ration_short_far": "Mix: {q0:fine} lysine, needs {q1:fine} at {q2}. It takes a richer protein feed than {n}.",
 	"ration_rich":      "Mix: {q0:fine} lysine, {q1:fine} is enough at {q2}.[ A batch could be: {n*3:sign}.]",
 
-	"stock_short": "Shed short for {on}: {n}. Buy before.",
-	"stock_eve":   "Shed short for tomorrow, {on}: {n}.",
+	"stock_short":       "Shed short for {on:near}: {n}. Buy before.",
+	"stock_short_today": "Shed short today: {n}. Mix what it holds; buy the rest.",
+	"stock_eve":         "Shed short for tomorrow, {on}: {n}.",
 
 	"own_reminder": "Reminder: {n}.",
 

@@ -15,6 +15,7 @@ const (
 	styleDay   = "day"      // of a moment: its day only
 	styleSign  = "sign"     // with a plus or a minus
 
+	styleNear   = "near"   // of a day: as today or tomorrow where it is
 	styleClock  = "clock"  // of a moment: its hour only
 	styleEdge   = "edge"   // of a moment: rounded to the safe side
 	styleWide   = "wide"   // of a span of days: only where it is more than one
@@ -22,5 +23,5 @@ const (
 )
 
 func knownStyle(s string) bool {
-	return slices.Contains([]string{styleFeed, styleLean, styleExact, stylePer, styleFine, styleBare, styleDown, styleUp, styleDay, styleSign, styleEdge, styleLikely, styleWide, styleClock}, s)
+	return slices.Contains([]string{styleFeed, styleLean, styleExact, stylePer, styleFine, styleBare, styleDown, styleUp, styleDay, styleSign, styleEdge, styleLikely, styleWide, styleClock, styleNear}, s)
 }

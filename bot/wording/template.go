@@ -14,7 +14,8 @@ import (
 // A sentence of a catalogue is plain text with these marks:
 //
 //	{n} {n0} {n1}   all names joined, or one; {N} begins with a capital
-//	{d0} {on}       a day; {on} is {d0}. {d0~d1} a span of days; {d0~d1:wide}
+//	{d0} {on}       a day; {on} is {d0}. {on:near} as today or tomorrow where it
+//	                is. {d0~d1} a span of days; {d0~d1:wide}
 //	                is not given where it is one day only
 //	{t0} {at}       a moment; {at} is {t0}. {t0:edge} {t0:likely} a computed one
 //	{q0} {q0:feed}  a quantity in the person's units, in a style
@@ -110,6 +111,9 @@ func (v Voice) mark(m string, a Args) (string, bool) {
 		d, ok := day(m, a)
 		if !ok {
 			return "", false
+		}
+		if style == styleNear {
+			return v.NearDay(d), true
 		}
 		return v.Day(d), true
 	case 'a', 't':
