@@ -92,6 +92,7 @@ type Weather struct {
 	LowC     *float64 `json:"low_c,omitempty"`
 	RhPct    *float64 `json:"rh_pct,omitempty"`
 	RainMm   *float64 `json:"rain_mm,omitempty"` // fallen in the day
+	Rained   bool     `json:"rained,omitempty"`  // it rained hard or long, how much was not said
 	Forecast bool     `json:"forecast,omitempty"`
 }
 
@@ -110,7 +111,7 @@ func (w Weather) Check() error {
 	if w.RainMm != nil && (*w.RainMm < 0 || *w.RainMm > 1000) {
 		return errors.New("a day's rain lies between 0 and 1000 mm")
 	}
-	if w.HighC == nil && w.LowC == nil && w.RhPct == nil && w.RainMm == nil {
+	if w.HighC == nil && w.LowC == nil && w.RhPct == nil && w.RainMm == nil && !w.Rained {
 		return errors.New("weather needs a temperature, a humidity or rain")
 	}
 	return nil

@@ -56,7 +56,14 @@ type Recipe struct {
 	// TagProteinPct is crude protein as printed on the tag of an ingredient's bag,
 	// in percent, by the same names: it overrides the table.
 	TagProteinPct map[string]float64 `json:"tag_protein_pct,omitempty"`
+	// ProteinPct is crude protein of the whole mix as tested or printed, in percent:
+	// it overrides what the ingredients come to.
+	ProteinPct *float64 `json:"protein_pct,omitempty"`
 }
+
+// CompleteFeed is the ingredient that stands for feed bought ready mixed. Only
+// its tag tells what it holds.
+const CompleteFeed = "complete feed"
 
 func (Recipe) Kind() Kind   { return "recipe" }
 func (Recipe) Version() int { return 1 }
@@ -74,6 +81,9 @@ func (m Recipe) Check() error {
 		if !(pct >= 0 && pct <= 100) {
 			return errors.New("the protein on a tag lies between 0 and 100 %")
 		}
+	}
+	if p := m.ProteinPct; p != nil && !(*p >= 0 && *p <= 100) {
+		return errors.New("the protein of a mix lies between 0 and 100 %")
 	}
 	return nil
 }

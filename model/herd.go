@@ -430,6 +430,7 @@ func (h *Herd) addWeather(w Weather, r Record) {
 	if w.RainMm != nil {
 		have.RainMm = w.RainMm
 	}
+	have.Rained = have.Rained || w.Rained
 	have.Forecast = w.Forecast
 	h.Weathers[r.On] = have
 }

@@ -127,6 +127,12 @@ func (m Recipe) facts() mixFacts {
 		f.STTDPhosphorusPct += share * in.STTDPhosphorusPct
 		f.CrudeFibrePct += share * in.CrudeFibrePct
 	}
+	if tested := m.ProteinPct; tested != nil && f.CrudeProteinPct > 0 { // lysine goes with protein, as for a tag
+		by := *tested / f.CrudeProteinPct
+		f.LysinePct *= by
+		f.SIDLysinePct *= by
+		f.CrudeProteinPct = *tested
+	}
 	return f
 }
 

@@ -22,7 +22,8 @@ const mostBatchKg = 1e5
 // AnalyseMix works out what a mix holds from the ingredient table, the tags of
 // its bags going before the table. Each ingredient weighs more than nothing and
 // the batch up to 100000 kg, a tag says 0 to 100 %: else *OutOfRange. A mix of
-// nothing is one too.
+// nothing is one too. A protein of the whole mix as tested goes before all of
+// them.
 //
 // Source: the ingredient table, see [Ingredient]. What a tag says of protein
 // scales lysine with it, by the ratio of the table (judgement: within a feed,
@@ -37,6 +38,9 @@ func AnalyseMix(m Recipe) (MixAnalysis, error) {
 		if pct := m.TagProteinPct[name]; !(pct >= 0 && pct <= 100) {
 			return MixAnalysis{}, &OutOfRange{"tag_protein_pct", pct, 0, 100}
 		}
+	}
+	if p := m.ProteinPct; p != nil && !(*p >= 0 && *p <= 100) {
+		return MixAnalysis{}, &OutOfRange{"protein_pct", *p, 0, 100}
 	}
 	f := m.facts()
 	if !(f.batchKg > 0 && f.batchKg <= mostBatchKg) {
@@ -56,6 +60,9 @@ func (m Recipe) ingredient(name string) (IngredientFacts, bool) {
 	tag, told := m.TagProteinPct[name]
 	if !told || math.IsNaN(tag) {
 		return in, ok
+	}
+	if name == CompleteFeed {
+		return readyMixed(tag)
 	}
 	if in.CrudeProteinPct > 0 {
 		by := tag / in.CrudeProteinPct
