@@ -43,6 +43,10 @@ func (k *talk) say(wall, text string) (reading.Reading, error) {
 	if err != nil {
 		return reading.Reading{}, err
 	}
+	return k.sayAt(now, text)
+}
+
+func (k *talk) sayAt(now time.Time, text string) (reading.Reading, error) {
 	got := reading.Read(k.context(now), text)
 	var said []reading.Recorded
 	if got.Answers {

@@ -1,0 +1,49 @@
+package reading_test
+
+import (
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/stretchr/testify/require"
+)
+
+// readsAs holds rows "text => entries" against what a herd of the corpora reads
+// them as; "first >> text" says a text before.
+func readsAs(t *testing.T, herd, now, rows string) {
+	base := play(t, herd)
+	at, err := time.ParseInLocation("2006-01-02T15:04", now, base.loc)
+	require.NoError(t, err)
+	for _, row := range strings.Split(strings.TrimSpace(rows), "\n") {
+		text, want, ok := strings.Cut(row, " => ")
+		require.True(t, ok, row)
+		k := &talk{loc: base.loc, records: base.records[:len(base.records):len(base.records)], herd: base.herd}
+		said := strings.Split(text, " >> ")
+		for _, s := range said[:len(said)-1] {
+			_, err := k.say(now, s)
+			require.NoError(t, err)
+		}
+		got, err := k.sayAt(at, said[len(said)-1])
+		require.NoError(t, err)
+		require.Equal(t, want, brief(got.Entries, now[:10]), text)
+	}
+}
+
+// TestSameBreath reads texts that take back what they have just said.
+func TestSameBreath(t *testing.T) {
+	readsAs(t, "orchard-july", "2026-07-25T07:20", `
+hazel 198, wait no that was with the crate door open, 196 => weigh animals=Hazel weight_kg=88.9
+fern 34 girth lol jk 33 => weigh animals=Fern girth_cm=83.82
+shed full hill full no wait hill is half => water barrel=shed full=true; water barrel=hill fraction=0.5 seen=true
+otis two ten oh actually clover two ten => weigh animals=Clover weight_kg=95.25
+otis 201 no otis 207 => weigh animals=Otis weight_kg=93.89
+150 in the small hopper, no the big one => refill feed_kg=68.04 feeder=big hopper
+clover 205 no wait that was pepper => weigh animals=Pepper weight_kg=92.99
+moved them to pear, no cherry => move pen=Cherry
+hosed wallow 20 min. actually 25 => wallow minutes=25
+hazel 201 clover 199, no, 197, otis 205 => weigh animals=Hazel weight_kg=91.17; weigh animals=Clover weight_kg=89.36; weigh animals=Otis weight_kg=92.99
+bought 10 bags of corn 95 dollars, sorry 105 => stock amount=105 count=10 currency=USD feed_kg=226.8 ingredient=corn
+filled shed barrel yesterday, no, Thursday => water barrel=shed date=2026-07-23 full=true
+shed barrel full, no leaks => water barrel=shed full=true
+`)
+}
