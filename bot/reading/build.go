@@ -140,7 +140,7 @@ func (r *reader) read(it *item, i int, days dayReader, currency unitID) int {
 			}
 			return n
 		}
-		if m, said, n := clockAt(r.lex, r.toks, i); n > 0 {
+		if m, said, n := clockAt(r.lex, r.toks, i); n > 0 && r.hourHere(i) {
 			it.kind, it.clock, it.ampm, it.known = itClock, m, said, true
 			return n
 		}
@@ -150,6 +150,27 @@ func (r *reader) read(it *item, i int, days dayReader, currency unitID) int {
 		return r.readNumber(it, i, currency)
 	}
 	return r.readWord(it, i)
+}
+
+// hourHere says that the number at token i can be a time of day: three digits
+// before "this morning" are more often what a pig weighs, "otis 205 this morning".
+func (r *reader) hourHere(i int) bool {
+	t := &r.toks[i]
+	if t.kind != tokNum || t.v < 100 || i+1 >= len(r.toks) || r.toks[i+1].s != "this" && r.toks[i+1].s != "in" {
+		return true
+	}
+	if i == 0 {
+		return true
+	}
+	switch r.toks[i-1].s {
+	case "at", "@", "around", "about", "by", "since", "till", "til", "until", "from":
+		return true
+	}
+	if t.v < 500 {
+		return false
+	}
+	_, named := r.nameAt(i - 1)
+	return named == 0
 }
 
 // plainUse says that what looks like a name of the herd is a plain word here:

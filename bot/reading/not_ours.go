@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // notOurs takes the herd's names back from words that only look like them.
 func (r *reader) notOurs() {
 	for k := range r.items {
@@ -23,7 +25,7 @@ func (r *reader) commonNoun(k int) bool {
 		return false
 	}
 	n := &r.items[k+1]
-	if n.gap != gapNone || n.kind != itWord || !r.lex.plain[n.s] || !n.sense.empty() || n.unit != 0 {
+	if n.gap != gapNone || n.kind != itWord || !r.lex.plain[n.s] || strings.HasSuffix(n.s, "ing") || !n.sense.empty() || n.unit != 0 {
 		return false
 	}
 	if k == 0 {

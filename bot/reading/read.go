@@ -76,7 +76,7 @@ func (r *reader) readItems() {
 					break
 				}
 			}
-			s = r.trimNegatedHead(r.trimNegated(s))
+			s = r.turn(r.trimNegatedHead(r.trimNegated(s)))
 			if why := r.mood(s); why != "" {
 				if !r.knowsMore(why, s) {
 					r.useAll(s)
@@ -135,6 +135,9 @@ func (r *reader) forceFrames() {
 			r.force[k] = uint8(fAlarm)
 		case it.pig >= 0 && r.nameAndNumber(k):
 			r.forceRange(k, k+2, fWeigh)
+		case it.number() && r.tellsBodyHeat(k):
+			from, to := r.bodyHeat(k)
+			r.forceRange(from, to, fSick)
 		case it.kind == itNum && r.tellsDegrees(k):
 			from, to := r.degreesToday(k)
 			r.forceRange(from, to, fWeather)
