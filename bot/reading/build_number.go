@@ -19,6 +19,11 @@ func (r *reader) readNumber(it *item, i int, currency unitID) int {
 		it.kind, it.v, it.v2 = itSlash, t.v, t.v2
 		return 1
 	}
+	if t.decimals == 0 && t.v >= 10 && int(t.v)%10 == 0 && i+1 < len(r.toks) && r.toks[i+1].s == "s" && !r.toks[i+1].spaced { // "in the 90s" is no number
+		it.kind, it.known = itWord, true
+		it.sense.add(sWeather)
+		return 2
+	}
 	it.kind, it.v, it.ord = itNum, t.v, t.ordinal
 	if p := len(r.items) - 1; t.s == "1" && t.spaced && p >= 0 && r.items[p].kind == itThing && (i+1 >= len(r.toks) || r.toks[i+1].kind == tokWord || r.toks[i+1].kind == tokBreak) && r.unitAt(i+1) == 0 && (r.items[p].s == "big" || r.items[p].s == "small" || r.items[p].s == "little" || r.items[p].s == "other") {
 		it.soft = true // "the big 1"
@@ -209,13 +214,24 @@ func (r *reader) unitFits(it *item, u unitID, j, k int) bool {
 	case "st":
 		return !t.spaced || it.v > 2
 	case "min":
-		return it.v != 0 && next() != "mix"
+		return it.v != 0 && next() != "mix" && !r.saysMax()
 	case "pounds":
 		return true
 	case "can", "cans":
 		return false
 	}
 	return true
+}
+
+// saysMax says that a "max" stands in the text, so that "min" is the least of
+// something: "max 31 min 17".
+func (r *reader) saysMax() bool {
+	for i := range r.toks {
+		if r.toks[i].s == "max" {
+			return true
+		}
+	}
+	return false
 }
 
 // unitAt gives the unit that the single token at i names, 0 if none.

@@ -216,7 +216,10 @@ func (r *reader) doneWithWater(s span, t things) bool {
 	if r.has(s, sDone) || r.has(s, sThanks) || r.quoteHas(s, "done") {
 		return true
 	}
-	for k := s.i; k < s.j; k++ {
+	for k := r.clauseFrom(s.i); k < r.clauseEnd(s.j-1); k++ {
+		if (k < s.i || k >= s.j) && !r.idleAt(k) {
+			continue // it is of another fact
+		}
 		it := &r.items[k]
 		if it.kind != itDay && it.kind != itClock && it.kind != itThing && !it.isAny(setOf(sFiller, sBarrel, sWater, sBoth, sAll, sAnd, sEach)) && it.kind != itNum {
 			return false

@@ -72,9 +72,9 @@ var tradeWords = []entryWords{
 	{sNoFeed, "no feed, out of feed, feed out, no food, feed's out, out of food, feed ran out, feed is out, without feed, ran out of feed, no grain, feed all gone, no feed left, out of grain"},
 	{sBackIn, "all in, back in, caught, all back, all back in, rounded up, home again, got them back, all accounted for, got em back, safe again, pigs back, pigs in, pigs are in, penned up again, back in the pen, all pigs in, got them all in, got them in, got em in, all home, all present, back where they belong, is in, are back"},
 
-	{sWeather, "it hit, it got up to, got up to, it got to, it reached, it climbed to, it was up to, degrees, weather, temp, temps, temperature, forecast, hot, cold, heat, outside, degrees out, here today, scorcher, roasting, warm, cool, sunny, chilly, hot out, muggy, in the shade, thermometer, hit, topped out, heatwave, heat wave, hott, scorching, boiling"},
-	{sHigh, "high, high of, hi, daytime high, max, highs, tops, peak, highest, up to"},
-	{sLow, "low, low of, lo, overnight low, night low, min, lows, overnight, lowest, at night, night, down to, bottomed"},
+	{sWeather, "it got down to, got down to, it dropped to, dropped to, it fell to, fell to, it dipped to, dipped to, it went down to, it only got to, only got to, it only hit, it hit, it got up to, got up to, it got to, it reached, it climbed to, it was up to, degrees, weather, temp, temps, temperature, forecast, hot, cold, heat, outside, degrees out, here today, scorcher, roasting, warm, cool, sunny, chilly, hot out, muggy, in the shade, thermometer, hit, topped out, heatwave, heat wave, hott, scorching, boiling"},
+	{sHigh, "in the day, during the day, in the daytime, by day, for a high, for the high, high was, high, high of, hi, daytime high, max, highs, tops, peak, highest, up to"},
+	{sLow, "it got down to, got down to, it dropped to, dropped to, it fell to, fell to, it dipped to, dipped to, it went down to, in the night, during the night, by night, through the night, for a low, for the low, low was, nighttime low, low, low of, lo, overnight low, night low, min, lows, overnight, lowest, at night, night, down to, bottomed"},
 	{sHumid, "humidity, humid, rh, humidty, relative humidity, luftfeuchte, hum"},
 
 	{sMixed, "mixed, mixing, ground, mixed up, blended, milled, made, stirred up, mixd, mixed a, made up, ground up, gemischt"},

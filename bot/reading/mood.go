@@ -99,9 +99,15 @@ func (r *reader) vetGave(s span) bool {
 	return false
 }
 
+// tellers are those whose word is a fact: the vet, a label, what measures.
+var tellers = map[string]bool{
+	"vet": true, "label": true, "tag": true, "scale": true, "tape": true, "tester": true, "fence tester": true, "meter": true, "voltmeter": true,
+	"gauge": true, "gage": true, "thermometer": true, "display": true, "readout": true, "receipt": true, "invoice": true, "bill": true, "charger": true, "energizer": true,
+}
+
 func (r *reader) fromVet(k int) bool {
-	for n := k - 2; n <= k; n++ {
-		if n >= 0 && (r.items[n].s == "vet" || r.items[n].s == "label" || r.items[n].s == "tag" || r.items[n].s == "scale" || r.items[n].s == "tape") {
+	for n := min(k, r.clauseFrom(k)); n <= k; n++ {
+		if tellers[r.items[n].s] {
 			return true
 		}
 	}
