@@ -142,14 +142,38 @@ func clockWord(lex *lexicon, toks []token, i int, half func(int) (bool, bool, in
 				return h*60 + int(v)%100, true, n + k
 			}
 		}
+		if i > 0 && v >= earliestSpoken && int(v)%5 == 0 && toks[i-1].s == "at" && !pricedHere(lex, toks, i, k) { // "at five thirty"
+			return int(v)/100*60 + int(v)%100, false, k
+		}
 	}
 	return 0, false, 0
+}
+
+// earliestSpoken is the first number that is a time behind "at" when it is put
+// into words, five o'clock: below it "at two ten" is what a pig weighs.
+const earliestSpoken = 500
+
+// pricedHere says that the number at token i, of k tokens, is money or has a unit.
+func pricedHere(lex *lexicon, toks []token, i, k int) bool {
+	if i+k < len(toks) {
+		if m := lex.of[toks[i+k].s]; m != nil && (m.unit != 0 && m.unit.dim() != days || m.sense.any(setOf(sEach))) {
+			return true
+		}
+	}
+	for n := i - 1; n >= 0 && n > i-7 && toks[n].kind != tokBreak; n-- {
+		if m := lex.of[toks[n].s]; m != nil && m.sense.any(setOf(sSold, sPay, sBuy, sHung, sWeigh)) {
+			return true
+		}
+	}
+	return false
 }
 
 func hourAt(lex *lexicon, toks []token, i int, half func(int) (bool, bool, int), to24 func(float64, bool) (int, bool)) (minute int, said bool, n int) {
 	v, n := toks[i].v, 1
 	if toks[i].kind != tokNum {
-		v, n = lex.spoken(toks[i:])
+		if v, n = lex.spoken(toks[i:]); v > 12 { // "quarter past six ten days"
+			v, n = lex.spoken(toks[i : i+1])
+		}
 	}
 	if n == 0 || v < 1 || v > 12 {
 		return 0, false, 0

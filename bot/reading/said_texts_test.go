@@ -8,9 +8,9 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// readsAs holds rows "text => entries" against what a herd of the corpora reads
+// readsRows holds rows "text => entries" against what a herd of the corpora reads
 // them as; "first >> text" says a text before.
-func readsAs(t *testing.T, herd, now, rows string) {
+func readsRows(t *testing.T, herd, now, rows string) {
 	base := play(t, herd)
 	at, err := time.ParseInLocation("2006-01-02T15:04", now, base.loc)
 	require.NoError(t, err)
@@ -31,7 +31,7 @@ func readsAs(t *testing.T, herd, now, rows string) {
 
 // TestSameBreath reads texts that take back what they have just said.
 func TestSameBreath(t *testing.T) {
-	readsAs(t, "orchard-july", "2026-07-25T07:20", `
+	readsRows(t, "orchard-july", "2026-07-25T07:20", `
 hazel 198, wait no that was with the crate door open, 196 => weigh animals=Hazel weight_kg=88.9
 fern 34 girth lol jk 33 => weigh animals=Fern girth_cm=83.82
 shed full hill full no wait hill is half => water barrel=shed full=true; water barrel=hill fraction=0.5 seen=true
@@ -45,5 +45,22 @@ hazel 201 clover 199, no, 197, otis 205 => weigh animals=Hazel weight_kg=91.17; 
 bought 10 bags of corn 95 dollars, sorry 105 => stock amount=105 count=10 currency=USD feed_kg=226.8 ingredient=corn
 filled shed barrel yesterday, no, Thursday => water barrel=shed date=2026-07-23 full=true
 shed barrel full, no leaks => water barrel=shed full=true
+`)
+}
+
+// TestTurn reads texts that only meant or denied something before they tell what
+// was done.
+func TestTurn(t *testing.T) {
+	readsRows(t, "orchard-july", "2026-07-25T07:20", `
+we should have fed them 160 but only had 120 so that's what went in the big one => refill feed_kg=54.43 feeder=big hopper
+nearly forgot to fill the small hopper, did it just now, 70 => refill feed_kg=31.75 feeder=small hopper
+didnt fill big, small 65 full => refill feed_kg=29.48 feeder=small hopper full=true
+forgot to say, thursday I put 60 in the small one => refill date=2026-07-23 feed_kg=27.22 feeder=small hopper
+the small one I'll do tomorrow, big got 150 => refill feed_kg=68.04 feeder=big hopper
+I was going to tape Otis but he ran off, Hazel is 41 girth => weigh animals=Hazel girth_cm=104.14
+it was supposed to rain but it hit 95 instead => weather high_c=35
+will fill the small hopper tomorrow, 70 lb => none
+didn't fill the barrels, will do it at 5 => none
+haven't wormed anyone, will do when they are 150 lb => none
 `)
 }
