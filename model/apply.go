@@ -197,6 +197,9 @@ func (h *Herd) setPen(t *Thing, at time.Time) {
 	if t.AreaM2 != nil {
 		p.AreaM2 = t.AreaM2
 	}
+	if t.Soil != "" {
+		p.Soil = t.Soil
+	}
 	if t.InUse != nil {
 		if *t.InUse {
 			for _, other := range h.Pens {

@@ -29,6 +29,42 @@ func TestBookingDue(t *testing.T) {
 	require.False(t, past.Booked, "an appointment gone by is none")
 }
 
+func TestTheLeadIsLearnedFromTheHerdsOwnBookings(t *testing.T) {
+	for _, c := range []struct {
+		name     string
+		bookings map[string]string // said on, for
+		lead     Day
+		learned  int
+	}{
+		{"none yet", nil, BookingLeadDays, 0},
+		{"one at 60 days", map[string]string{"2026-05-11 09:00": "2026-07-10"}, 85, 1}, // sqrt(120*60), computed
+		{"two at 60 days", map[string]string{"2025-05-11 09:00": "2025-07-10", "2026-05-11 09:00": "2026-07-10"}, 76, 2},
+		{"told the week before", map[string]string{"2026-05-11 09:00": "2026-05-18"}, BookingLeadDays, 0},
+		{"years ahead", map[string]string{"2026-05-11 09:00": "2029-05-11"}, 209, 1}, // sqrt(120*365), computed
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			d := fourPigs(t)
+			for said, day := range c.bookings {
+				d.add(said, Booked{Day: penDay(t, day)})
+			}
+			h := d.herd()
+			lead, learned := h.BookingLead()
+			require.Equal(t, c.lead, lead)
+			require.Equal(t, c.learned, learned)
+			due, err := h.BookingDue(penDay(t, "2026-05-12"))
+			require.NoError(t, err)
+			require.Equal(t, due.Window.Low-c.lead, due.On)
+			if learned > 0 {
+				require.Equal(t, []Quantity{{float64(lead), Days}, {float64(learned), Count}}, reasonWith(t, due.Reasons, BookingLeadOwn).Q)
+			}
+		})
+	}
+	// Two slots told on one day are one lesson.
+	d := fourPigs(t).add("2026-05-11 09:00", Booked{Day: penDay(t, "2026-07-10"), Count: 2}, Booked{Day: penDay(t, "2026-07-24"), Count: 2})
+	_, learned := d.herd().BookingLead()
+	require.Equal(t, 1, learned)
+}
+
 func TestBookingDueAsksForWhatItLacks(t *testing.T) {
 	_, err := newPenDiary(t, "America/Chicago").herd().BookingDue(penDay(t, "2026-05-10"))
 	requireMissing(t, err, "pigs")
@@ -43,5 +79,5 @@ func TestEveryReasonCodeIsListedOnce(t *testing.T) {
 		require.False(t, seen[c], c)
 		seen[c] = true
 	}
-	require.Len(t, seen, 45)
+	require.Len(t, seen, 47)
 }

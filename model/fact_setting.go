@@ -49,6 +49,7 @@ type Thing struct {
 	AreaM2     *float64 `json:"area_m2,omitempty"`
 	DepthM     *float64 `json:"depth_m,omitempty"`
 	InUse      *bool    `json:"in_use,omitempty"`
+	Soil       Soil     `json:"soil,omitempty"`    // of a pen
 	FeedKg     *float64 `json:"feed_kg,omitempty"` // one bag, bucket, scoop or batch holds
 	Gone       bool     `json:"gone,omitempty"`    // no longer there
 }
@@ -66,6 +67,9 @@ func (s Setting) Check() error {
 				return errors.New("a size must be more than nothing")
 			}
 		}
+	}
+	if t := s.Thing; t != nil && !t.Soil.known() {
+		return errors.New("soil is sand, loam or clay")
 	}
 	if s.Key == SetTarget && (s.Number == nil || *s.Number < 20 || *s.Number > 400) {
 		return errors.New("a target weight lies between 20 and 400 kg")

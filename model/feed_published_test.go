@@ -89,7 +89,7 @@ var feedSums = map[string]func(t *testing.T, r feedRow) float64{
 		return c.PerKgPackaged
 	},
 	"plan_feed_each_kg": func(t *testing.T, r feedRow) float64 {
-		n, err := PlanNeeds(NeedsQuery{int(r.in["count"]), DateDay(2026, 4, 18), r.in["weight_kg"], r.in["target_kg"]})
+		n, err := PlanNeeds(NeedsQuery{Count: int(r.in["count"]), From: DateDay(2026, 4, 18), WeightKg: r.in["weight_kg"], TargetKg: r.in["target_kg"]})
 		require.NoError(t, err)
 		return n.FeedKg.Mid / r.in["count"]
 	},

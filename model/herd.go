@@ -136,6 +136,7 @@ type Pen struct {
 	Name   string
 	AreaM2 *float64
 	InUse  bool // said to be in use at set-up, before any move
+	Soil   Soil // empty: not said
 	Since  time.Time
 }
 

@@ -71,12 +71,17 @@ func (h *Herd) leavePen(p *Pen, pigs []*Animal, today Day) (Due, error) {
 	d := Due{Pigs: pigs, Pen: p, Reasons: []Reason{{
 		Code: MoveSince, Names: []string{p.Name}, On: since, Q: []Quantity{{float64(max(0, today-since)), Days}},
 	}}}
+	wet := h.wetDays(p.Soil, since-restDays, max(today, since)+wetLookback)
 	if p.AreaM2 == nil {
-		d.On = since + moveDefaultDays
+		worn := 0.0
+		for d.On = since; worn < moveDefaultDays; d.On++ {
+			worn += wear(wet[d.On])
+		}
 		d.Reasons = append(d.Reasons, Reason{
 			Code: MoveDefaultDays, Names: []string{p.Name},
 			Q: []Quantity{{moveDefaultDays, Days}},
 		})
+		d.addWet(p, wet, since)
 		h.addRest(&d, today)
 		return d, nil
 	}
@@ -92,7 +97,7 @@ func (h *Herd) leavePen(p *Pen, pigs []*Animal, today Day) (Due, error) {
 		if err != nil {
 			return Due{}, err
 		}
-		load += more
+		load += more * wear(wet[day])
 	}
 	soFar := load
 	for d.On = since; load < bears && d.On < since+moveHorizonDays; d.On++ {
@@ -100,7 +105,7 @@ func (h *Herd) leavePen(p *Pen, pigs []*Animal, today Day) (Due, error) {
 		if err != nil {
 			return Due{}, err
 		}
-		if load += more; d.On < today {
+		if load += more * wear(wet[d.On]); d.On < today {
 			soFar = load
 		}
 	}
@@ -108,8 +113,30 @@ func (h *Herd) leavePen(p *Pen, pigs []*Animal, today Day) (Due, error) {
 		Code: MoveLoad, Names: []string{p.Name},
 		Q: []Quantity{{soFar, Count}, {bears, Count}},
 	})
+	d.addWet(p, wet, since)
 	h.addRest(&d, today)
 	return d, nil
+}
+
+// wear is how many days a day on the ground counts for.
+func wear(wet bool) float64 {
+	if wet {
+		return wetWear
+	}
+	return 1
+}
+
+// addWet says how many days of the stay were wet.
+func (d *Due) addWet(p *Pen, wet map[Day]bool, since Day) {
+	n := 0
+	for day := since; day < d.On; day++ {
+		if wet[day] {
+			n++
+		}
+	}
+	if n > 0 {
+		d.Reasons = append(d.Reasons, Reason{Code: MoveWet, Names: []string{p.Name}, Q: []Quantity{{float64(n), Count}}})
+	}
 }
 
 // penLoad is the pig-days at MeanPigKg that the pigs make on the day. A pig of

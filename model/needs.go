@@ -12,6 +12,7 @@ type NeedsQuery struct {
 	From     Day
 	WeightKg float64
 	TargetKg float64
+	LeadDays Day // before the butcher, see [Herd.BookingLead]; 0: [BookingLeadDays]
 }
 
 // Needs is what pigs will need from arrival to the butcher.
@@ -58,12 +59,18 @@ const (
 
 // PlanNeeds works out what a batch of pigs will need, by the published table of
 // growth and intake. Count lies between 1 and 200, WeightKg from 5 kg to below
-// TargetKg, TargetKg up to 170 kg (0: DefaultTargetKg); else *OutOfRange.
+// TargetKg, TargetKg up to 170 kg (0: DefaultTargetKg), LeadDays
+// is not negative; else *OutOfRange.
 func PlanNeeds(q NeedsQuery) (Needs, error) {
 	if q.TargetKg == 0 {
 		q.TargetKg = DefaultTargetKg
 	}
+	if q.LeadDays == 0 {
+		q.LeadDays = BookingLeadDays
+	}
 	switch {
+	case q.LeadDays < 0:
+		return Needs{}, &OutOfRange{"lead_days", float64(q.LeadDays), 0, furthest}
 	case q.Count < 1 || q.Count > mostPlanned:
 		return Needs{}, &OutOfRange{"count", float64(q.Count), 1, mostPlanned}
 	case !(q.TargetKg > leastStartKg && q.TargetKg <= mostEnds):
@@ -86,7 +93,7 @@ func PlanNeeds(q NeedsQuery) (Needs, error) {
 	if err != nil {
 		return Needs{}, err
 	}
-	n := Needs{FeedKg: need.FeedKg, Target: target.Herd.Days, BookBy: target.Herd.Days.Low - BookingLeadDays}
+	n := Needs{FeedKg: need.FeedKg, Target: target.Herd.Days, BookBy: target.Herd.Days.Low - q.LeadDays}
 	if n.FeedByMonthKg, err = h.feedByMonth(q.From, end); err != nil {
 		return Needs{}, err
 	}
@@ -100,7 +107,7 @@ func PlanNeeds(q NeedsQuery) (Needs, error) {
 		{Code: ReasonNeedsFeed, Q: []Quantity{{n.FeedKg.Mid / float64(q.Count), Kilograms}, {last.kg, KilogramsPerDay}}},
 		{Code: ReasonNeedsWater, Q: []Quantity{{hotLD, LitresPerDay}, {heatDaytimeC, Celsius}}},
 		{Code: ReasonNeedsSpace, Q: []Quantity{{n.ShelterM2 / float64(q.Count), SquareMetres}, {shadeM2, SquareMetres}}},
-		{Code: ReasonNeedsBooking, On: n.BookBy, Q: []Quantity{{BookingLeadDays, Days}}},
+		{Code: ReasonNeedsBooking, On: n.BookBy, Q: []Quantity{{float64(q.LeadDays), Days}}},
 	}
 	return n, nil
 }

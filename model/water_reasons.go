@@ -47,13 +47,16 @@ const (
 
 	MoveSince       = "move_since"        // pen; day they came; days so far
 	MoveLoad        = "move_load"         // pen; pig-days so far and borne, both at 75 kg
+	MoveWet         = "move_wet"          // pen; days of wet ground in the stay
 	MoveDefaultDays = "move_default_days" // pen whose size is unknown; days
 	MoveRested      = "move_rested"       // pen rested longest; days of rest
 	MoveRest        = "move_rest"         // days of rest that a pen should get
 
 	BookingWindow = "booking_window" // likely day; days from today to its early and late edge; target weight
 	BookingLead   = "booking_lead"   // day to book by; lead days
-	BookingStands = "booking_stands" // day booked
+	// BookingLeadOwn is the same, learned.
+	BookingLeadOwn = "booking_lead_own" // day to book by; lead days, bookings it is from
+	BookingStands  = "booking_stands"   // day booked
 )
 
 // WaterReasonCodes lists every code of this file, for whoever finds words for
@@ -69,7 +72,7 @@ func WaterReasonCodes() []string {
 		WithdrawalRuns, WithdrawalDaysUnknown, WithdrawalUnsettled,
 		WormingSinceArrival, WormingSinceLast, WormingTestFirst, WormingLastDay,
 		WormingReadLabel, WormingTooLate,
-		MoveSince, MoveLoad, MoveDefaultDays, MoveRested, MoveRest,
-		BookingWindow, BookingLead, BookingStands,
+		MoveSince, MoveLoad, MoveWet, MoveDefaultDays, MoveRested, MoveRest,
+		BookingWindow, BookingLead, BookingLeadOwn, BookingStands,
 	}
 }

@@ -56,7 +56,7 @@ func butcherDate(a asked) Answer {
 		}
 		lines = slices.Insert(lines, at, on)
 	}
-	return Answer{Data: data, Text: strings.Join(lines, "\n"), Reasons: append(a.targetSum(whole, target), f.Reasons...)}
+	return Answer{Data: data, Text: strings.Join(lines, "\n"), Reasons: slices.Concat(a.targetSum(whole, target), f.Reasons, a.leadReason())}
 }
 
 // targetSum is the sum behind a target day: what is still to gain, how fast, how

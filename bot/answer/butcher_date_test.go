@@ -26,7 +26,7 @@ func TestButcherDate(t *testing.T) {
 	require.Len(t, data["animals"], 4)
 	fern := data["animals"].(map[string]any)["Fern"].(map[string]any)
 	require.Equal(t, f.Animals[h.Animal("Fern")].Days.Mid.String(), fern["date"])
-	require.Regexp(t, `^265 lb about \w{3} \d+ \w{3} \(.+\), in \d+ days\.\nNo butcher booked: ask for .+\.$`, a.Text)
+	require.Regexp(t, `^265 lb about \w{3} \d+ \w{3} \(.+\), in \d+ days\.\nNo butcher booked: call now, ask for .+\.$`, a.Text)
 
 	one := ask(h, reading.Ask{Topic: "butcher_date", Animals: []string{"fern"}})
 	require.Equal(t, fern["date"], one.Data["date"])

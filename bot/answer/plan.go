@@ -18,6 +18,7 @@ const drumL = 208.2
 // plan works out what pigs will need, for a newcomer or for the herd as it is.
 func plan(a asked) Answer {
 	q := model.NeedsQuery{Count: a.Count, From: a.today, WeightKg: weanedKg, TargetKg: a.target()}
+	q.LeadDays, _ = a.h.BookingLead()
 	if a.On != nil {
 		q.From = *a.On
 	}

@@ -29,7 +29,33 @@ func (a asked) slotLine(t model.TargetDay, data map[string]any) (line string, bl
 	if b, ok := a.h.NextBooking(a.today); ok {
 		return a.bookedLine(b, clear)
 	}
-	return a.say("target_ask", wording.Args{Days: []model.Day{from, max(from, t.Days.High)}}), false
+	return a.askFor(from, max(from, t.Days.High), data), false
+}
+
+// askFor says which days to ask the butcher for, and when to call by the lead that
+// this herd's bookings have had.
+func (a asked) askFor(from, to model.Day, data map[string]any) string {
+	lead, learned := a.h.BookingLead()
+	by := from - lead
+	data["book_by"], data["booking_lead_days"], data["bookings_learned_from"] = by.String(), int(lead), learned
+	if by <= a.today {
+		return a.say("target_ask_now", wording.Args{Days: []model.Day{from, to}})
+	}
+	return a.say("target_ask", wording.Args{Days: []model.Day{from, to, by}})
+}
+
+// leadReason says how long ahead the butcher is booked, where none is yet.
+func (a asked) leadReason() []model.Reason {
+	due, err := a.h.BookingDue(a.today)
+	if err != nil || due.Booked {
+		return nil
+	}
+	for _, r := range due.Reasons {
+		if r.Code == model.BookingLead || r.Code == model.BookingLeadOwn {
+			return []model.Reason{r}
+		}
+	}
+	return nil
 }
 
 func (a asked) bookedLine(b model.Booked, clear clearance) (line string, blocks bool) {

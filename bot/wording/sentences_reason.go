@@ -144,11 +144,13 @@ var reasonSentences = catalogue{
 	// Pens and booking.
 	"move_since":        "In {n} since {on}, {q0}.",
 	"move_load":         "{N}: {q0} pig-days of {q1} that it bears, at 75 kg (165 lb) a pig.",
+	"move_wet":          "{N}: {q0|wet day|wet days} by the rain told, each worn half as much again: common practice, no source.",
 	"move_default_days": "Size of {n} not told: {q0} taken.",
 	"move_rested":       "Rested longest: {n}, {q0}.",
 	"move_rest":         "A pen should rest {q0}.",
 	"booking_window":    "{q2} likely on {on}.",
-	"booking_lead":      "Butchers are often booked {q0} ahead: by {on}.",
+	"booking_lead":      "Butchers are often booked {q0} ahead, by {on}: common practice, no source.",
+	"booking_lead_own":  "Yours were booked about {q0} ahead ({q1|booking|bookings}, and common practice): by {on}.",
 	"booking_stands":    "Booked for {on}.",
 
 	// Added by the schedule.
