@@ -215,7 +215,7 @@ func (r *reader) amountLike(k int, feed bool) bool {
 	it := &r.items[k]
 	switch it.kind {
 	case itNum:
-		return !it.soft && !it.ord
+		return !it.soft && !it.ord || feed && r.oneOfThem(k)
 	case itQty:
 		d := it.unit.dim()
 		return d == mass && feed || d == volume || d == vessel || d == percent || d == days

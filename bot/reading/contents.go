@@ -20,6 +20,7 @@ type contents struct {
 	filled   bool // a word of filling or pouring
 	verb     bool // a word of filling: without an amount it means to the brim
 	openBag  bool
+	low      bool // little is left, nobody said how much
 	wrong    bool // an amount of the other kind: gallons of feed
 	bare     bool // the amount had no unit
 	approx   bool
@@ -95,12 +96,12 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.fraction = model.Float(it.v / it.v2)
 		case it.kind == itDay && it.day.form == daySlash && it.v < it.v2 && it.v2 <= 8 && k > i && prev.is(sAbout):
 			c.fraction = model.Float(it.v / it.v2)
-		case it.kind == itNum && (!it.soft || r.carry[vessel] != 0 && feed && k+1 < j && (r.items[k+1].s == "in" || r.items[k+1].s == "into")) && !it.ord && !it.label:
+		case it.kind == itNum && (!it.soft || feed && r.oneOfThem(k)) && !it.ord && !it.label:
 			if r.countsThings(k, j, feed) {
 				it.used = true
 				continue
 			}
-			if u := r.carry[vessel]; u != 0 && feed && it.v <= 12 { // "mixed three batches, put two in the big one"
+			if u := r.carry[vessel]; u != 0 && feed && it.v <= mostVessels { // "mixed three batches, put two in the big one"
 				if size, ok := r.sizeOf(u); ok {
 					c.bags = true
 					add(it.v * size)
@@ -130,6 +131,8 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.filled = c.filled || it.is(sFill)
 		case it.is(sEmpty), it.is(sOut) && (it.s == "out" || it.s == "is out" || it.s == "are out"):
 			c.empty = true
+		case it.is(sLow) && it.kind == itWord && feed && it.s != "down to" && it.s != "night":
+			c.low = true
 		case it.is(sOpenBag):
 			c.openBag = true
 		case it.is(sTook):
@@ -216,6 +219,29 @@ func sameAmount(a, b float64) bool {
 	}
 	q := a / b
 	return q > 0.97 && q < 1.03
+}
+
+// mostVessels is how many bags or buckets a bare number behind a count of them can
+// mean: "two bags in the big hopper, one in the small". Common practice, no source.
+const mostVessels = 12
+
+// oneOfThem says that a soft "one" counts the bags or buckets told before in the
+// sentence: it goes into something, or something got or took it.
+func (r *reader) oneOfThem(k int) bool {
+	if !r.items[k].soft || r.items[k].v != 1 {
+		return false
+	}
+	into := k+1 < len(r.items) && (r.items[k+1].s == "in" || r.items[k+1].s == "into" || r.items[k+1].s == "to" || r.items[k+1].s == "for" || r.items[k+1].is(sMore))
+	got := k > 0 && r.items[k-1].gap < gapStop && (r.items[k-1].is(sTook) || r.items[k-1].s == "got" || r.items[k-1].s == "gets")
+	if !into && !got {
+		return false
+	}
+	for n := k - 1; n >= 0 && r.items[n+1].gap < gapStop; n-- {
+		if r.items[n].qty(vessel) && r.items[n].unit != unitBale {
+			return true
+		}
+	}
+	return r.carry[vessel] != 0
 }
 
 // negated says that "not" stands right before item k: "not quite full".

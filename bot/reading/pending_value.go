@@ -46,7 +46,7 @@ func (r *reader) onlyAmount() (*item, bool) {
 	for k := range r.items {
 		it := &r.items[k]
 		switch {
-		case it.kind == itNum && !it.soft || it.kind == itQty || it.kind == itDim:
+		case it.kind == itNum && !it.soft || it.kind == itQty || it.kind == itDim || it.kind == itFrac:
 			if found != nil {
 				return nil, false
 			}
@@ -245,7 +245,20 @@ func (r *reader) amountAnswer(c Clarify) ([]Entry, bool) {
 		return nil, false
 	}
 	dim := it.dim()
+	if it.kind == itFrac || dim == percent {
+		return levelAnswer(d, it)
+	}
 	switch v := f.Fact.(type) {
+	case model.FeedLevel:
+		if c.Names == nil || dim != noDimension && dim != mass {
+			return nil, false
+		}
+		kg := it.si()
+		if dim == noDimension {
+			kg = r.massUnit().si(it.v)
+		}
+		v.FeedKg, v.Fraction = &kg, nil
+		d.Act = Fact{v}
 	case model.Weigh:
 		m := measure{v: it.v, v2: it.v2, unit: it.unit}
 		switch {
@@ -323,6 +336,28 @@ func (r *reader) amountAnswer(c Clarify) ([]Entry, bool) {
 		return nil, false
 	}
 	if f := d.Act.(Fact).Fact; f.Check() != nil {
+		return nil, false
+	}
+	return []Entry{d}, true
+}
+
+// levelAnswer fills a level told as a part of the whole.
+func levelAnswer(d Entry, it *item) ([]Entry, bool) {
+	part := it.v
+	if it.kind == itQty {
+		part /= 100
+	}
+	switch v := d.Act.(Fact).Fact.(type) {
+	case model.FeedLevel:
+		v.FeedKg, v.Fraction = nil, &part
+		d.Act = Fact{v}
+	case model.Water:
+		v.Litres, v.Full, v.Fraction = nil, false, &part
+		d.Act = Fact{v}
+	default:
+		return nil, false
+	}
+	if d.Act.(Fact).Check() != nil {
 		return nil, false
 	}
 	return []Entry{d}, true

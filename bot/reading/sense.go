@@ -66,6 +66,7 @@ const (
 	sLast
 	sOpenBag
 	sPartOf
+	sWaste
 	// Water.
 	sWater
 	sWatered

@@ -28,6 +28,8 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, bAnchor, 1.3, sPour)
 	word(f, bAnchor, 1.7, sFeed, sFeeder)
 	lateWord(f, bLevel, 0.1, 1.4, sDone)
+	lateWord(f, bLevel, 0.1, 1.2, sLow)
+	word(f, bAnchor, 1.4, sWaste)
 	word(f, bLevel, 1.6, sFull)
 	word(f, bLevel, 1.0, sEmpty, sLeft)
 	word(f, bAnchor, 0.9, sTook)
@@ -44,6 +46,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	give(f, bAnchor|bThing, 1.8, kFeeder)
 	give(f, bAmount, 0.3, kSlash)
 	word(f, 0, 0.3, sPigs)
+	word(f, 0, 0.2, sBarrow, sGilt, sYoung, sOld) // "the gilts took 3 bags"
 	word(f, 0, 0.1, sIngredient)
 	need(f, bAnchor|bLevel, bAmount|bLevel)
 

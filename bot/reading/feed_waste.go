@@ -1,0 +1,25 @@
+package reading
+
+import "troughbell/model"
+
+// wasted says that what the sentence of a span tells of feed went out of a feeder
+// or to waste, so that no amount in it was poured.
+func (r *reader) wasted(s span) bool {
+	k := r.find(span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, sWaste)
+	if k < 0 {
+		return false
+	}
+	for n := s.i; n < s.j; n++ { // "cleaned the moldy feed out and put 150 in"
+		if it := &r.items[n]; it.is(sFill) || it.is(sPour) && n > k {
+			return false
+		}
+	}
+	return true
+}
+
+// noteSpan keeps the sentence of a span as a note, in the person's words.
+func (r *reader) noteSpan(s span) {
+	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
+	r.useAll(span{s.frame, from, to})
+	r.emit(Fact{model.Note{What: r.quote(from, to)}}, s)
+}
