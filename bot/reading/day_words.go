@@ -45,7 +45,7 @@ var offsetWords = []struct {
 	{-1, partNone, "yesterday, yest, yday, ystrdy, yestrday, yesterdy, yesterdays, gestern, ystd, yesturday, yester, yestaday, ysterday, the day before, day before today"},
 	{-1, partMorning, "yesterday morning, yest am, yesterday am, yest morning"},
 	{-1, partEvening, "last night, yesterday evening, yesterday afternoon, yest pm, yesterday pm, yesterday night, last evening, last nite, yest evening, lastnight, yest afternoon, yest eve"},
-	{-2, partNone, "day before yesterday, the day before yesterday, vorgestern, night before last, the night before last, day before yest"},
+	{-2, partNone, "before yesterday, 2 days back, day before yesterday, the day before yesterday, vorgestern, night before last, the night before last, day before yest"},
 	{1, partNone, "tomorrow, tmrw, tomorow, tommorow, tommorrow, 2moro, tomorrow's, morgen, 2morrow, tmr, tmw, tomoro"},
 	{1, partMorning, "tomorrow morning, tomorrow am"},
 	{1, partEvening, "tomorrow evening, tomorrow night, tomorrow afternoon, tomorrow pm"},

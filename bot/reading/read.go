@@ -49,10 +49,11 @@ func (r *reader) readItems() {
 	r.settleContainers()
 	r.settleHerdName()
 	r.slipsOfTongue()
+	r.nearlyForgotten()
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()
-	spans := r.verbsForward(r.waterItself(r.joinArrivals(r.cut())))
+	spans := r.sameAgain(r.verbsForward(r.waterItself(r.joinArrivals(r.cut()))))
 	for n := range spans {
 		s := spans[n]
 		if s.i >= s.j {
@@ -88,13 +89,21 @@ func (r *reader) readItems() {
 		if r.skip > 0 && r.skip >= s.i && r.skip < s.j {
 			continue
 		}
+		r.lent = r.lendDay(spans, n)
+		if first, last, a, b, ok := r.dayRange(s); ok {
+			r.fillEachDay(s, first, last, a, b)
+			continue
+		}
 		parts := r.byDay(s)
-		for _, part := range parts {
+		for p, part := range parts {
 			if len(parts) > 1 && r.onlyDay(part) {
 				r.keepDay(part)
 				continue
 			}
 			before := len(r.out)
+			if p > 0 && r.lastIsWeather() && r.dayAndNumber(part) {
+				part.frame = fWeather
+			}
 			r.fill(part)
 			r.vet(part, before)
 			r.strayMoney(part)

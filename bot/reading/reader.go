@@ -36,6 +36,7 @@ type reader struct {
 	left []string
 
 	day        carriedDay
+	lent       int                   // the item of a later day that holds for the span in hand, or noLentDay
 	carry      [numDimensions]unitID // the unit last used, by dimension
 	subject    []int16               // the pigs last spoken of
 	subjAll    bool
@@ -53,6 +54,8 @@ type carriedDay struct {
 	minute *int
 	dated  bool
 	ok     bool
+	frame  frame // what was told of it
+	many   bool  // of a list of days it is the last
 }
 
 var readers = sync.Pool{New: func() any { return &reader{spoken: map[int16]bool{}} }}
@@ -75,7 +78,7 @@ func newReader(c Context, text string) *reader {
 	r.items, r.force = r.items[:0], r.force[:0]
 	r.bias = [numFrames]float32{}
 	r.out, r.left = nil, nil
-	r.day = carriedDay{}
+	r.day, r.lent = carriedDay{}, noLentDay
 	r.carry = [numDimensions]unitID{}
 	r.subject, r.subjAll = r.subject[:0], false
 	clear(r.spoken)
@@ -254,6 +257,11 @@ func (r *reader) when(s span, l look) (model.Day, *int, bool) {
 			break
 		}
 	}
+	if !dated && r.lent >= 0 && l == lookBack {
+		if d, ok := r.items[r.lent].day.on(r.today, l, r.dayFirst); ok {
+			day, dated, part = d, true, r.items[r.lent].day.part
+		}
+	}
 	var minute *int
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
@@ -263,7 +271,7 @@ func (r *reader) when(s span, l look) (model.Day, *int, bool) {
 			break
 		}
 	}
-	if !dated && r.day.ok && l == lookBack {
+	if !dated && r.day.ok && l == lookBack && !(r.day.many && r.day.frame != s.frame && s.i > 0 && r.items[s.i].gap >= gapComma) {
 		day, dated = r.day.day, r.day.dated
 		if minute == nil && r.day.minute != nil {
 			minute = r.day.minute
@@ -276,8 +284,9 @@ func (r *reader) when(s span, l look) (model.Day, *int, bool) {
 func (r *reader) keepDay(s span) {
 	for k := s.i; k < s.j; k++ {
 		if it := &r.items[k]; it.kind == itDay && !it.day.every || it.kind == itClock {
+			was := r.day
 			day, minute, dated := r.when(s, lookBack)
-			r.day = carriedDay{day, minute, dated, true}
+			r.day = carriedDay{day, minute, dated, true, s.frame, was.ok && was.frame == s.frame && s.frame != fIdle && was.day != day}
 			return
 		}
 	}

@@ -64,3 +64,17 @@ didn't fill the barrels, will do it at 5 => none
 haven't wormed anyone, will do when they are 150 lb => none
 `)
 }
+
+// TestDaysSpread reads texts whose days hold for more than the words beside them.
+func TestDaysSpread(t *testing.T) {
+	readsRows(t, "burrow", "2026-08-15T09:20", `
+filled the wallow and barrel last night, hopper this morning with 62 => wallow date=2026-08-14; water barrel=barrel date=2026-08-14 full=true; refill feed_kg=28.12 feeder=hopper
+barrel full and hopper 60 yesterday => water barrel=barrel date=2026-08-14 full=true; refill date=2026-08-14 feed_kg=27.22 feeder=hopper
+thursday did hopper 40 and the barrel => refill date=2026-08-13 feed_kg=18.14 feeder=hopper; water barrel=barrel date=2026-08-13 full=true
+tue 90 thu 93, barrel full => weather date=2026-08-11 high_c=32.22; weather date=2026-08-13 high_c=33.89; water barrel=barrel full=true
+tue thru thu hosed 20 each day => wallow date=2026-08-11 minutes=20; wallow date=2026-08-12 minutes=20; wallow date=2026-08-13 minutes=20
+monday it was ninety one tuesday ninety three and wednesday eighty eight => weather date=2026-08-10 high_c=32.78; weather date=2026-08-11 high_c=33.89; weather date=2026-08-12 high_c=31.11
+gave moss penicillin at five thirty label says 7 days => treat animals=Moss at=05:30 product=penicillin withdrawal_days=7
+gave moss penicillin yesterday evening at quarter past six ten days withdrawal => treat animals=Moss at=18:15 date=2026-08-14 product=penicillin withdrawal_days=10
+`)
+}

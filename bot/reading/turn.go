@@ -63,6 +63,27 @@ func (r *reader) turn(s span) span {
 	return s
 }
 
+// nearlyForgotten takes "nearly forgot to" away where the same sentence says that
+// it was done after all: "nearly forgot to fill the shed barrel, did it just now".
+func (r *reader) nearlyForgotten() {
+	for k := range r.items {
+		switch r.items[k].s {
+		case "nearly forgot to", "almost forgot to", "i nearly forgot to", "i almost forgot to":
+		default:
+			continue
+		}
+		for n := k + 1; n < r.sentenceEnd(k); n++ {
+			if it := &r.items[n]; it.s == "did it" || it.s == "just did it" || it.number() && !it.soft {
+				r.blank(k)
+				if !it.number() {
+					r.blank(n)
+				}
+				break
+			}
+		}
+	}
+}
+
 // unreal says that item k makes what is said around it a plan, a denial or a
 // thing to come.
 func (r *reader) unreal(k int) bool {
