@@ -55,7 +55,7 @@ func (s *State) with(more []store.Envelope) (*State, error) {
 // against what the program keeps of its own doings.
 func spoken(k model.Kind) bool {
 	switch k {
-	case "told", "question", "settled", "void":
+	case "told", "question", "settled", "void", "forecast":
 		return false
 	}
 	return true

@@ -55,6 +55,11 @@ func (h *Herd) apply(s Setting, r Record) {
 		h.setQuiet(s.List)
 	case SetMute:
 		h.Muted[s.Text] = true
+	case SetPlace:
+		h.Place = nil
+		if p, err := ParsePlace(s.Text); err == nil {
+			h.Place = &p
+		}
 	case SetSkipped:
 		h.Skipped[s.Text] = true
 	case SetSize:

@@ -40,6 +40,7 @@ var facts = []Fact{
 	Alarm{},
 	Fence{},
 	Weather{},
+	Forecast{},
 	Recipe{},
 	Spend{},
 	Arrive{},

@@ -85,15 +85,13 @@ func (f Fence) Check() error {
 
 func (f Fence) fold(h *Herd, r Record) { h.Fences = append(h.Fences, dated(f, r)) }
 
-// Weather is a day's weather as told or fetched. Forecast says it was fetched
-// ahead of the day rather than felt on it.
+// Weather is a day's weather as a person told it.
 type Weather struct {
-	HighC    *float64 `json:"high_c,omitempty"`
-	LowC     *float64 `json:"low_c,omitempty"`
-	RhPct    *float64 `json:"rh_pct,omitempty"`
-	RainMm   *float64 `json:"rain_mm,omitempty"` // fallen in the day
-	Rained   bool     `json:"rained,omitempty"`  // it rained hard or long, how much was not said
-	Forecast bool     `json:"forecast,omitempty"`
+	HighC  *float64 `json:"high_c,omitempty"`
+	LowC   *float64 `json:"low_c,omitempty"`
+	RhPct  *float64 `json:"rh_pct,omitempty"`
+	RainMm *float64 `json:"rain_mm,omitempty"` // fallen in the day
+	Rained bool     `json:"rained,omitempty"`  // it rained hard or long, how much was not said
 }
 
 func (Weather) Kind() Kind   { return "weather" }

@@ -19,6 +19,7 @@ const (
 	SetWallow   = "wallow"
 	SetSize     = "size" // of a bag, bucket, scoop or batch
 	SetSkipped  = "skipped"
+	SetPlace    = "place" // Text: a Place, or empty to take it back
 )
 
 // Units of the person.
@@ -66,6 +67,11 @@ func (s Setting) Check() error {
 			if v != nil && *v <= 0 {
 				return errors.New("a size must be more than nothing")
 			}
+		}
+	}
+	if s.Key == SetPlace && s.Text != "" {
+		if _, err := ParsePlace(s.Text); err != nil {
+			return err
 		}
 	}
 	if t := s.Thing; t != nil && !t.Soil.known() {

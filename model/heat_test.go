@@ -71,7 +71,6 @@ func TestHeatClassOfTheHerd(t *testing.T) {
 		{"danger", 30, Weather{HighC: Float(30.5), RhPct: Float(52)}, HeatDanger, false, HeatIndex},
 		{"emergency", 30, Weather{HighC: Float(35), RhPct: Float(60)}, HeatEmergency, false, HeatIndex},
 		{"humidity assumed", 30, Weather{HighC: Float(32)}, HeatDanger, true, HeatHumidityAssumed},
-		{"forecast", 30, Weather{HighC: Float(32), Forecast: true}, HeatDanger, true, HeatHighForecast},
 		{"frost", 30, Weather{HighC: Float(-5)}, HeatNormal, true, HeatHighTold},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -89,6 +88,24 @@ func TestHeatClassOfTheHerd(t *testing.T) {
 			reasonWith(t, f.Reasons, c.why)
 		})
 	}
+}
+
+func TestHeatOfAForecast(t *testing.T) {
+	day := penDay(t, "2026-07-10")
+	expected := Forecast{Days: []ForecastDay{{On: day, HighC: Float(32), LowC: Float(19), RhPct: Float(40)}}}
+	d := fourPigs(t).add("2026-07-09 17:00", expected)
+	f, err := d.herd().Heat(day)
+	require.NoError(t, err)
+	require.Equal(t, HeatDanger, f.Class)
+	require.False(t, f.RhAssumed)
+	reasonWith(t, f.Reasons, HeatHighForecast)
+
+	// What is told stands, the forecast's moisture in the air of the told high.
+	f, err = d.add("2026-07-10 15:00", Weather{HighC: Float(28)}).herd().Heat(day)
+	require.NoError(t, err)
+	require.Equal(t, 28.0, f.HighC)
+	require.InDelta(t, 40*4.755/3.780, f.RhPct, 0.2, "saturation pressure at 32 and 28 °C: FAO-56 table 2.3, from memory")
+	reasonWith(t, f.Reasons, HeatHighTold)
 }
 
 func TestHeatAsksForTheTemperature(t *testing.T) {

@@ -44,7 +44,7 @@ type Herd struct {
 	Sicks       []Dated[Sick]
 	Alarms      []Dated[Alarm]
 	Fences      []Dated[Fence]
-	Weathers    map[Day]Weather
+	Weathers    map[Day]Weather // as people told it; see WeatherOf
 	Bookings    []Dated[Booked]
 	Gones       []Dated[Gone]
 	Aways       []Dated[AwayFrom]
@@ -56,7 +56,15 @@ type Herd struct {
 	Tolds       []Dated[Told]
 	Questions   []Dated[Question]
 
+	// Place is roughly where the herd is; nil where that was not told, or was
+	// taken back.
+	Place *Place
+	// ForecastAt is when the latest forecast was fetched.
+	ForecastAt time.Time
+
 	First, Last time.Time // moments of the earliest and the latest record
+
+	forecasts map[Day]Weather // the latest word on each day
 
 	settled map[string]bool
 	retired []retiredFeeder // feeders taken away
@@ -169,15 +177,16 @@ const (
 
 func newHerd() *Herd {
 	return &Herd{
-		TargetKg: DefaultTargetKg,
-		Chore:    ChoreRhythm{Days: []time.Weekday{time.Saturday}, Minute: defaultChoreHour},
-		Quiet:    QuietHours{From: 21 * 60, To: 6 * 60},
-		Muted:    map[string]bool{},
-		Sizes:    map[string]float64{},
-		Skipped:  map[string]bool{},
-		Weathers: map[Day]Weather{},
-		settled:  map[string]bool{},
-		figures:  &figures{},
+		TargetKg:  DefaultTargetKg,
+		Chore:     ChoreRhythm{Days: []time.Weekday{time.Saturday}, Minute: defaultChoreHour},
+		Quiet:     QuietHours{From: 21 * 60, To: 6 * 60},
+		Muted:     map[string]bool{},
+		Sizes:     map[string]float64{},
+		Skipped:   map[string]bool{},
+		Weathers:  map[Day]Weather{},
+		forecasts: map[Day]Weather{},
+		settled:   map[string]bool{},
+		figures:   &figures{},
 	}
 }
 
@@ -413,26 +422,7 @@ func (h *Herd) addMove(m Move, r Record) {
 
 func (h *Herd) addWeather(w Weather, r Record) {
 	have := h.Weathers[r.On]
-	if w.Forecast && !have.Forecast && have != (Weather{}) {
-		return // what was felt on the day stands over any forecast
-	}
-	if have.Forecast && !w.Forecast {
-		have = Weather{}
-	}
-	if w.HighC != nil {
-		have.HighC = w.HighC
-	}
-	if w.LowC != nil {
-		have.LowC = w.LowC
-	}
-	if w.RhPct != nil {
-		have.RhPct = w.RhPct
-	}
-	if w.RainMm != nil {
-		have.RainMm = w.RainMm
-	}
-	have.Rained = have.Rained || w.Rained
-	have.Forecast = w.Forecast
+	have.take(w)
 	h.Weathers[r.On] = have
 }
 

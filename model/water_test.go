@@ -91,8 +91,9 @@ func TestHeatAheadShortensTheWater(t *testing.T) {
 	at := base.moment("2026-07-04 09:00")
 	cool, hot := base.fork(), base.fork()
 	for _, day := range []string{"04", "05", "06", "07", "08", "09", "10", "11", "12"} {
-		cool.add("2026-07-"+day+" 06:00", Weather{HighC: Float(20), LowC: Float(10), Forecast: true})
-		hot.add("2026-07-"+day+" 06:00", Weather{HighC: Float(36), LowC: Float(23), Forecast: true})
+		on := penDay(t, "2026-07-"+day)
+		cool.add("2026-07-04 06:00", Forecast{Days: []ForecastDay{{On: on, HighC: Float(20), LowC: Float(10)}}})
+		hot.add("2026-07-04 06:00", Forecast{Days: []ForecastDay{{On: on, HighC: Float(36), LowC: Float(23)}}})
 	}
 	mild, err := cool.herd().WaterLeft(at)
 	require.NoError(t, err)

@@ -42,7 +42,7 @@ const (
 // season and the nearest day within a week that was told. A guess is never
 // used to call danger.
 func (h *Herd) Air(on Day) DayAir {
-	w := h.Weathers[on]
+	w, forecast, _ := h.WeatherOf(on)
 	air := DayAir{RhPct: AssumedRhPct, RhAssumed: true}
 	if w.RhPct != nil {
 		air.RhPct, air.RhAssumed = *w.RhPct, false
@@ -62,7 +62,7 @@ func (h *Herd) Air(on Day) DayAir {
 		air.HighC, air.LowC, air.Guessed = mean+dailyRangeC/2, mean-dailyRangeC/2, true
 		return air
 	}
-	air.HighTold, air.Forecast = w.HighC != nil, w.Forecast
+	air.HighTold, air.Forecast = w.HighC != nil, forecast
 	return air
 }
 
@@ -79,12 +79,12 @@ func saturationKPa(c float64) float64 { return 0.6108 * math.Exp(17.27*c/(c+237.
 // departureC is what the nearest told day within a week lets one expect the
 // day to differ from its normal.
 func (h *Herd) departureC(on Day) float64 {
-	if len(h.Weathers) == 0 {
+	if len(h.Weathers) == 0 && len(h.forecasts) == 0 {
 		return 0
 	}
 	for gap := Day(1); gap <= reachDays; gap++ {
 		for _, d := range []Day{on - gap, on + gap} {
-			w := h.Weathers[d]
+			w, _, _ := h.WeatherOf(d)
 			var mean float64
 			switch {
 			case w.HighC != nil && w.LowC != nil:
@@ -122,9 +122,12 @@ const (
 	assumedLatitudeSouth = -35.0
 )
 
-// latitudeDeg is the latitude assumed for the sun: a time zone tells at best
-// the half of the world.
+// latitudeDeg is the latitude taken for the sun: that of the place, else one
+// assumed, for a time zone tells at best the half of the world.
 func (h *Herd) latitudeDeg() float64 {
+	if h.Place != nil {
+		return max(-MaxLatitudeDeg, min(MaxLatitudeDeg, h.Place.LatDeg))
+	}
 	if h.southern() {
 		return assumedLatitudeSouth
 	}
@@ -146,6 +149,9 @@ var southernZones = []string{
 }
 
 func (h *Herd) southern() bool {
+	if h.Place != nil {
+		return h.Place.LatDeg < 0
+	}
 	for _, z := range southernZones {
 		if strings.HasPrefix(h.Zone, z) {
 			return true

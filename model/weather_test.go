@@ -19,7 +19,7 @@ func TestAirOfADay(t *testing.T) {
 		{"only the high", []Fact{Weather{HighC: Float(30)}}, 30, 20, true, false},
 		{"only the low", []Fact{Weather{LowC: Float(17)}}, 27, 17, false, false},
 		{"low above the high", []Fact{Weather{HighC: Float(15), LowC: Float(17)}}, 15, 15, true, false},
-		{"felt stands over forecast", []Fact{Weather{HighC: Float(35), Forecast: true}, Weather{HighC: Float(28), LowC: Float(15)}}, 28, 15, true, false},
+		{"felt stands over forecast", []Fact{Forecast{Days: []ForecastDay{{On: day, HighC: Float(35)}}}, Weather{HighC: Float(28), LowC: Float(15)}}, 28, 15, true, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			d := fourPigs(t)

@@ -229,9 +229,9 @@ const (
 	ReasonNotLogged = "not_logged"
 	// The weather is as told for the day On. Q: high or low (Celsius).
 	ReasonWeatherTold = "weather_told"
-	// The humidity was not told. Q: what was assumed (Percent).
-	ReasonHumidityAssumed = "humidity_assumed_here"
+	// A weather service forecast it for the day On. Q: high or low (Celsius).
+	ReasonForecast = "weather_forecast"
 )
 
 // ReasonCodes lists the codes of reasons that this package adds.
-var ReasonCodes = []string{ReasonNextVisit, ReasonAway, ReasonNotLogged, ReasonWeatherTold, ReasonHumidityAssumed}
+var ReasonCodes = []string{ReasonNextVisit, ReasonAway, ReasonNotLogged, ReasonWeatherTold, ReasonForecast}

@@ -132,7 +132,7 @@ func (f fake) Heat(on model.Day) (model.Heat, error) {
 	if !ok {
 		return model.Heat{}, &model.Missing{What: "temperature"}
 	}
-	return model.Heat{Class: c, HighC: 33, RhPct: 60, THI: 82}, nil
+	return model.Heat{Class: c, HighC: 33, RhPct: 60, THI: 82, Reasons: []model.Reason{{Code: model.HeatHighTold, On: on}}}, nil
 }
 
 func (f fake) Target(kg float64, today model.Day) (model.TargetFigure, error) {

@@ -6,20 +6,20 @@ import (
 	"troughbell/model"
 )
 
-// coldBetween tells of a cold night on the evening before it, from told weather
-// only.
+// coldBetween tells of a cold night on the evening before it, from told or
+// forecast weather only.
 func coldBetween(v *view) []need {
 	var out []need
 	for _, d := range []model.Day{v.day, v.day + 1} {
-		w, ok := v.h.Weathers[d]
-		if !ok || w.LowC == nil {
+		w, forecast, _ := v.h.WeatherOf(d)
+		if w.LowC == nil {
 			continue
 		}
 		l := Line{
 			About: aboutCold, Topic: "cold:freeze", Grade: Welfare, Code: CodeColdFreeze, On: d,
 			Earliest: v.evening(v.day), Latest: v.end,
 			Q:       []model.Quantity{{Value: *w.LowC, Unit: model.Celsius}},
-			Reasons: []model.Reason{{Code: ReasonWeatherTold, On: d, Q: []model.Quantity{{Value: *w.LowC, Unit: model.Celsius}}}},
+			Reasons: []model.Reason{weatherReason(d, *w.LowC, forecast)},
 		}
 		if *w.LowC <= model.FreezeC {
 			out = append(out, need{Line: l, token: token("freeze", d), quiet: sameVisit})
@@ -35,6 +35,15 @@ func coldBetween(v *view) []need {
 		}
 	}
 	return out
+}
+
+// weatherReason is where a temperature comes from.
+func weatherReason(on model.Day, c float64, forecast bool) model.Reason {
+	code := ReasonWeatherTold
+	if forecast {
+		code = ReasonForecast
+	}
+	return model.Reason{Code: code, On: on, Q: []model.Quantity{{Value: c, Unit: model.Celsius}}}
 }
 
 // bornCold is the night low that pigs of the weight bear on dry bedding, in °C.

@@ -13,10 +13,10 @@ const heatFrom = 4 * 60
 // heatUntil is the hour until which a word on the day's heat is of use.
 const heatUntil = 17 * 60
 
-// heatOf gives the heat of a day whose weather was told; a month's normal never
-// counts.
+// heatOf gives the heat of a day whose high was told or forecast; a month's normal
+// never counts.
 func (v *view) heatOf(d model.Day) (model.Heat, bool) {
-	if w, ok := v.h.Weathers[d]; !ok || w.HighC == nil {
+	if w, _, _ := v.h.WeatherOf(d); w.HighC == nil {
 		return model.Heat{}, false
 	}
 	h, err := v.f.Heat(d)
@@ -49,10 +49,7 @@ func heatLine(d model.Day, h model.Heat) Line {
 		Q: []model.Quantity{
 			{Value: h.HighC, Unit: model.Celsius}, {Value: h.RhPct, Unit: model.Percent}, {Value: h.THI, Unit: model.Ratio},
 		},
-		Reasons: append([]model.Reason{{Code: ReasonWeatherTold, On: d, Q: []model.Quantity{{Value: h.HighC, Unit: model.Celsius}}}}, h.Reasons...),
-	}
-	if h.RhAssumed {
-		l.Reasons = append(l.Reasons, model.Reason{Code: ReasonHumidityAssumed, Q: []model.Quantity{{Value: h.RhPct, Unit: model.Percent}}})
+		Reasons: h.Reasons,
 	}
 	if l.Grade == "" {
 		l.Grade = Routine

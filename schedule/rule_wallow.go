@@ -33,11 +33,11 @@ func wallowBetween(v *view) []need {
 	if err != nil || w.Dry.Mid > v.day {
 		return nil
 	}
-	high := *v.h.Weathers[v.day].HighC
+	w0, _, _ := v.h.WeatherOf(v.day)
 	l := Line{
 		About: aboutWallow, Topic: "wallow:heat", Grade: Welfare, Code: CodeWallowHeat,
 		On: v.day, Earliest: v.morning(v.day), Latest: v.evening(v.day), Reasons: w.Reasons,
-		Q: append([]model.Quantity{{Value: high, Unit: model.Celsius}}, fillLitres(w)...),
+		Q: append([]model.Quantity{{Value: *w0.HighC, Unit: model.Celsius}}, fillLitres(w)...),
 	}
 	return []need{{Line: l, token: token("wallow:heat", v.day), quiet: sameVisit}}
 }
@@ -53,7 +53,7 @@ func fillLitres(w model.WallowLeft) []model.Quantity {
 func (v *view) cool() bool {
 	told := false
 	for d := v.day - 6; d <= v.day+1; d++ {
-		if w, ok := v.h.Weathers[d]; ok && w.HighC != nil {
+		if w, _, _ := v.h.WeatherOf(d); w.HighC != nil {
 			if *w.HighC >= coolDayC {
 				return false
 			}

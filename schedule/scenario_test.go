@@ -342,7 +342,7 @@ func TestLinesSayWhy(t *testing.T) {
 	require.Equal(t, []model.Reason{
 		{Code: ReasonNextVisit, On: d("2026-05-23")}, {Code: ReasonAway, On: d("2026-05-17")},
 	}, why[aboutRefill])
-	require.Equal(t, ReasonWeatherTold, why[aboutHeat][0].Code)
+	require.Equal(t, model.HeatHighTold, why[aboutHeat][0].Code)
 }
 
 func TestSeasonCountsItsOwnPigs(t *testing.T) {

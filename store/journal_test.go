@@ -64,6 +64,7 @@ func TestEveryKindOfFactComesBack(t *testing.T) {
 		model.Alarm{What: model.AlarmOut},
 		model.Fence{Kv: 4.5},
 		model.Weather{HighC: model.Float(-3), RhPct: model.Float(0)},
+		model.Forecast{Days: []model.ForecastDay{{On: 20610, HighC: model.Float(31.5), LowC: model.Float(18)}}},
 		model.Recipe{Ingredients: map[string]float64{"corn": 30, "soybean_meal": 10}},
 		model.Spend{Amount: 12.5, Currency: "GBP", What: "straw"},
 		model.Arrive{Count: 2, Animals: []string{"Dot"}, Sexes: []model.Sex{model.Gilt}, WeightKg: &kg, Born: &born},

@@ -181,7 +181,7 @@ func TestHelp(t *testing.T) {
 		require.Equal(t, us(t).Help(topic.Name), us(t).Help(string(topic.Kinds[0])))
 	}
 	// Every kind of record that a person makes by text is covered by a topic.
-	talk := map[model.Kind]bool{"told": true, "question": true, "settled": true, "void": true}
+	talk := map[model.Kind]bool{"told": true, "question": true, "settled": true, "void": true, "forecast": true}
 	covered := map[model.Kind]bool{}
 	for _, topic := range wording.Topics {
 		for _, k := range topic.Kinds {

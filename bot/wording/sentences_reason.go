@@ -154,9 +154,9 @@ var reasonSentences = catalogue{
 	"booking_stands":    "Booked for {on}.",
 
 	// Added by the schedule.
-	"next_visit":            "The next visit is {on}.",
-	"away":                  "You are away to {on}.",
-	"not_logged":            "Nothing was logged since {on}.",
-	"weather_told":          "Told for {on}: {q0}.",
-	"humidity_assumed_here": "Humidity not told: {q0} assumed.",
+	"next_visit":       "The next visit is {on}.",
+	"away":             "You are away to {on}.",
+	"not_logged":       "Nothing was logged since {on}.",
+	"weather_told":     "Told for {on}: {q0}.",
+	"weather_forecast": "Forecast for {on}: {q0}.",
 }
