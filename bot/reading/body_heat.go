@@ -23,7 +23,7 @@ func (r *reader) bodyHeat(k int) (from, to int) {
 		return 0, 0
 	}
 	pig := r.pigBeside(min(word, k), max(word, k)+1)
-	if pig < 0 && !(outright && r.alive > 0) {
+	if pig < 0 && !(outright && r.alive > 0) || r.saidFine(k) {
 		return 0, 0
 	}
 	from, to = min(word, k), max(word, k)+1
@@ -49,6 +49,21 @@ func (r *reader) tellsBodyHeat(k int) bool {
 		r.items[k].used = true
 	}
 	return to > from
+}
+
+// saidFine says that the sentence of the number at k, or the one behind it, calls
+// what the thermometer shows healthy, and that nothing else ails the animal.
+func (r *reader) saidFine(k int) bool {
+	fine := false
+	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
+		switch it := &r.items[n]; {
+		case it.s == "fine", it.s == "normal", it.s == "ok", it.s == "okay", it.s == "good", it.s == "nothing to worry":
+			fine = true
+		case it.is(sSick) || it.is(sWell):
+			return false
+		}
+	}
+	return fine
 }
 
 func (r *reader) bodyRange(it *item) bool {

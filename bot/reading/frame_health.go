@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -45,6 +46,10 @@ func (r *reader) fillSick(s span) {
 	if !sel.any && r.alive == 1 {
 		sel = selection{pigs: []int16{0}, any: true}
 	}
+	if well && !r.ailing(sel) && !r.endsSymptom(s) {
+		r.useAll(s) // nothing was said to ail them
+		return
+	}
 	note := r.sickNote(s, first, last)
 	act := func(n []string) Act { return Fact{model.Sick{Animals: n, Note: note, Well: well}} }
 	if sel.all && r.anyNamed() && r.alive > 1 && r.quoteHas(s, "one", "a pig") && !r.quoteHas(s, "every one") && !r.has(s, sAll) {
@@ -79,6 +84,55 @@ func (r *reader) fillSick(s span) {
 	r.remember(sel)
 	r.emit(act(sel.names(r)), s)
 }
+
+// ailing says that one of the pigs was told to be unwell, or was treated, lately
+// and has not been told to be well since, or that this text tells so.
+func (r *reader) ailing(sel selection) bool {
+	of := func(names []string) bool {
+		if !sel.any || sel.all || len(sel.pigs) == 0 || len(names) == 0 || names[0] == model.All {
+			return true
+		}
+		for _, p := range sel.pigs {
+			if slices.Contains(names, r.pigs[p].Name) {
+				return true
+			}
+		}
+		return false
+	}
+	h := r.c.Herd
+	for k := len(h.Sicks) - 1; k >= 0; k-- {
+		if s := &h.Sicks[k]; r.today-s.On <= ailsFor && of(s.F.Animals) {
+			return !s.F.Well
+		}
+	}
+	for k := len(h.Alarms) - 1; k >= 0; k-- {
+		if a := &h.Alarms[k]; a.F.What == model.AlarmDown && r.today-a.On <= ailsFor && of(a.F.Animals) {
+			return true
+		}
+	}
+	for k := range r.out {
+		if f, ok := r.out[k].Act.(Fact); ok {
+			if s, is := f.Fact.(model.Sick); is && of(s.Animals) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// endsSymptom says that the span names what ailed the animal and ended, "stopped
+// limping", so that it did ail.
+func (r *reader) endsSymptom(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.is(sWell) && (strings.Contains(it.s, "limp") || strings.Contains(it.s, "cough")) {
+			return true
+		}
+	}
+	return false
+}
+
+// ailsFor is for how many days words of a recovery may still speak of an illness.
+const ailsFor = 60
 
 // oneOf says that but one of several is spoken of.
 func (r *reader) oneOf(s span) bool {

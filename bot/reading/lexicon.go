@@ -52,7 +52,7 @@ func buildLexicon() *lexicon {
 		of: map[string]*meaning{}, longest: map[string]int{}, near: map[string][]string{},
 		plain: map[string]bool{}, topics: map[string][]topicVote{}, zones: map[string]string{},
 	}
-	for _, table := range [][]entryWords{tradeWords, talkWords, saidWords} {
+	for _, table := range [][]entryWords{tradeWords, talkWords, saidWords, animalWords} {
 		for _, e := range table {
 			for _, w := range split(e.words) {
 				l.meaning(w).sense.add(e.sense)
@@ -82,7 +82,7 @@ func buildLexicon() *lexicon {
 	addDays(l)
 	addTopics(l)
 	addZones(l)
-	for _, w := range strings.Fields(plainWords) {
+	for _, w := range strings.Fields(plainWords + plainAnimal) {
 		l.plain[w] = true
 	}
 	l.index()

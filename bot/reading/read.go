@@ -45,6 +45,7 @@ func (r *reader) just(act Act) Reading {
 func (r *reader) readItems() {
 	r.notOurs()
 	r.deadThings()
+	r.unwell()
 	r.butcherTook()
 	r.settleContainers()
 	r.settleHerdName()

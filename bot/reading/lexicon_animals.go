@@ -1,0 +1,19 @@
+package reading
+
+// animalWords says more of what is told of pigs: signs of illness, ways of getting
+// out, and the small phrases that only look like either.
+var animalWords = []entryWords{
+	{sSick, `threw up, throwing up, throws up, vomit, vomits, was vomit, has vomited, puke, snotty nose, bloody nose, swelled, swelling, swole, swole up, drooling, head tilt, tilting, blind, shaking, trembling, tremors, twitching,
+		wheezes, rubbing, bald spot, bald spots, losing hair, hair loss, warts, bumps, welts, blister, blisters, pink eye, red eye, discharge, bloat, bloated, straining, diamonds, purple ears, blue ears, off by himself,
+		off by herself, off by itself, by himself, by herself, by itself, away from the others, lays around, laying around, laying there, lays there, holding up, holding up a leg, favors, favours, limpy, three legs, on three legs,
+		doesn't get up to eat, not keeping up, can't keep up, losing weight, lost weight, lost condition, ribs showing, gash, scratched up, scratches, chewed up, chewed on, torn up, tore up, broken leg, hurt herself,
+		hurt himself, got hurt, sprained, twisted, pneumonia, thumping, thumps, frothing, bleeds, heat stroke, heat stressed, overheating, no energy, not interested in food, left her feed, left his feed, leaving feed, mopey, moping, head down, not his usual self, not her usual self, under the weather, erysipelas rash, lice, ticks, maggots, flystrike, fly strike, prolapsed, bad eye, hives, under weather, not himself, not herself, not themselves, not itself`},
+	{sOut, "came out of the pen, theyre all out, they're all out, they are all out, all of them are out, are all out, everybody is out, everyone is out, everybody's out, everyone's out, out and about, took off, ran off, wandered off, slipped out, squeezed out, dug out, jumped out, pushed through, got under the fence, under the wire, got through the fence, got past the fence, out in the yard, wandering around, at the neighbors, in the driveway"},
+	{sPigs, "theyre all out, they're all out, they are all out, all of them are out, everybody is out, everyone is out, everybody's out, everyone's out"},
+	{sFiller, `bit me, bit my, bites me, nipped me, nipped my, poor thing, poor girl, poor guy, poor boy, poor fella, poor old, poor baby, came out, come out, comes out, coming out, went out, go out, going out,
+		headed out, head out, out there, figured out, find out, found out, check out, checked out, worn out, hang out, hanging out, worked out, works out, work out, point out, out back, freaked out, freaking out,
+		passing out, stepped out, drove out, came by, swung by, out to say, looked out, look out for, watch out, out for a, out to the barn, out to feed, out to check, hold still, stand still, holding still, standing still`},
+}
+
+// plainAnimal is more plain English, close to words of the trade in spelling.
+const plainAnimal = `stole stolen coast coasts heading headed cousins trailers rattled battled snorted snoring adorable hawk stray moving mopping coping hoping training flavors flavor flavour breeds breed smelling spelling smelled spelled dwelling sharing robbing rubbish wilting titling tracking shocking staking stalking baking faking waking lumpy bumpy grumpy dampen blond blonde bling drooping scratchy hitched lunched trucks tacks stocks wants warms swore swim stale`
