@@ -468,3 +468,11 @@ func TestRetiredTexts(t *testing.T) {
 	require.Greater(t, float64(all.right)/float64(all.texts), 0.8)
 	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.1)
 }
+
+// TestAsideTexts measures the texts kept aside. Nothing is tuned on them.
+func TestAsideTexts(t *testing.T) {
+	all, byVoice := measure(t, "aside.jsonl", false)
+	report(t, "aside", all, byVoice)
+	require.Greater(t, float64(all.right)/float64(all.texts), 0.6)
+	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.25)
+}
