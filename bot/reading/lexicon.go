@@ -164,6 +164,9 @@ func (l *lexicon) correct(s string) (string, bool) {
 			if w[0] != s[0] && (len(s) < 5 || w[1] != s[0]) || distance(s, w) != 1 {
 				continue
 			}
+			if len(w) == 4 && len(s) == 5 && !doubled(s, w) {
+				continue // "solid" is no "sold", nor "dried" a pig that died
+			}
 			if len(s) == 4 && len(w) == 4 && !swapped(s, w) {
 				continue // too many words of four letters are one letter apart
 			}

@@ -87,7 +87,7 @@ func (r *reader) trimNegated(s span) span {
 		told := false
 		for n := s.i; n < from; n++ {
 			it := &r.items[n]
-			told = told || it.number() && !it.soft || it.kind == itDim || it.isAny(setOf(sFull, sEmpty, sWorm, sProduct, sMove, sWatered, sSick, sFill, sHose))
+			told = told || it.number() && !it.soft || it.kind == itDim || it.kind == itFrac || it.isAny(setOf(sFull, sEmpty, sWorm, sProduct, sMove, sWatered, sSick, sFill, sHose))
 			if it.is(sNot) {
 				return s
 			}

@@ -46,3 +46,13 @@ func swapped(a, b string) bool {
 	}
 	return count == [256]int{}
 }
+
+// doubled says that s is w with one of its letters typed twice.
+func doubled(s, w string) bool {
+	for i := 1; i < len(s); i++ {
+		if s[i] == s[i-1] && s[:i]+s[i+1:] == w {
+			return true
+		}
+	}
+	return false
+}
