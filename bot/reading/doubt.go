@@ -72,7 +72,7 @@ func (r *reader) vet(s span, from int) {
 			r.none(NoneFuture, s)
 			return
 		}
-		if r.c.LastNudge == nil && r.otherWords(s) > 2 {
+		if r.c.LastNudge == nil && (r.otherWords(s) > 2 || s.frame == fSnooze && r.namesOurs(s)) {
 			r.takeBack(s, from)
 		}
 	case fAsk:
@@ -84,8 +84,20 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fMove:
-		if r.force[s.i] == 0 && !r.has(s, sMove) && !r.has(s, sInUse) && r.otherWords(s) > 4 {
+		if r.force[s.i] == 0 && !r.has(s, sMove) && !r.has(s, sInUse) && (r.otherWords(s) > 4 || r.strangeWords(s) > 0 && !r.has(s, sPigs) && !r.eachNamed(s.i, s.j) && !r.has(s, sAll)) {
 			r.takeBack(s, from)
+		}
+	case fWeather:
+		if r.force[s.i] == 0 && r.strangeWords(s) > 1 && !r.has(s, sWeather) && !r.has(s, sHigh) && !r.has(s, sLow) && !r.has(s, sHumid) {
+			r.takeBack(s, from) // "turned 62 today, knees feel like 80"
+		}
+	case fMute:
+		if r.otherWords(s) > 4 && !r.has(s, sTell) && !r.has(s, sRemind) {
+			r.takeBack(s, from) // "no more help with the chores"
+		}
+	case fDo, fHelp:
+		if r.otherWords(s) > 3 && !r.asked(s) {
+			r.takeBack(s, from) // "the truck wouldn't start so I was late"
 		}
 	case fSick:
 		if r.nobodySick(s) {

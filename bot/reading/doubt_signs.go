@@ -286,3 +286,35 @@ func (r *reader) fenceAside(s span, from int) bool {
 	}
 	return false
 }
+
+// strangeWords counts the words of a span that mean nothing to any frame.
+func (r *reader) strangeWords(s span) int {
+	n := 0
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itWord && it.sense.empty() && it.unit == 0 {
+			n++
+		}
+	}
+	return n
+}
+
+// asked says that the sentence of a span is a question.
+func (r *reader) asked(s span) bool {
+	for k := r.sentenceStart(s.i); k < s.j; k++ {
+		if it := &r.items[k]; it.quest || it.is(sAskSure) || k == r.sentenceStart(s.i) && it.isAny(setOf(sAsk, sDo, sHelp)) {
+			return true
+		}
+	}
+	return false
+}
+
+// namesOurs says that the sentence of a span names a pig, so that it is about
+// that pig and no answer to a nudge: "tomorrow comes the vet for emil".
+func (r *reader) namesOurs(s span) bool {
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.j-1); k++ {
+		if r.items[k].pig >= 0 {
+			return true
+		}
+	}
+	return false
+}

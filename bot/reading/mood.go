@@ -19,6 +19,13 @@ func (r *reader) mood(s span) string {
 			return NonePlan
 		}
 	}
+	for k := s.i; k > r.sentenceStart(s.i) && r.items[k].gap == gapNone; k-- { // "tomorrow I filled the hopper"
+		if p := &r.items[k-1]; p.kind == itDay && p.day.form == dayOffset && p.day.a > 0 {
+			return NoneFuture
+		} else if !p.is(sFiller) {
+			break
+		}
+	}
 	ours, number := false, false
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]

@@ -19,6 +19,9 @@ func (r *reader) run() Reading {
 	if strings.TrimSpace(r.text) == "" {
 		return r.just(None{Reason: NoneEmpty})
 	}
+	if got, ok := r.place(); ok {
+		return got
+	}
 	r.tokenize()
 	r.rightSpelling()
 	r.spellOut()
@@ -51,6 +54,9 @@ func (r *reader) readItems() {
 	r.settleHerdName()
 	r.slipsOfTongue()
 	r.nearlyForgotten()
+	r.countedThings()
+	r.didTheThing()
+	r.clockWords()
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()

@@ -1,0 +1,68 @@
+package reading
+
+import "strings"
+
+// countedThings takes numbers out of the reckoning that count things of no
+// concern: "95 likes", "14 people", "3 hours of sleep".
+func (r *reader) countedThings() {
+	for k := 0; k+1 < len(r.items); k++ {
+		it, n := &r.items[k], &r.items[k+1]
+		if it.kind != itNum || it.soft || it.ord || n.gap != gapNone || n.kind != itWord || it.v != float64(int(it.v)) {
+			continue
+		}
+		if !r.strangeNoun(n) {
+			continue
+		}
+		if k > 0 && (r.items[k-1].pig >= 0 || r.items[k-1].feeder >= 0 || r.items[k-1].barrel >= 0 || r.items[k-1].isAny(setOf(sFence, sGirth, sWeigh, sFeeder, sBarrel, sPour, sFill, sMixed, sHose, sPay, sBuy))) {
+			continue // "otis 190 hugs everybody"
+		}
+		it.soft, it.used, n.used = true, true, true
+	}
+}
+
+// strangeNoun says that a word is a thing in the plural that no lexicon knows.
+func (r *reader) strangeNoun(n *item) bool {
+	if n.s == "people" || n.s == "kids" || n.s == "guests" {
+		return true
+	}
+	return n.sense.empty() && n.unit == 0 && !n.near && len(n.s) > 4 && strings.HasSuffix(n.s, "s") && !strings.HasSuffix(n.s, "ss") && !strings.HasSuffix(n.s, "'s")
+}
+
+// didTheThing takes "did the big hopper" for what was done, where no question
+// mark follows: nobody asks that without a subject.
+func (r *reader) didTheThing() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.s != "did" && it.s != "did the" || it.quest || k > 0 && it.gap < gapComma && !r.fillersBefore(k) {
+			continue
+		}
+		for n := k + 1; n < len(r.items) && n <= k+3; n++ {
+			x := &r.items[n]
+			if x.feeder >= 0 || x.barrel >= 0 || x.isAny(setOf(sFeeder, sBarrel, sWallow, sBoth, sAll)) && !x.is(sPigs) {
+				it.sense.drop(sAsk)
+				it.sense.drop(sAskSure)
+				it.sense.add(sFiller)
+				break
+			}
+			if !x.is(sFiller) || x.s == "i" || x.s == "we" || x.s == "you" || x.is(sPronoun) {
+				break
+			}
+		}
+	}
+}
+
+// clockWords drops the word "clock" beside a time of day in a herd whose zone is
+// known: "butcher at 12.9., clock 6:30".
+func (r *reader) clockWords() {
+	if r.c.Herd.Zone == "" {
+		return
+	}
+	for k := 0; k+1 < len(r.items); k++ {
+		if it := &r.items[k]; it.s == "clock" && r.items[k+1].kind == itClock && r.items[k+1].gap == gapNone {
+			if k > 0 {
+				r.items[k+1].gap = it.gap
+			}
+			r.blank(k)
+		}
+	}
+}
