@@ -50,5 +50,8 @@ type RefillPlan struct {
 	Batches float64 // rounded up to whole batches; 0 where no batch is known
 	Feeders []RefillFeeder
 	Needed  bool // something is to be poured before next; PourKg is 0 where nothing fits yet
-	Reasons []Reason
+	// EdgeAt and LikelyAt are when all feeders together run dry, at the 2 % edge
+	// and likely: pigs walk from an empty one to the next.
+	EdgeAt, LikelyAt time.Time
+	Reasons          []Reason
 }

@@ -49,7 +49,15 @@ func (f *feedFit) plan(at, next time.Time) (RefillPlan, error) {
 	if err != nil {
 		return RefillPlan{}, err
 	}
-	var out RefillPlan
+	edge, err := o.lastsTogether(cautiousEdge)
+	if err != nil {
+		return RefillPlan{}, err
+	}
+	middle, err := o.lastsTogether(likely)
+	if err != nil {
+		return RefillPlan{}, err
+	}
+	out := RefillPlan{EdgeAt: wallTime(x+edge, at.Location()), LikelyAt: wallTime(x+middle, at.Location())}
 	share := f.shares(g, o.there)
 	// What a pour comes on top of is never below nothing, so that no more is ever
 	// short than in an empty feeder.

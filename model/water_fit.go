@@ -35,7 +35,7 @@ func (f *waterFit) learn(h *Herd) error {
 	}
 	var s *waterState
 	noSize := map[string]bool{}
-	for _, w := range seenFirst(h.Waters) {
+	for _, w := range emptyTogether(seenFirst(h.Waters), h) {
 		var marked []int
 		for i, b := range h.Barrels {
 			if w.F.Barrel == "" || h.Barrel(w.F.Barrel) == b {
@@ -54,6 +54,9 @@ func (f *waterFit) learn(h *Herd) error {
 			return err
 		}
 		s.day = max(s.day, day)
+		if isEmpty(w.F) && len(marked) == len(h.Barrels) {
+			s.allEmpty(h.Barrels, w.Record)
+		}
 		for _, i := range marked {
 			b := h.Barrels[i]
 			m := markOn(w.F, b, h.Barrels, len(marked))

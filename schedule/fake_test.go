@@ -64,6 +64,7 @@ func (f fake) RefillPlan(at, next time.Time) (model.RefillPlan, error) {
 	if f.pour > 0 {
 		p.PourKg = f.pour
 	}
+	p.EdgeAt, p.LikelyAt = edge, likely
 	p.Feeders = []model.RefillFeeder{{Name: "hopper", PourKg: p.PourKg, Lasts: f.feedDays >= next.Sub(at).Hours()/24, EdgeAt: edge, LikelyAt: likely}}
 	return p, nil
 }
@@ -88,6 +89,16 @@ func (f fake) WaterLeft(at time.Time) (model.WaterLeft, error) {
 		w.Barrels = append(w.Barrels, model.BarrelLeft{Name: b.Name, Litres: model.Interval{Mid: 50}})
 	}
 	return w, nil
+}
+
+func (f fake) WaterFilled(at time.Time) (model.WaterLeft, error) {
+	w, err := f.WaterLeft(at)
+	full := 0.0
+	for _, b := range f.h.Barrels {
+		full += *b.CapacityL
+	}
+	w.EdgeAt, w.LikelyAt = at.Add(days(full/w.UseLD.High)), at.Add(days(full/w.UseLD.Mid))
+	return w, err
 }
 
 func (f fake) WallowLeft(at time.Time) (model.WallowLeft, error) {

@@ -15,6 +15,7 @@ type figures interface {
 	FeedNeed(from time.Time, until model.Day) (model.FeedNeed, error)
 	RefillPlan(at, next time.Time) (model.RefillPlan, error)
 	WaterLeft(at time.Time) (model.WaterLeft, error)
+	WaterFilled(at time.Time) (model.WaterLeft, error)
 	WallowLeft(at time.Time) (model.WallowLeft, error)
 	WormingDue(today model.Day) (model.Due, error)
 	MoveDue(today model.Day) (model.Due, error)

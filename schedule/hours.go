@@ -14,8 +14,12 @@ const (
 	noon          = 12 * 60
 )
 
-// act is how long before a cautious edge a nudge must come to be of use.
-const act = 4 * time.Hour
+// act is how long before a cautious edge a nudge of the evening must come to be
+// of use, deed how long after that hour what a nudge asked for is done.
+const (
+	act  = 4 * time.Hour
+	deed = time.Hour
+)
 
 // lateReply is how long a nudge waits after a fact that made it due at once:
 // the reply to the fact has just said so.
@@ -48,16 +52,17 @@ func (v *view) evening(d model.Day) time.Time {
 	return d.At(m, v.loc)
 }
 
-// lastSlot is the latest morning or evening from which there is still time to
-// act before the edge.
+// lastSlot is the latest morning or evening at which a word still comes in time
+// before the edge. Whoever reads it in the morning acts in the evening, after the
+// day's work.
 func (v *view) lastSlot(edge time.Time) time.Time {
-	by := edge.Add(-act)
-	for d := model.DayOf(by.In(v.loc)); ; d-- {
-		if e := v.evening(d); !e.After(by) {
+	for d := model.DayOf(edge.In(v.loc)); ; d-- {
+		e := v.evening(d)
+		if !e.Add(act).After(edge) {
 			return e
 		}
-		if m := v.morning(d); !m.After(by) {
-			return m
+		if !e.Add(deed).After(edge) {
+			return v.morning(d)
 		}
 	}
 }

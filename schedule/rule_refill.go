@@ -57,26 +57,56 @@ func refillBetween(v *view) []need {
 		Latest: v.next, Reasons: p.Reasons,
 		Q: []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}},
 	}
-	var likely time.Time
-	for _, f := range p.Feeders {
-		if f.EdgeAt.IsZero() || !f.EdgeAt.Before(v.next) {
-			continue
-		}
-		l.Names = append(l.Names, f.Name)
-		if l.At.IsZero() || f.EdgeAt.Before(l.At) {
-			l.At, l.On, likely = f.EdgeAt, model.DayOf(f.LikelyAt.In(v.loc)), f.LikelyAt
-		}
-	}
-	if l.At.IsZero() {
+	edge, likely := v.runsDry(p)
+	if !edge.Before(v.next) {
 		return nil
 	}
-	l.Earliest = v.afterVisit(v.lastSlot(l.At))
+	for _, f := range p.Feeders {
+		if !f.EdgeAt.IsZero() && f.EdgeAt.Before(v.next) {
+			l.Names = append(l.Names, f.Name)
+		}
+	}
+	l.At, l.On = edge, model.DayOf(likely.In(v.loc))
+	l.Earliest = v.afterVisit(v.lastSlot(edge))
 	filled := v.feedSpoken()
 	out := []need{{Line: l, token: token(aboutRefill, "between", filled, v.next), edge: l.At, quiet: v.sinceVisit()}}
 	l.Topic, l.Code, l.Grade, l.At, l.On = "refill:out", CodeRefillOut, Danger, likely, 0
 	l.Q = l.Q[:1:1]
 	l.Reasons = append([]model.Reason{v.notLogged(filled)}, p.Reasons...)
 	return append(out, v.tellAgain(need{Line: l, quiet: v.sinceVisit()}, filled, likely, feedOutTellings)...)
+}
+
+// emptyBeside is for how long one feeder may likely stand empty while others hold
+// feed, before it is told between visits: with fewer places to eat the weak are
+// pushed off (common practice, no source).
+const emptyBeside = day
+
+// runsDry gives when feed is wanting, cautiously and likely: the moment at which
+// all feeders are empty, since pigs walk from one to the next, or the one at which
+// a single feeder begins to stand empty for long before the next visit. Where
+// pigs are in several pens each feeder counts by itself.
+func (v *view) runsDry(p model.RefillPlan) (edge, likely time.Time) {
+	edge, likely = p.EdgeAt, p.LikelyAt
+	apart := v.pensApart()
+	for _, f := range p.Feeders {
+		if !f.EdgeAt.Before(edge) || f.EdgeAt.IsZero() {
+			continue
+		}
+		if apart || f.LikelyAt.Before(v.next.Add(-emptyBeside)) {
+			edge, likely = f.EdgeAt, f.LikelyAt
+		}
+	}
+	return edge, likely
+}
+
+// pensApart reports whether the pigs are in more than one pen.
+func (v *view) pensApart() bool {
+	for _, p := range v.pigs[1:] {
+		if v.h.CurrentPen(p) != v.h.CurrentPen(v.pigs[0]) {
+			return true
+		}
+	}
+	return false
 }
 
 // feedSpoken is when a feeder's level was last spoken of.

@@ -17,7 +17,7 @@ func waterVisit(v *view) []need {
 		About: aboutWater, Topic: aboutWater, Grade: Routine, Code: CodeWaterVisit,
 		On: v.day, At: v.next, Latest: w.EdgeAt, Reasons: v.untilNext(w.Reasons),
 	}
-	fill, full, known := 0.0, 0.0, true
+	fill, known := 0.0, true
 	for _, b := range w.Barrels {
 		l.Names = append(l.Names, b.Name)
 		size := v.h.Barrel(b.Name)
@@ -26,15 +26,15 @@ func waterVisit(v *view) []need {
 			continue
 		}
 		fill += max(0, *size.CapacityL-b.Litres.Mid)
-		full += *size.CapacityL
 	}
 	if !known {
 		fill = 0
 	}
 	l.Q = []model.Quantity{{Value: fill, Unit: model.Litres}, {Value: w.UseLD.Mid, Unit: model.LitresPerDay}}
-	if last := full / w.UseLD.High; known && w.UseLD.High > 0 && last < v.next.Sub(v.visit).Hours()/24 {
+	// What the reply to the fill will say: full is judged at the same edge.
+	if full, err := v.f.WaterFilled(v.visitAt()); err == nil && full.EdgeAt.Before(v.next) {
 		l.Code = CodeWaterBrim
-		l.On = model.DayOf(v.visitAt().Add(days(last)).In(v.loc))
+		l.On = model.DayOf(full.EdgeAt.In(v.loc))
 	}
 	return []need{{Line: l, quiet: sameVisit}}
 }

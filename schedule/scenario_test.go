@@ -161,7 +161,7 @@ func TestScenarios(t *testing.T) {
 			l.add("2026-05-09 11:00", model.Water{Full: true})
 			l.add("2026-05-13 11:00", model.Water{Full: true})
 		}, []string{
-			"Sat 2026-05-09 07:00 off-day welfare water_midweek", "Tue 2026-05-12 19:00 off-day routine catch_up_away,water_visit",
+			"Fri 2026-05-08 19:00 off-day welfare water_midweek", "Tue 2026-05-12 19:00 off-day routine catch_up_away,water_visit",
 			"Sat 2026-05-16 07:00 standing routine water_brim",
 		}},
 		{"book the butcher", func(f *fake) { f.book = d("2026-05-01") }, nil, weekly("2026-05-09", "book_by")},

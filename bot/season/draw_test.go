@@ -45,7 +45,7 @@ func drawSeason(number int, recs []grown) *setting {
 	}
 	h := newHerd(rng, recs, s.grower, pigs, longestSeason, from, s.sky)
 	s.target = 100 + 5*float64(rng.IntN(5))
-	s.farm = &farm{herd: h, loc: loc, now: from.At(9*60, loc)}
+	s.farm = &farm{herd: h, loc: loc, now: from.At(9*60, loc), feed: dryness{name: "feed"}, water: dryness{name: "water"}}
 	for {
 		var ok bool
 		if s.truth, ok = h.reaches(s.target); ok && s.truth < longestSeason-20 {
@@ -58,12 +58,11 @@ func drawSeason(number int, recs []grown) *setting {
 	s.farm.losses = drawLosses(rng, s.farm, s.truth)
 	k := &keeper{
 		rng: rng, farm: s.farm, slot: from + model.Day(s.truth+2+rng.IntN(8)),
-		told: map[int]bool{}, asks: map[int]int{}, guesses: map[int]guess{},
+		told: map[int]bool{}, asks: map[int]int{}, guesses: map[int]guess{}, forgot: map[string]string{},
 		fills: fills{map[int]bool{}, map[int]bool{}},
 	}
 	k.habits = drawHabits(rng, number, zone.iana)
-	local := mostLocal * (1 - s.grower.speed) / (1 - growers[len(growers)-1].speed)
-	k.shape = shape{local: local * (0.6 + 0.8*rng.Float64()), tapeSD: 1.2}
+	k.shape = shape{local: mostLocal * rng.Float64()}
 	for range h.pigs {
 		k.shape.pigs = append(k.shape.pigs, around(rng, bodySD))
 	}

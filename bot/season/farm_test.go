@@ -1,6 +1,7 @@
 package season
 
 import (
+	"fmt"
 	"time"
 
 	"troughbell/model"
@@ -16,15 +17,21 @@ type farm struct {
 	losses  []loss // spills and leaks to come, in order
 	feed    dryness
 	water   dryness
+	settled bool      // the pigs are there, fed and watered
+	gone    bool      // the pigs have left
+	feedOff time.Time // from then on they get no feed before slaughter
 }
 
 // dryness is for how long the pigs found nothing.
 type dryness struct {
-	hours  float64 // nothing anywhere
-	apart  float64 // of hours that a spill or leak nobody could know has made, not in hours
-	oneDry float64 // one of several empty, the others not
-	longest,
-	run float64
+	hours   float64 // nothing anywhere
+	apart   float64 // of hours that a spill or leak nobody could know has made, not in hours
+	oneDry  float64 // one of several empty, the others not
+	run     float64
+	longest float64
+	begun   time.Time
+	spans   []string // when they found nothing
+	name    string
 }
 
 // loss is a spill or a leak: feed pushed out, a nipple stuck open.
@@ -74,33 +81,47 @@ func (f *farm) liveTo(t time.Time) {
 		}
 		d := f.day(f.now)
 		share := hourly(f.now.In(f.loc).Hour()) / hourlySum * span
-		f.feed.pass(f.feeders, f.herd.feedOn(d)*share, span)
-		f.water.pass(f.barrels, f.herd.waterOn(d)*share, span)
+		if !f.settled || f.gone {
+			f.now = next
+			continue
+		}
+		if f.feedOff.IsZero() || f.now.Before(f.feedOff) {
+			f.feed.pass(f.now.In(f.loc), f.feeders, f.herd.feedOn(d)*share, span)
+		}
+		f.water.pass(f.now.In(f.loc), f.barrels, f.herd.waterOn(d)*share, span)
 		f.now = next
 	}
 }
 
 // pass has the pigs take what they want in a span, and counts how long they
 // wanted in vain.
-func (d *dryness) pass(vs []*vessel, amount, hours float64) {
+func (d *dryness) pass(now time.Time, vs []*vessel, amount, hours float64) {
 	lacking := take(vs, amount)
 	dry := 0.0
 	if amount > 0 {
 		dry = hours * lacking / amount
 	}
-	switch {
-	case anyUnseen(vs):
+	if anyUnseen(vs) {
 		d.apart += dry
-	default:
+	} else {
 		d.hours += dry
-		if dry > 0 {
-			d.run += dry
-			d.longest = max(d.longest, d.run)
-		} else {
-			d.run = 0
-		}
+	}
+	switch {
+	case dry > 0 && d.run == 0:
+		d.begun, d.run = now, dry
+	case dry > 0:
+		d.run += dry
+	case d.run > 0:
+		d.end()
 	}
 	if len(vs) > 1 && lacking == 0 && anyEmpty(vs) {
 		d.oneDry += hours
 	}
+}
+
+// end writes down a span of dryness.
+func (d *dryness) end() {
+	d.spans = append(d.spans, fmt.Sprintf("%s from %s for %.1f h", d.name, d.begun.Format("Mon 2006-01-02 15:04"), d.run))
+	d.longest = max(d.longest, d.run)
+	d.run = 0
 }

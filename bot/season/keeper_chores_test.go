@@ -70,6 +70,7 @@ func (k *keeper) pour(s stop, v *vessel, kg float64, brim bool) {
 	act := func() { v.level, v.unseen = min(v.holds, v.level+pours), false }
 	if k.lazy && k.rng.Float64() < forgetChance {
 		act()
+		k.forgot["refill"] = fmt.Sprintf("%s %.0f", v.name, said)
 		return
 	}
 	if said < 1 {
@@ -110,6 +111,7 @@ func (k *keeper) fillWater(s stop, t task) {
 	}
 	if k.lazy && k.rng.Float64() < forgetChance {
 		act()
+		k.forgot["water"] = "barrels full"
 		return
 	}
 	for _, v := range fill {
@@ -173,11 +175,9 @@ func (k *keeper) check(s stop, t task) {
 	switch t.code {
 	case "check_not_filled": // done, but not texted
 		for _, what := range t.line.names {
-			if what == "water" && !anyEmpty(k.farm.barrels) {
-				k.say(s, nil, "barrels full %s", lastChore(k, s))
-			}
-			if what == "refill" {
-				k.seen(s)
+			if text, ok := k.forgot[what]; ok {
+				delete(k.forgot, what)
+				k.say(s, nil, "%s %s", text, lastChore(k, s))
 			}
 		}
 	case "check_silence", "check_feed_level":

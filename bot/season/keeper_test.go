@@ -33,6 +33,7 @@ type keeper struct {
 	guesses map[int]guess
 	pending *bot.Reply
 	doubted int
+	forgot  map[string]string // what was done and not texted, by "refill" or "water"
 	pen     int
 }
 
@@ -99,11 +100,25 @@ const (
 	pourSD       = 0.03 // a pour, about what is said of it
 )
 
+// feedOffHours is for how long before slaughter the pigs get no feed: 12 to 18
+// are usual (common practice).
+const feedOffHours = 16
+
+// goMinute is when they are taken to the butcher, in minutes after midnight.
+const goMinute = 9 * 60
+
 // plan lays out the stops of the season: the chore moment, two hours after the
-// message, and each evening.
+// message, each evening, and the hour at which the pigs go.
 func (k *keeper) plan() {
+	going := k.slot.At(goMinute, k.farm.loc)
+	k.farm.feedOff = going.Add(-feedOffHours * time.Hour)
 	for d := 1; d < k.farm.herd.days; d++ {
 		day := k.farm.herd.from + model.Day(d)
+		if day == k.slot {
+			k.stops = append(k.stops, stop{going, false})
+			k.stops = append(k.stops, stop{day.At(19*60+40, k.farm.loc), false})
+			continue
+		}
 		for _, w := range k.chores {
 			if day.Weekday() == w {
 				at := day.At(k.hour*60+130, k.farm.loc)
@@ -168,7 +183,13 @@ func (k *keeper) act(s stop) {
 		return
 	}
 	k.read(s, today)
-	if today >= k.slot && k.hourOf(s) < 12 || today > k.slot {
+	if today >= k.slot {
+		if !k.farm.gone {
+			k.farm.gone = true
+			if k.lazy { // tells it in the evening
+				return
+			}
+		}
 		k.gone = true
 		k.say(s, nil, "all %d pigs went to the butcher", len(k.farm.herd.alive(d)))
 		return
@@ -180,8 +201,6 @@ func (k *keeper) act(s stop) {
 		k.say(s, nil, "how long till butcher?")
 	}
 }
-
-func (k *keeper) hourOf(s stop) int { return s.at.In(k.farm.loc).Hour() }
 
 // read turns the nudges that came into tasks.
 func (k *keeper) read(s stop, today model.Day) {

@@ -89,6 +89,7 @@ func (k *keeper) setUp(zone string, targetKg float64) {
 		for _, v := range k.farm.barrels {
 			v.level = v.holds
 		}
+		k.farm.settled = true
 	}, "all barrels full")
 	if k.wallow {
 		if k.us {

@@ -25,6 +25,7 @@ type stage struct {
 	k      *keeper
 	buf    []byte
 	page   replay.Writer // where a season is shown; nil: nowhere
+	log    io.Writer     // where what the keeper texts is kept as a timed log
 	pushes []bot.Push
 	failed []string
 }
@@ -37,6 +38,11 @@ func (s *stage) Read(p []byte) (int, error) {
 			return 0, io.EOF
 		}
 		s.buf = []byte(l + "\n")
+		if s.log != nil {
+			if _, err := s.log.Write(s.buf); err != nil {
+				return 0, err
+			}
+		}
 	}
 	n := copy(p, s.buf)
 	s.buf = s.buf[n:]
@@ -95,7 +101,8 @@ func (k *keeper) hear(at time.Time, r bot.Reply) {
 			continue
 		}
 		for _, data := range r.Answers {
-			if day, ok := data["date"].(model.Day); ok {
+			text, ok := data["date"].(string)
+			if day, err := model.ParseDay(text); ok && err == nil {
 				k.guesses[ahead] = guess{made: d, day: day, known: true}
 			}
 		}
@@ -125,6 +132,18 @@ func playSeason(t testing.TB, number int, recs []grown) *result {
 		require.NoError(t, err)
 		defer func() { require.NoError(t, f.Close()) }()
 		on.page = replay.NewPage(f)
+		l, err := os.Create(filepath.Join(dir, fmt.Sprintf("season-%02d.log", number)))
+		require.NoError(t, err)
+		defer func() { require.NoError(t, l.Close()) }()
+		on.log = l
+		defer func() {
+			for _, d := range []*dryness{&s.farm.feed, &s.farm.water} {
+				for _, span := range d.spans {
+					_, err := fmt.Fprintf(f, "# dry %s\n", span)
+					require.NoError(t, err)
+				}
+			}
+		}()
 	}
 	p, err := replay.New(ctx, st, herd, s.farm.loc, on)
 	require.NoError(t, err)

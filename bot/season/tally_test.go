@@ -62,7 +62,7 @@ func countDays(days map[int]bool) int {
 // clairvoyant counts the fills of a keeper who knows what is to come.
 func (r *result) clairvoyant() {
 	f, k := r.farm, r.keeper
-	end := k.slot.At(9*60, f.loc)
+	end := k.slot.At(goMinute, f.loc)
 	var visits []time.Time
 	for _, v := range k.visits {
 		if v.Before(end) {
@@ -70,6 +70,9 @@ func (r *result) clairvoyant() {
 		}
 	}
 	feed := clairvoyant{visits: visits, end: end, loc: f.loc, use: func(t time.Time) float64 {
+		if !t.Before(f.feedOff) {
+			return 0
+		}
 		return f.herd.feedOn(f.day(t)) * hourly(t.In(f.loc).Hour()) / hourlySum
 	}}
 	water := feed
