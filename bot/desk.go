@@ -19,6 +19,7 @@ import (
 type Desk struct {
 	mu    sync.Mutex
 	cache map[store.HerdID]*State
+	sky   *Sky // fetches forecasts; nil where none are
 }
 
 // NewDesk makes a desk.
@@ -55,6 +56,7 @@ func (d *Desk) State(tx *store.Tx, id store.HerdID) (*State, error) {
 	if err != nil {
 		return nil, err
 	}
+	s.Forecasts = d.sky != nil
 	d.mu.Lock()
 	d.cache[id] = s
 	d.mu.Unlock()
@@ -167,6 +169,12 @@ func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]P
 		e.Herd, e.SaidAt, e.Zone = id, now, now.Location().String()
 		if err := tx.Append(&e); err != nil {
 			return nil, err
+		}
+	}
+	if d.sky != nil && s.wantsForecast(now) {
+		d.sky.want(id, now)
+		if _, next := skyTimes(now); next.Before(again) {
+			again = next
 		}
 	}
 	if !again.After(now) { // time must go on, whatever a rule says

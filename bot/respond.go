@@ -79,7 +79,9 @@ type talk struct {
 	setup    bool // the message is part of setting up
 }
 
-func (t *talk) voice() wording.Voice { return wording.Voice{Herd: t.s.Herd, Now: t.now} }
+func (t *talk) voice() wording.Voice {
+	return wording.Voice{Herd: t.s.Herd, Now: t.now, Forecasts: t.s.Forecasts}
+}
 
 func (t *talk) source() store.Source { return store.Source{Chat: t.m.Chat, Message: t.m.ID} }
 

@@ -16,6 +16,8 @@ type State struct {
 	Journal []store.Envelope
 	Herd    *model.Herd
 	Zone    *time.Location
+	// Forecasts says that forecasts are fetched for a herd that says where it is.
+	Forecasts bool
 
 	voided map[string]bool
 }
@@ -48,7 +50,12 @@ func (s *State) with(more []store.Envelope) (*State, error) {
 		return s, nil
 	}
 	journal := append(append([]store.Envelope(nil), s.Journal...), more...)
-	return NewState(s.Row, journal, s.Zone)
+	next, err := NewState(s.Row, journal, s.Zone)
+	if err != nil {
+		return nil, err
+	}
+	next.Forecasts = s.Forecasts
+	return next, nil
 }
 
 // spoken reports whether records of the kind come from what people say, as

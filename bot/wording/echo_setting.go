@@ -34,6 +34,11 @@ func (v Voice) echoSetting(s model.Setting) string {
 		return "no more nudges: " + About(s.Text)
 	case model.SetSkipped:
 		return "skipped: " + s.Text
+	case model.SetPlace:
+		if s.Text == "" {
+			return "location off"
+		}
+		return "location " + strings.ReplaceAll(s.Text, ",", ", ")
 	case model.SetSize:
 		if t := s.Thing; t != nil && t.FeedKg != nil {
 			return "a " + t.Name + " is " + v.kg(*t.FeedKg)

@@ -7,6 +7,14 @@ func (v Voice) settingEffects(s model.Setting) []Effect {
 	switch s.Key {
 	case model.SetChore, model.SetHour:
 		return []Effect{{Code: "next_round", At: v.Herd.NextChore(v.Now)}}
+	case model.SetPlace:
+		switch {
+		case s.Text == "":
+			return nil
+		case v.Forecasts:
+			return []Effect{{Code: "forecast_on"}}
+		}
+		return []Effect{{Code: "forecast_none"}}
 	case model.SetTarget:
 		t, err := v.Herd.Target(v.Herd.TargetKg, v.today())
 		if err != nil {

@@ -40,9 +40,12 @@ var effectSentences = catalogue{
 
 	"dressed": "{q0} of about {q1} live.",
 
-	"price":      "{q0:per}.",
-	"next_round": "I write next {at}.",
-	"target_day": "About {on}[ ({d1~d3:wide})].",
+	"price":                "{q0:per}.",
+	"forecast_on":          "Heat and frost by MET Norway's forecast, the evening before. Nothing finer than a tenth of a degree is kept. To stop: location off.",
+	"forecast_none":        "No forecast is fetched here; text the day's high, as in: 94 today.",
+	"forecast_none_metric": "No forecast is fetched here; text the day's high, as in: 34 C today.",
+	"next_round":           "I write next {at}.",
+	"target_day":           "About {on}[ ({d1~d3:wide})].",
 
 	"weight_then":    "About {q0} then ({q1~q2}).",
 	"not_clear_then": "⚠ {N} NOT CLEAR on {on}: withdrawal.",

@@ -20,6 +20,8 @@ type Voice struct {
 	Now  time.Time // in the herd's zone
 	// Open has the questions that wait for an answer, by their records.
 	Open map[string]Asked
+	// Forecasts says that forecasts are fetched for a herd that says where it is.
+	Forecasts bool
 }
 
 // Asked is a question as it was put.
