@@ -10,6 +10,7 @@ type selection struct {
 	all   bool // the whole herd, or pigs without names
 	any   bool // pigs were spoken of at all
 	near  bool // by a near-miss spelling or an initial
+	bent  bool // by a plain word close to a name
 	count int  // how many, where only a number was said
 	lost  bool // spoken of, but not to be told which
 }
@@ -64,6 +65,7 @@ func (r *reader) selectPigs(i, j int) selection {
 		case it.pig >= 0:
 			s.any = true
 			s.near = s.near || it.near
+			s.bent = s.bent || it.bent
 			if s.all {
 				if not {
 					s.all = false

@@ -321,6 +321,9 @@ func (r *reader) wordFeatures(it *item, add func(feature)) {
 			add(kMoneyWord)
 		}
 	}
+	if it.isAny(ownWords) && it.pig < 0 {
+		r.foreign = strayWord
+	}
 	if len(r.feats) > 0 {
 		return
 	}
@@ -334,6 +337,12 @@ func (r *reader) wordFeatures(it *item, add func(feature)) {
 		add(kBlank)
 	}
 }
+
+// ownWords are words that hardly ever stand in a fact of another kind, and
+// strayWord is what it costs one to take them.
+var ownWords = setOf(sFence, sWallow, sWorm, sProduct, sNoWater, sNoFeed, sHung, sHumid, sMixed)
+
+const strayWord = -0.9
 
 // strayName is what it costs to take the name of a pig into a fact that is about
 // no pig.

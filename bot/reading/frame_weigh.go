@@ -28,6 +28,7 @@ type measure struct {
 	crate   bool
 	pigs    selection
 	claimed bool
+	same    bool // the one before it, told again for another pig
 }
 
 // fillWeigh reads weights and tape readings: any order of names, numbers and
@@ -53,10 +54,11 @@ func (r *reader) fillWeigh(s span) {
 			return
 		}
 	}
-	ms = r.subtractCrate(ms)
+	ms = r.subtractCrate(r.between(s, ms))
 	ms = joinTape(r, ms)
 	ms = r.onlyAverage(s, ms)
 	r.whose(s, ms)
+	r.whoseAgain(s, ms)
 	for k := range ms {
 		if ms[k].role != roleTare {
 			r.weighing(s, &ms[k])
@@ -72,6 +74,11 @@ func (r *reader) measures(s span) []measure {
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		m := measure{at: k, v: it.v, v2: it.v2, unit: it.unit, approx: it.approx}
+		if same, ok := r.again(k, s, ms); ok {
+			it.used = true
+			ms = append(ms, same)
+			continue
+		}
 		switch {
 		case it.kind == itDim && it.v3 == 0:
 			m.role = rolePair

@@ -49,6 +49,7 @@ type item struct {
 	either bool   // a feeder or a water barrel: the word alone does not say
 	near   bool   // a near-miss spelling of a herd's name
 	init   bool   // an initial
+	bent   bool   // a plain word taken for a pig's name
 	approx bool
 	soft   bool // "one", "a": a number only where nothing else is
 	plus   bool // +3

@@ -263,7 +263,7 @@ func (r *reader) nearName(s string) (herdName, bool) {
 		if w[0] != s[0] && (len(w) < 5 || s[1] != w[0]) {
 			continue
 		}
-		if distance(s, w) <= limit {
+		if distance(s, w) <= limit || h.pig >= 0 && len(s) > 2 && !strings.ContainsAny(s, "aeiouy") && consonants(s) == consonants(w) {
 			if hits > 0 && found.pig == h.pig && found.feeder == h.feeder && found.barrel == h.barrel && found.pen == h.pen {
 				continue
 			}

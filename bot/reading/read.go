@@ -49,6 +49,7 @@ func (r *reader) readItems() {
 	r.notOurs()
 	r.deadThings()
 	r.unwell()
+	r.bentNames()
 	r.butcherTook()
 	r.settleContainers()
 	r.settleHerdName()
@@ -138,6 +139,7 @@ func (r *reader) forceFrames() {
 	if len(r.c.Herd.Animals) == 0 {
 		r.forceArrivals()
 	}
+	r.forceGoods()
 	for k := 0; k < len(r.items); k++ {
 		it := &r.items[k]
 		if r.force[k] != 0 {
@@ -174,10 +176,6 @@ func (r *reader) forceFrames() {
 			r.forceRange(k+1, r.clauseEnd(k+1), fWater)
 		case it.kind == itDay && it.day.form == dayWeekday && it.day.mod == 0 && !r.c.Herd.Chore.Stated && k > 0 && k == r.sentenceStart(k) && r.sentenceEnd(k) == k+2 && r.items[k+1].kind == itNum && !r.items[k+1].soft && r.items[k+1].v < 24:
 			r.forceRange(k, k+2, fChore) // "target 250. saturday 7."
-		case it.qty(vessel) && it.v > 1 && r.pricedSacks(k):
-			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fStock)
-		case it.is(sBuy) && (k == 0 || it.gap >= gapAnd || r.fillersBefore(k)) && r.boughtOutright(k) > k:
-			r.forceRange(k, r.boughtOutright(k), fStock)
 		case it.is(sPay) && r.listOfSpending(k) > k:
 			r.forceRange(k, r.listOfSpending(k), fSpend)
 		case it.unit == unitBatch && (it.kind == itWord || it.kind == itQty && it.v == 1) && r.tellsBatch(k):

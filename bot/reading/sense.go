@@ -54,6 +54,7 @@ const (
 	sCrate
 	sEmptyCrate
 	sGain
+	sDitto
 	// Feed.
 	sFeed
 	sFeeder

@@ -19,6 +19,8 @@ func castWeighing(give giveFunc, late lateFunc, word wordFunc, lateWord lateWord
 	give(f, bAmount, 2.2, kPair)
 	give(f, bAmount, 0.9, kSlash)
 	word(f, bAmount, -2.0, sSick)
+	lateWord(f, bAmount, -0.6, 1.2, sDitto)
+	lateWord(f, 0, 0, 0.4, sLeft)
 	need(f, bAmount, bWho|bAnchor)
 }
 

@@ -70,7 +70,17 @@ func (r *reader) weighing(s span, m *measure) {
 		r.clarify(c, at)
 		return
 	}
+	if m.pigs.bent {
+		r.nearlyNamed(build(options[best])(names), names, at)
+		return
+	}
 	r.emit(build(options[best])(names), at)
+}
+
+// nearlyNamed asks whether a word that is nearly a pig's name means that pig.
+func (r *reader) nearlyNamed(act Act, names []string, s span) {
+	e := r.draft(act, s)
+	r.clarify(Clarify{About: act.Intent(), Code: "near_name", Names: names, Draft: []Entry{e}, Choices: []Choice{{Code: "yes", Entries: []Entry{e}}, {Code: "no"}}}, s)
 }
 
 func quantityOf(w model.Weigh) []model.Quantity {

@@ -102,6 +102,7 @@ func (r *reader) subtractCrate(ms []measure) []measure {
 	if tare < 0 {
 		return ms
 	}
+	ms, tare = withoutDifference(ms, tare)
 	for k := range ms {
 		if k == tare || ms[k].role == roleLength || ms[k].role == rolePair {
 			continue
@@ -129,7 +130,7 @@ func joinTape(r *reader, ms []measure) []measure {
 			n := ms[k+1]
 			gap := r.namesBetween(m.at, n.at)
 			switch {
-			case gap:
+			case gap, n.same:
 			case m.role == roleGirth && n.role == roleLength:
 				m.v2, m.role = n.lengthIn(r, m), rolePair
 				k++
