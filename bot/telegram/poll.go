@@ -131,6 +131,9 @@ func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
 				b.Log.Error("an update cannot be read", "update", head.ID, "err", err)
 			}
 			if ok && err == nil {
+				if raw, err = coarse(raw); err != nil {
+					return err
+				}
 				if _, err := tx.Receive(store.Incoming{Key: u.key, Chat: u.chat, Raw: raw, At: now}); err != nil {
 					return err
 				}

@@ -3,6 +3,7 @@ package telegram
 import (
 	"database/sql"
 	"fmt"
+	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -22,16 +23,38 @@ func TestWhatIsNoText(t *testing.T) {
 		says   string
 	}{
 		{map[string]any{"voice": map[string]any{"file_id": "x", "duration": 3}}, "not listen"},
-		{map[string]any{"photo": []any{map[string]any{"file_id": "x"}}, "caption": "spent 20 straw"}, "not pictures"},
+		{map[string]any{"photo": []any{map[string]any{"file_id": "x"}}}, "not pictures"},
 		{map[string]any{"video": map[string]any{"file_id": "x"}}, "not videos"},
 		{map[string]any{"document": map[string]any{"file_id": "x"}}, "not files"},
 		{map[string]any{"sticker": map[string]any{"file_id": "x"}}, "only read text"},
-		{map[string]any{"location": map[string]any{"latitude": 1, "longitude": 2}}, "place in words"},
 		{map[string]any{"contact": map[string]any{"phone_number": "1", "first_name": "x"}}, "only read text"},
 	} {
 		got := r.answerTo(ann.ID, r.api.Send(ann.ID, ann, tt.fields))
 		require.Contains(t, got.Text, tt.says)
 		require.NotContains(t, got.Text, "\n", "one sentence")
+	}
+}
+
+func TestCaptionsAreRead(t *testing.T) {
+	r := newFarm(t, quick)
+	got := r.answerTo(ann.ID, r.api.Send(ann.ID, ann, map[string]any{"photo": []any{map[string]any{"file_id": "x"}}, "caption": "spent 20 straw"}))
+	require.Contains(t, got.Text, "Spent $20 on straw")
+}
+
+// A shared position is made coarse before anything of it is kept.
+func TestASharedPositionIsKeptCoarsely(t *testing.T) {
+	r := newFarm(t, quick)
+	got := r.answerTo(ann.ID, r.api.Send(ann.ID, ann, map[string]any{
+		"location": map[string]any{"latitude": 44.314159, "longitude": -89.951413, "horizontal_accuracy": 12.5},
+		"venue":    map[string]any{"title": "Home", "address": "12 Lane", "location": map[string]any{"latitude": 44.314159, "longitude": -89.951413}},
+	}))
+	require.Contains(t, got.Text, "Location 44.3, -90.0")
+	for _, file := range []string{r.path, r.path + "-wal"} {
+		kept, err := os.ReadFile(file)
+		require.NoError(t, err)
+		for _, fine := range []string{"44.31", "89.95", "horizontal", "12 Lane"} {
+			require.NotContains(t, string(kept), fine)
+		}
 	}
 }
 

@@ -8,6 +8,8 @@ import (
 	"time"
 
 	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
+
+	"troughbell/model"
 )
 
 // update is what one update says, in our own terms.
@@ -82,6 +84,15 @@ func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool) {
 		u.newChat = id(m.MigrateToChatID)
 	case m.Text != "":
 		u.text = m.Text
+	case m.Caption != "": // what a picture shows is not read; what is said of it is
+		u.text = m.Caption
+	case m.Location != nil:
+		p, err := model.CoarsePlace(m.Location.Latitude, m.Location.Longitude)
+		if err != nil {
+			u.medium = "other"
+			break
+		}
+		u.text = "location " + p.String()
 	default:
 		if u.medium = medium(m); u.medium == "" {
 			return u, false // a service message
@@ -121,8 +132,6 @@ func medium(m *tgbotapi.Message) string {
 		return "file"
 	case m.Sticker != nil:
 		return "sticker"
-	case m.Location != nil, m.Venue != nil:
-		return "location"
 	case m.Contact != nil, m.Poll != nil, m.Dice != nil:
 		return "other"
 	}

@@ -5,14 +5,13 @@ package wording
 var talkSentences = catalogue{
 	"welcome": "Text what you do in the pen; I keep it and say what is due. Any order, any words.",
 
-	"medium_voice":    "I can only read text, not listen. Type it: \"fed 150, full\".",
-	"medium_photo":    "I can only read text, not pictures. Type what you see: \"feeder half\".",
-	"medium_video":    "I can only read text, not videos. Type what you see: \"feeder half\".",
-	"medium_file":     "I can only read text, not files. Type it as a message.",
-	"medium_sticker":  "I can only read text. Type it: \"all good\", \"feeder half\".",
-	"medium_location": "I can only read text. Say the place in words: \"time zone Iowa\".",
-	"medium_other":    "I can only read text. Type it as a message.",
-	"unreadable":      "Nothing recorded: that text is too long or damaged. Send it again, shorter.",
+	"medium_voice":   "I can only read text, not listen. Type it: \"fed 150, full\".",
+	"medium_photo":   "I can only read text, not pictures. Type what you see: \"feeder half\".",
+	"medium_video":   "I can only read text, not videos. Type what you see: \"feeder half\".",
+	"medium_file":    "I can only read text, not files. Type it as a message.",
+	"medium_sticker": "I can only read text. Type it: \"all good\", \"feeder half\".",
+	"medium_other":   "I can only read text. Type it as a message.",
+	"unreadable":     "Nothing recorded: that text is too long or damaged. Send it again, shorter.",
 
 	"forbidden_drugs":       "Not recorded: treatments are for the owner or family. Tell them now.",
 	"forbidden_gone":        "Not recorded: a pig that leaves or died is for the owner or family. Tell them now.",
