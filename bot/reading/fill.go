@@ -80,6 +80,14 @@ func (r *reader) fill(s span) {
 		r.fillSize(s)
 	case fMute:
 		r.fillMute(s)
+	case fSpill:
+		r.fillSpill(s)
+	case fRain:
+		r.fillRain(s)
+	case fProtein:
+		r.fillProtein(s)
+	case fSoil:
+		r.fillSoil(s)
 	default:
 		r.idleSpan(s)
 	}

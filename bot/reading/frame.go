@@ -44,6 +44,11 @@ const (
 	fSetWallow
 	fSize
 	fMute
+	// Read by their sentences alone, see tellings.
+	fSpill
+	fRain
+	fProtein
+	fSoil
 	numFrames
 )
 
@@ -150,6 +155,9 @@ func castVotes() *ballots {
 	castHerd(give, late, word, lateWord, need)
 	castTalk(give, late, word, lateWord, need)
 	castSetup(give, late, word, lateWord, need)
+	for _, f := range []frame{fSpill, fRain, fProtein, fSoil} { // no word votes for what only a whole sentence tells
+		need(f, bAnchor)
+	}
 	return b
 }
 

@@ -108,7 +108,7 @@ the butcher took fern => gone animals=Fern how=butchered
 
 # no feed
 bought 20 bags of grower pellets at 12.50 each => stock amount=250 count=20 feed_kg=453.59
-feed is 16% protein => none
+feed is 16% protein => recipe ingredients={"complete feed":22.68} tag_protein_pct=map[complete feed:16]
 gave them 12 eggs => none
 fed 40 apples => none
 fed none today => none
@@ -116,8 +116,8 @@ resume water => none
 fence me => none
 
 # more that is no feed
-feed is 14 percent protein => none
-crude protein 16% => none
+feed is 14 percent protein => recipe ingredients={"complete feed":22.68} tag_protein_pct=map[complete feed:14]
+crude protein 16% => recipe ingredients={"complete feed":22.68} tag_protein_pct=map[complete feed:16]
 fed 12 melons => none
 put 2 watermelons in the feeder => none
 poured none today => none

@@ -1,5 +1,7 @@
 package reading
 
+import "troughbell/model"
+
 // ingredientWords names feed ingredients by the canonical name the model knows
 // them by.
 var ingredientWords = []struct{ name, words string }{
@@ -29,6 +31,7 @@ var ingredientWords = []struct{ name, words string }{
 	{"canola meal", "canola meal, rapeseed meal, canola, rapeseed, rapsschrot"},
 	{"sunflower meal", "sunflower meal, sunflower"},
 	{"molasses", "molasses"},
+	{model.CompleteFeed, "complete feed"},
 }
 
 // productWords names what pigs are treated with, by active ingredient or by

@@ -4,7 +4,7 @@ package reading
 // so that a plan or hearsay in them records nothing.
 var factual = map[frame]bool{
 	fWeigh: true, fFeed: true, fWater: true, fWallow: true, fStock: true, fMixed: true, fDrug: true, fMove: true,
-	fSick: true, fAlarm: true, fFence: true, fWeather: true, fArrive: true, fGone: true, fSpend: true,
+	fSick: true, fAlarm: true, fFence: true, fWeather: true, fArrive: true, fGone: true, fSpend: true, fSpill: true, fRain: true,
 }
 
 // mood says why a factual span records nothing, or "" if it does: it is denied,

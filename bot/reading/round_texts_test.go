@@ -107,7 +107,7 @@ fence 6.2 now, cleared the weeds => fence kv=6.2
 high 52 low 39, rain all week => weather high_c=11.11 low_c=3.89
 filled the wallow => wallow
 all three barrels full => water full=true
-rained an inch, pens muddy => none LEFT rained an inch, pens muddy
+rained an inch, pens muddy => weather rain_mm=25.4 LEFT pens muddy
 
 # reminders and questions
 call the vet at noon, remind me at 12 => remind what=call the vet when=2026-07-18T12:00

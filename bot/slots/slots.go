@@ -209,12 +209,17 @@ func (s slots) herdFact(f model.Fact, e reading.Entry) {
 		s.number("low_c", v.LowC)
 		s.number("rh_pct", v.RhPct)
 		s.number("rain_mm", v.RainMm)
+		s.flag("rained", v.Rained)
 	case model.Recipe:
 		ing := map[string]any{}
 		for name, kg := range v.Ingredients {
 			ing[name] = round(kg)
 		}
 		s["ingredients"] = ing
+		s.number("protein_pct", v.ProteinPct)
+		if len(v.TagProteinPct) > 0 {
+			s["tag_protein_pct"] = v.TagProteinPct
+		}
 	case model.Spend:
 		s["amount"] = round(v.Amount)
 		s.text("currency", v.Currency)
@@ -318,6 +323,7 @@ func thing(t model.Thing) map[string]any {
 	if t.InUse != nil {
 		s["in_use"] = *t.InUse
 	}
+	s.text("soil", string(t.Soil))
 	s.number("feed_kg", t.FeedKg)
 	s.flag("gone", t.Gone)
 	return s

@@ -1,7 +1,9 @@
 package wording
 
 import (
+	"maps"
 	"sort"
+	"strings"
 
 	"troughbell/model"
 )
@@ -94,5 +96,44 @@ func (v Voice) echoRecipe(r model.Recipe) string {
 	for i, name := range names {
 		names[i] = v.kg(r.Ingredients[name]) + " " + name
 	}
-	return "mix is " + phrase(names...)
+	tags := v.echoProtein(r)
+	if tags != "" && v.knowsMix(r) {
+		return tags
+	}
+	said := "mix is " + phrase(names...)
+	if tags != "" {
+		said += "; " + tags
+	}
+	return said
+}
+
+// echoProtein says what tags and tests tell of the mix.
+func (v Voice) echoProtein(r model.Recipe) string {
+	pct := func(x float64) string { return v.Quantity(model.Quantity{Value: x, Unit: model.Percent}, styleExact) }
+	if r.ProteinPct != nil {
+		return "mix tests " + pct(*r.ProteinPct) + " protein"
+	}
+	names := make([]string, 0, len(r.TagProteinPct))
+	for name := range r.TagProteinPct {
+		names = append(names, name)
+	}
+	sort.Strings(names)
+	for i, name := range names {
+		names[i] = name + " tag says " + pct(r.TagProteinPct[name]) + " protein"
+	}
+	return strings.Join(names, "; ")
+}
+
+// knowsMix reports whether the parts of a mix go without saying: it is all one
+// bought feed, or the herd had them before their protein was told.
+func (v Voice) knowsMix(r model.Recipe) bool {
+	if len(r.Ingredients) == 1 && r.Ingredients[model.CompleteFeed] > 0 {
+		return true
+	}
+	for _, m := range v.Herd.Recipes {
+		if m.F.ProteinPct == nil && len(m.F.TagProteinPct) == 0 && maps.Equal(m.F.Ingredients, r.Ingredients) {
+			return true
+		}
+	}
+	return false
 }

@@ -70,12 +70,25 @@ func (v Voice) echoWeather(w model.Weather) string {
 	}
 	var rain string
 	if w.RainMm != nil {
-		rain = "rain " + v.Quantity(model.Quantity{Value: *w.RainMm / 10, Unit: model.Centimetres}, "")
+		rain = "rain " + v.rain(*w.RainMm)
+	}
+	if rain == "" && w.Rained {
+		rain = "heavy rain"
 	}
 	if said := phrase(high, low, rh, rain); said != "" {
 		return said
 	}
 	return "weather"
+}
+
+// rain writes millimetres of rain as they were said: in inches where the person
+// has those and they are the rounder number.
+func (v Voice) rain(mm float64) string {
+	inches := mm / (10 * cmPerIn)
+	if !v.Metric() && decimals(inches) <= max(decimals(mm), 1) {
+		return plain(inches, 2) + " in"
+	}
+	return plain(mm, 1) + " mm"
 }
 
 func (v Voice) celsius(c float64) string {

@@ -69,6 +69,9 @@ func (v Voice) echoThing(s model.Setting) string {
 	if t.DepthM != nil {
 		size += " " + v.cm(*t.DepthM*100) + " deep"
 	}
+	if t.Soil != "" {
+		size += " " + string(t.Soil) + " soil"
+	}
 	if t.Nipples != nil {
 		nipples = countNoun(float64(*t.Nipples), "nipple", "nipples")
 	}

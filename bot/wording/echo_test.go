@@ -84,6 +84,15 @@ var echoes = []struct {
 	{setting(model.SetFeeder, model.Thing{Name: "feeder", CapacityKg: model.Float(300 * lb)}), "feeder holds 300 lb", ""},
 	{setting(model.SetPen, model.Thing{Name: "pen 1", AreaM2: model.Float(400)}), "pen 1 400 m2", ""},
 	{setting(model.SetPen, model.Thing{Name: "oak", AreaM2: model.Float(400), InUse: &yes}), "pen oak 400 m2 in use", ""},
+	{setting(model.SetPen, model.Thing{Name: "oak", Soil: model.Clay}), "pen oak clay soil", "pen oak clay soil"},
+	{model.FeedLevel{Feeder: "north", Spilled: true, SpilledKg: model.Float(20 * lb)}, "north spilled 20 lb", ""},
+	{model.FeedLevel{Spilled: true}, "feeder spilled", "feeder spilled"},
+	{model.Weather{RainMm: model.Float(25.4)}, "rain 1 in", "rain 25.4 mm"},
+	{model.Weather{RainMm: model.Float(20)}, "rain 20 mm", "rain 20 mm"},
+	{model.Weather{Rained: true}, "heavy rain", "heavy rain"},
+	{model.Recipe{Ingredients: map[string]float64{model.CompleteFeed: 50 * lb}, TagProteinPct: map[string]float64{model.CompleteFeed: 16}}, "complete feed tag says 16% protein", ""},
+	{model.Recipe{Ingredients: map[string]float64{"corn": 77 * lb, "soybean meal 48": 23 * lb}, TagProteinPct: map[string]float64{"soybean meal 48": 46.5}}, "mix is 77 lb corn, 23 lb soybean meal 48; soybean meal 48 tag says 46.5% protein", ""},
+	{model.Recipe{Ingredients: map[string]float64{"corn": 77 * lb, "soybean meal 48": 23 * lb}, ProteinPct: model.Float(15.5)}, "mix is 77 lb corn, 23 lb soybean meal 48; mix tests 15.5% protein", ""},
 	{setting(model.SetWallow, model.Thing{AreaM2: model.Float(4.459), DepthM: model.Float(0.1524)}), "wallow 48 sq ft 6 in deep", ""},
 }
 

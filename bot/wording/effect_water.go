@@ -56,6 +56,15 @@ func (v Voice) wallowEffects() []Effect {
 	return []Effect{{Code: "wallow_dry", On: left.Dry.Mid, Q: []model.Quantity{L(left.FillL)}}}
 }
 
+// rainEffects says what rain did for the wallow.
+func (v Voice) rainEffects() []Effect {
+	left, err := v.Herd.WallowLeft(v.Now)
+	if err != nil {
+		return nil
+	}
+	return []Effect{{Code: "wallow_rained", On: left.Dry.Mid}}
+}
+
 func (v Voice) weatherEffects(on model.Day) []Effect {
 	heat, err := v.Herd.Heat(on)
 	if err != nil {

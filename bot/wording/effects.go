@@ -51,6 +51,9 @@ func (v Voice) effectsOf(e reading.Entry, f model.Fact) []Effect {
 	case model.Fence:
 		return v.fenceEffects(f)
 	case model.Weather:
+		if f.HighC == nil && f.LowC == nil && f.RhPct == nil { // rain
+			return v.rainEffects()
+		}
 		return v.weatherEffects(e.On)
 	case model.Move:
 		return v.moveEffects()

@@ -6,7 +6,7 @@ import (
 	"troughbell/model"
 )
 
-// Help is one screen on how to use the bot, or with a topic three examples in
+// Help is one screen on how to use the bot, or with a topic three or four examples in
 // the herd's own names. A topic that is not known gets the screen.
 func (v Voice) Help(about string) string {
 	if t, ok := findTopic(about); ok {

@@ -35,7 +35,12 @@ func small(t *testing.T) *model.Herd {
 // that are only counted have no names.
 func whereSaid(t *testing.T, f model.Fact) *model.Herd {
 	switch f := f.(type) {
-	case model.Setting, model.Arrive:
+	case model.Setting:
+		if f.Thing != nil && f.Thing.Soil != "" { // of a pen that is there
+			return season(t).herd()
+		}
+		return bare(t, model.US)
+	case model.Arrive:
 		return bare(t, model.US)
 	case model.Refill:
 		if f.Feeder == "" {

@@ -16,7 +16,8 @@ var effectSentences = catalogue{
 		"Under half a day and all normal: fill and watch. Half a day to a day: small drinks first, several short openings.\n" +
 		"Over a day, or any pig staggering, twitching, blind or fitting: call the vet BEFORE water.\n" +
 		"After a long dry spell never turn it on full: salt poisoning can kill.",
-	"wallow_dry": "Dry about {on}.",
+	"wallow_dry":    "Dry about {on}.",
+	"wallow_rained": "Wallow dry about {on}.",
 
 	"tape_weight": "About {q0} ({q1~q2}).",
 	"gained":      "Up {q0} in {q1}.",

@@ -7,8 +7,8 @@ var Topics = []Topic{
 	{
 		Name: "feed", Title: "Feed", Words: []string{"feeding", "feeder", "feed_left", "feed_need"},
 		Kinds:  []model.Kind{"refill", "feed_level"},
-		US:     []string{"filled FEEDER 150 lb, full", "FEEDER half left", "how much feed is left?"},
-		Metric: []string{"filled FEEDER 70 kg, full", "FEEDER half left", "how much feed is left?"},
+		US:     []string{"filled FEEDER 150 lb, full", "FEEDER half left", "FEEDER tipped, lost 40 lb", "how much feed is left?"},
+		Metric: []string{"filled FEEDER 70 kg, full", "FEEDER half left", "FEEDER tipped, lost 20 kg", "how much feed is left?"},
 	},
 	{
 		Name: "water", Title: "Water", Words: []string{"barrel", "water_left", "drinker", "nipple"},
@@ -41,20 +41,20 @@ var Topics = []Topic{
 	{
 		Name: "mix", Title: "Mix, shed and ration", Words: []string{"ration", "ration_check", "batch", "shed"},
 		Kinds:  []model.Kind{"recipe", "mixed", "stock"},
-		US:     []string{"mix is 74 corn 23 soybean meal 3 mineral", "mixed 2 batches", "bought 500 lb corn $60"},
-		Metric: []string{"mix is 74 kg barley 23 kg soybean meal 3 kg mineral", "mixed 2 batches", "bought 250 kg barley 60"},
+		US:     []string{"mix is 74 corn 23 soybean meal 3 mineral", "tag says 46% protein", "mixed 2 batches", "bought 500 lb corn $60"},
+		Metric: []string{"mix is 74 kg barley 23 kg soybean meal 3 kg mineral", "tag says 46% protein", "mixed 2 batches", "bought 250 kg barley 60"},
 	},
 	{
 		Name: "heat", Title: "Weather, heat and wallow", Words: []string{"hot", "cold"},
 		Kinds:  []model.Kind{"weather", "wallow"},
-		US:     []string{"94 today, low 71", "wallow hosed 30 min", "is it too hot?"},
-		Metric: []string{"34 C today, low 22", "wallow hosed 30 min", "is it too hot?"},
+		US:     []string{"94 today, low 71", "half an inch of rain", "wallow hosed 30 min", "is it too hot?"},
+		Metric: []string{"34 C today, low 22", "12 mm rain", "wallow hosed 30 min", "is it too hot?"},
 	},
 	{
 		Name: "pens", Title: "Pens and moves", Words: []string{"pen", "rotation"},
 		Kinds:  []model.Kind{"move"},
-		US:     []string{"moved all to PEN", "PEN 50x80 ft", "when do they move?"},
-		Metric: []string{"moved all to PEN", "PEN 400 m2", "when do they move?"},
+		US:     []string{"moved all to PEN", "PEN 50x80 ft", "PEN is clay", "when do they move?"},
+		Metric: []string{"moved all to PEN", "PEN 400 m2", "PEN is clay", "when do they move?"},
 	},
 	{
 		Name: "money", Title: "Money", Words: []string{"cost", "costs", "spending"},

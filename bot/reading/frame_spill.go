@@ -1,0 +1,143 @@
+package reading
+
+import (
+	"strings"
+
+	"troughbell/model"
+)
+
+// What is said of feed that no pig ate.
+var (
+	spiltWords  = split("spilled, spilt, spill, spilled over, spillage, spilling")
+	tippedWords = split("tipped, tipped over, tipped itself, tipped out, knocked over, knocked down, fell over, fallen over, fell down, blew over, overturned, turned over, toppled, pushed over, upended, rooted over, flipped, flipped over, got tipped, was tipped")
+	robberWords = split("raccoon, raccoons, racoon, racoons, coon, coons, rat, rats, mouse, mice, crow, crows, bird, birds, starling, starlings, squirrel, squirrels, deer, bear, bears, possum, possums, opossum, dog, dogs, chicken, chickens, goat, goats, turkeys, geese, sparrows, pigeons, cow, cows, badger, badgers, skunk, skunks, fox")
+	robbedWords = split("into, in, ate, eaten, eating, raided, robbed, stole, cleaned out, emptied, tore, at, got")
+	feedWords   = split("feed, grain, mash, pellets, ration")
+	spoiltWords = split("got wet, is wet, was wet, wet feed, soaked, moldy, mouldy, mold, mould, spoiled, spoilt, rotten, caked, ruined")
+	thrownWords = split("threw, thrown, tossed, dumped, shoveled out, shovelled out, scooped out, lost, chucked, discarded, went to waste, wasted, cleaned out, composted, ruined, spoiled")
+	waterWords  = split("water, wallow, drinker, nipple, nipples, tank, gal, gallon, gallons, litres, liters, diesel, fuel, milk, coffee, paint, my, truck, trailer, wheelbarrow")
+)
+
+// tellsSpill says that the sentence of item k tells of feed that was lost from a
+// feeder: tipped, spilled, spoilt or taken by what is no pig of ours.
+func (r *reader) tellsSpill(k int) bool {
+	s := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
+	said := r.said(s)
+	if saysAny(said, denied) || saysAny(said, waterWords) || r.firstQty(s, volume) >= 0 || r.firstQty(s, money) >= 0 {
+		return false
+	}
+	feeder := r.has(s, sFeeder)
+	for n := s.i; n < s.j; n++ {
+		it := &r.items[n]
+		feeder = feeder || it.feeder >= 0
+		if it.quest || it.barrel >= 0 && it.feeder < 0 && !it.either || it.pig >= 0 {
+			return false
+		}
+	}
+	feed := feeder || r.has(s, sFeed) || r.has(s, sIngredient) || r.firstQty(s, mass) >= 0 || r.firstQty(s, vessel) >= 0
+	switch {
+	case !feed:
+		return false
+	case saysAny(said, spiltWords):
+		return true
+	case saysAny(said, tippedWords) && !strings.Contains(said, " in ") && !strings.Contains(said, " into "):
+		return feeder && r.thingBefore(s, "tipped", "knocked", "fell", "fallen", "blew", "overturned", "turned", "toppled", "flipped") || saysAny(said, split("knocked over, tipped over, turned over, pushed over, flipped over, overturned"))
+	case saysAny(said, robberWords):
+		return (feeder || r.has(s, sFeed) || saysAny(said, feedWords)) && saysAny(said, robbedWords) && !r.has(s, sPigs) && !strings.Contains(said, " dead ")
+	case saysAny(said, spoiltWords):
+		return r.has(s, sFeed) && saysAny(said, thrownWords) || feeder && r.firstQty(s, mass) >= 0 && saysAny(said, thrownWords)
+	}
+	return false
+}
+
+// thingBefore says that a feeder is named before one of the words.
+func (r *reader) thingBefore(s span, words ...string) bool {
+	seen := false
+	for n := s.i; n < s.j; n++ {
+		it := &r.items[n]
+		seen = seen || it.is(sFeeder) || it.feeder >= 0
+		for _, w := range words {
+			if strings.HasPrefix(it.s, w) {
+				return seen
+			}
+		}
+	}
+	return false
+}
+
+// spillStart says that the word of item k may begin the telling of a spill, so
+// that only such sentences are looked at.
+func (r *reader) spillStart(k int) bool {
+	w := firstWord(r.items[k].s)
+	for _, list := range [][]string{spiltWords, robberWords, {"tipped", "knocked", "fell", "fallen", "blew", "overturned", "turned", "toppled", "pushed", "upended", "rooted", "flipped", "got", "wet", "soaked", "moldy", "mouldy", "mold", "mould", "spoiled", "spoilt", "rotten", "caked"}} {
+		for _, x := range list {
+			if w == x {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// spillRange is the items that tell of the spill: its sentence up to a clause
+// that tells of a fill.
+func (r *reader) spillRange(k int) (from, to int) {
+	from, to = r.sentenceStart(k), r.sentenceEnd(k)
+	for n := from + 1; n < to; n++ {
+		it := &r.items[n]
+		if it.gap < gapAnd || n <= k {
+			continue
+		}
+		for m := n; m < r.clauseEnd(n) && m < to; m++ {
+			if x := &r.items[m]; x.isAny(setOf(sFill, sFull, sWatered, sWorm, sFence, sMove)) || x.is(sPour) && !strings.HasPrefix(x.s, "lost") && !strings.HasPrefix(x.s, "dumped") && x.s != "plus" {
+				return from, n
+			}
+		}
+	}
+	return from, to
+}
+
+// fillSpill reads feed that was lost, and how much.
+func (r *reader) fillSpill(s span) {
+	l := model.FeedLevel{Spilled: true}
+	at := things{}
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		kg := 0.0
+		switch {
+		case it.qty(mass):
+			kg = it.si()
+		case it.qty(vessel):
+			if size, ok := r.sizeOf(it.unit); ok {
+				kg = it.v * size
+			}
+		case it.feeder >= 0:
+			at.at = append(at.at, it.feeder)
+		}
+		if kg > 0 && l.SpilledKg == nil {
+			l.SpilledKg = model.Float(kg)
+		}
+	}
+	r.useAll(s)
+	names, sure := r.feederNames(at)
+	if !sure {
+		cl := Clarify{About: "feed_level", Code: "which_feeder", Want: "feeder"}
+		for _, f := range r.c.Herd.Feeders {
+			one := l
+			one.Feeder = f.Name
+			e := r.draft(Fact{one}, s)
+			cl.Draft = []Entry{e}
+			cl.Choices = append(cl.Choices, Choice{Label: f.Name, Entries: []Entry{e}})
+		}
+		r.clarify(cl, s)
+		return
+	}
+	for _, n := range names {
+		one := l
+		one.Feeder = n
+		if l.SpilledKg != nil && len(names) > 1 {
+			one.SpilledKg = model.Float(*l.SpilledKg / float64(len(names)))
+		}
+		r.emit(Fact{one}, s)
+	}
+}

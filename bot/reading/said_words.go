@@ -1,0 +1,34 @@
+package reading
+
+import "strings"
+
+// said is the words of a span as they were said, in lower case, one blank before
+// and behind each: phrases of several words are looked for in it, whatever items
+// they were made into.
+func (r *reader) said(s span) string {
+	from, to := r.tokenRange(s)
+	var b strings.Builder
+	b.WriteByte(' ')
+	for i := from; i < to; i++ {
+		if k := r.toks[i].kind; k == tokWord || k == tokNum {
+			b.WriteString(r.toks[i].s)
+			b.WriteByte(' ')
+		}
+	}
+	return b.String()
+}
+
+// saysAny reports whether one of the phrases, a comma list, stands in what was
+// said.
+func saysAny(said string, phrases []string) bool {
+	for _, p := range phrases {
+		if strings.Contains(said, " "+p+" ") {
+			return true
+		}
+	}
+	return false
+}
+
+// denied are words that make of what was seen something that was not, will be or
+// may be.
+var denied = split("no, not, nothing, never, didn't, didnt, don't, dont, doesn't, doesnt, won't, wont, wasn't, wasnt, haven't, hasn't, without, if, might, may, could, would, will, going to, gonna, almost, nearly, hope, hoping, forecast, supposed, calling for, expect, expected, expecting, tomorrow, chance, next week, wish, said that, they say, heard")
