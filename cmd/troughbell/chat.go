@@ -14,6 +14,7 @@ type chatCmd struct {
 	dbFlag
 	herdFlag
 	zoneFlag
+	weatherFlag
 }
 
 // Help of the command.
@@ -44,7 +45,13 @@ func (c chatCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
-	return talk(a, &terminal.Chat{Store: st, Desk: bot.NewDesk(), Herd: herd, Now: time.Now})
+	source, err := c.source()
+	if err != nil {
+		return err
+	}
+	desk := bot.NewDesk()
+	defer fetchForecasts(a, st, desk, source)()
+	return talk(a, &terminal.Chat{Store: st, Desk: desk, Herd: herd, Now: time.Now})
 }
 
 // talk runs a terminal chat with its nudges until it ends.

@@ -13,6 +13,7 @@ import (
 	"troughbell/bot"
 	"troughbell/bot/telegram"
 	"troughbell/schedule"
+	"troughbell/schedule/forecast"
 	"troughbell/store"
 )
 
@@ -20,6 +21,7 @@ import (
 type serveCmd struct {
 	dbFlag
 	zoneFlag
+	weatherFlag
 	API string `name:"telegram-api" env:"TROUGHBELL_TELEGRAM_API" placeholder:"URL" help:"Base address of the Bot API server, without a trailing slash. Default: the public one."`
 }
 
@@ -54,10 +56,15 @@ func (c serveCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
+	source, err := c.source()
+	if err != nil {
+		return err
+	}
 	s, err := newServer(a, path, token, c.API, zone)
 	if err != nil {
 		return err
 	}
+	s.source = source
 	return s.run(a.ctx)
 }
 
@@ -88,10 +95,12 @@ func botToken() (string, error) {
 
 // server is the Telegram bot with its store and its clock.
 type server struct {
-	app   *app
-	store *store.Store
-	edge  *telegram.Bot
-	clock *schedule.Dispatcher
+	app    *app
+	store  *store.Store
+	desk   *bot.Desk
+	edge   *telegram.Bot
+	clock  *schedule.Dispatcher
+	source forecast.Source // nil: no forecasts
 }
 
 func newServer(a *app, path, token, api string, zone *time.Location) (*server, error) {
@@ -105,7 +114,7 @@ func newServer(a *app, path, token, api string, zone *time.Location) (*server, e
 	})
 	clock := &bot.Clock{Store: st, Desk: desk, Queued: edge.Wake}
 	return &server{
-		app: a, store: st, edge: edge,
+		app: a, store: st, desk: desk, edge: edge,
 		clock: schedule.NewDispatcher(clock, time.Now, hourly(a.log, time.Now)),
 	}, nil
 }
@@ -133,6 +142,7 @@ func (s *server) run(ctx context.Context) (err error) {
 	if err := s.pair(ctx); err != nil {
 		return err
 	}
+	defer fetchForecasts(s.app, s.store, s.desk, s.source)()
 	if err := s.clock.Start(ctx); err != nil {
 		return err
 	}
