@@ -78,3 +78,17 @@ gave moss penicillin at five thirty label says 7 days => treat animals=Moss at=0
 gave moss penicillin yesterday evening at quarter past six ten days withdrawal => treat animals=Moss at=18:15 date=2026-08-14 product=penicillin withdrawal_days=10
 `)
 }
+
+// TestNumbersLeft asks about numbers that nothing was made of beside a record.
+func TestNumbersLeft(t *testing.T) {
+	readsRows(t, "ridge", "2026-08-02T17:40", `
+6 hung 1020 total => clarify about=gone
+two of the barrows are coughing => sick animals=all note=coughing
+moved the whole crew to pen 3 this morning, took all of five minutes => move pen=pen 3
+`)
+	readsRows(t, "orchard-july", "2026-07-25T07:20", `
+fence 5.4. the hopper 31 or so was it => fence kv=5.4; clarify about=refill
+fence 5.4. Blorp the Fizzbuck 7 => fence kv=5.4
+wormed the four big pigs with ivermectin eighteen days => worm animals=Hazel+Clover+Otis+Pepper product=ivermectin withdrawal_days=18
+`)
+}

@@ -21,6 +21,7 @@ func (r *reader) settle() Reading {
 	}
 	if !r.answered {
 		r.leftOver()
+		r.doubtLeft()
 	}
 	if len(r.out) == 0 && len(r.c.Herd.Animals) == 0 {
 		r.bareArrival()

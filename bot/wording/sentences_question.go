@@ -5,6 +5,7 @@ package wording
 // what is to be recorded.
 var questionSentences = catalogue{
 	"doubtful":                 "Did I get that right?",
+	"left_part":                "What is that[: \"{n}\"]? Say it once more.",
 	"which_animal":             "Which pig[ is {q0:exact}]?",
 	"which_feeder":             "Which feeder[ got {q0:exact}]?",
 	"how_low":                  "How much is left[ in {n}]?",
