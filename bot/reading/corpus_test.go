@@ -469,6 +469,15 @@ func TestRetiredTexts(t *testing.T) {
 	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.1)
 }
 
+// TestThirdTexts measures texts written without knowledge of the grammar, in the
+// same way as those kept aside, to tune against.
+func TestThirdTexts(t *testing.T) {
+	all, byVoice := measure(t, "third.jsonl", os.Getenv("TEXTS") == "show")
+	report(t, "third", all, byVoice)
+	require.Greater(t, float64(all.right)/float64(all.texts), 0.6)
+	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.25)
+}
+
 // TestAsideTexts measures the texts kept aside. Nothing is tuned on them.
 func TestAsideTexts(t *testing.T) {
 	all, byVoice := measure(t, "aside.jsonl", false)
