@@ -109,6 +109,8 @@ func (r *reader) selectPigs(i, j int) selection {
 			case len(s.pigs) == 0:
 				s.lost = true
 			}
+		case it.is(sRest) && k > i && len(s.pigs) > 0 && (r.items[k-1].is(sNot) || r.items[k-1].s == "but not" || r.items[k-1].s == "not"):
+			it.used = true // "otis and hazel but not the rest"
 		case it.is(sRest):
 			it.used = true
 			s.any = true

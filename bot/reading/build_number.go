@@ -198,6 +198,11 @@ func (r *reader) unitFits(it *item, u unitID, j, k int) bool {
 		if !t.spaced {
 			return !r.sexTable || t.s != "m" && t.s != "f"
 		}
+		if t.s == "c" && it.v > 60 || t.s == "f" && it.v > hottestF {
+			if _, ok := r.initial(t.s[0]); ok {
+				return false // "hazel 178 c 184": no degrees
+			}
+		}
 		if t.upper || t.capital {
 			if _, ok := r.initial(t.s[0]); ok && t.s != "f" && t.s != "c" {
 				return false

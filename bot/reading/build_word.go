@@ -158,7 +158,7 @@ func (r *reader) initialHere(i int) bool {
 	if _, ok := r.initial(t.s[0]); !ok || (t.s == "a" || t.s == "i" || t.s == "n" || t.s == "w") && !t.capital || t.s == "x" {
 		return false
 	}
-	return i+1 < len(r.toks) && r.toks[i+1].kind == tokNum && r.toks[i+1].spaced && (i == 0 || r.toks[i-1].kind != tokNum || t.capital || t.spaced)
+	return i+1 < len(r.toks) && r.toks[i+1].kind == tokNum && (r.toks[i+1].spaced || r.toks[i+1].v >= 30) && (i == 0 || r.toks[i-1].kind != tokNum || t.capital || t.spaced)
 }
 
 // rightSpelling puts words right that are one slip away from a word of the

@@ -27,7 +27,8 @@ func (r *reader) fillDrug(s span) {
 			}
 			it.used = true
 		case it.qty(days) && (t.WithdrawalDays == nil || r.nearWithdraw(k, s)):
-			if k > s.i && r.items[k-1].s == "every" {
+			if r.courseDays(k, s) {
+				it.used = true
 				continue
 			}
 			d := int(it.si() + 0.5)
@@ -118,6 +119,32 @@ func (r *reader) fillDrug(s span) {
 	}
 	r.remember(sel)
 	r.out = append(r.out, draft)
+}
+
+// courseDays says that the days at item k are how long or how often a drug is
+// given, which is no withdrawal: "put otis on penicillin for 5 days", "every 3
+// days", "a 5 day course".
+func (r *reader) courseDays(k int, s span) bool {
+	if r.nearWithdraw(k, s) {
+		return false
+	}
+	if k > s.i {
+		switch r.items[k-1].s {
+		case "every", "for", "for the next", "next", "another", "on", "past", "last", "in", "over":
+			return true
+		case "the", "about":
+			if k > s.i+1 && (r.items[k-2].s == "for" || r.items[k-2].s == "over") {
+				return true
+			}
+		}
+	}
+	if k+1 < len(r.items) && r.items[k+1].gap == gapNone {
+		switch r.items[k+1].s {
+		case "course", "course of", "ago", "running", "straight", "in a row", "in", "treatment", "more", "of", "regimen":
+			return true
+		}
+	}
+	return false
 }
 
 // lastNamed is the pig named last before item k in its sentence, -1 if none.

@@ -10,6 +10,10 @@ import (
 func (r *reader) fillSetPen(s span) {
 	// Where the pigs are is said behind the sizes: read it first.
 	in, cut := r.penInUse(s)
+	if r.nowThere(s, in) {
+		r.fillMove(span{fMove, r.clauseFrom(s.i), s.j})
+		return
+	}
 	var ts []newThing
 	if cut > s.i {
 		ts = r.thingsIn(span{s.frame, s.i, cut}, penKind)
@@ -50,6 +54,20 @@ func (r *reader) fillSetPen(s span) {
 	if len(ts) == 0 && in == "" {
 		r.idleSpan(s)
 	}
+}
+
+// nowThere says that a running herd's pigs are told to be in a pen that is known,
+// which is a move: "the three small ones are in apple now".
+func (r *reader) nowThere(s span, in string) bool {
+	if r.alive == 0 || in == "" || in == "*" || !r.sizeless(s) {
+		return false
+	}
+	for _, p := range r.c.Herd.Pens {
+		if samePen(p.Name, in) {
+			return true
+		}
+	}
+	return false
 }
 
 // penNowInUse marks a pen of this text or of the herd as the one in use.

@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // What ails a pig is often told without a word of sickness: "walks not good",
 // "hasn't been eating", "breathing funny".
 
@@ -30,6 +32,7 @@ var wellWords = map[string]bool{
 // unwell gives the sense of sickness to what is told of a pig that does a thing of
 // the body badly or not at all.
 func (r *reader) unwell() {
+	r.reasonsOfDrugs()
 	for k := range r.items {
 		it := &r.items[k]
 		missed, verb := bodyVerbs[it.s]
@@ -102,4 +105,35 @@ func (r *reader) pigDoes(k int) bool {
 		}
 	}
 	return false
+}
+
+// reasonsOfDrugs takes the sense of sickness from what a drug was given for: "gave
+// hazel meloxicam for her leg" tells of the treatment.
+func (r *reader) reasonsOfDrugs() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.is(sGave) && (strings.HasPrefix(it.s, "vet ") || strings.HasPrefix(it.s, "the vet ")) {
+			it.s = "vet came" // whatever the visit was called
+		}
+		if !it.is(sSick) || it.is(sTreat) || it.is(sWorm) || k == 0 {
+			continue
+		}
+		from := -1
+		for n := k - 1; n >= 0 && n >= k-3 && r.items[n+1].gap == gapNone; n-- {
+			if r.items[n].s == "for" {
+				from = n
+				break
+			}
+			if !r.items[n].isAny(setOf(sFiller, sPronoun)) && r.items[n].s != "bad" && r.items[n].s != "sore" {
+				break
+			}
+		}
+		for n := from - 1; n >= 0 && n >= r.sentenceStart(k); n-- {
+			if r.items[n].isAny(setOf(sProduct, sTreat, sWorm)) {
+				it.sense.drop(sSick)
+				it.sense.add(sFiller)
+				break
+			}
+		}
+	}
 }
