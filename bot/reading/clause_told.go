@@ -47,6 +47,9 @@ func (r *reader) wallClock(k int) bool {
 // "spent 190 pigs, 510 feed, 96 straw"; k where none begins there.
 func (r *reader) listOfSpending(k int) int {
 	it := &r.items[k]
+	if it.s == "receipt" && it.label {
+		return r.pricedList(k + 1)
+	}
 	if it.s != "spent" && it.s != "spend" && it.s != "paid" || it.gap < gapComma && k > 0 || k+1 >= len(r.items) {
 		return k
 	}
@@ -57,7 +60,7 @@ func (r *reader) listOfSpending(k int) int {
 		}
 		to := r.clauseEnd(from)
 		for n := from; n < to; n++ {
-			if x := &r.items[n]; x.kind == itQty && x.unit.dim() != money || n > from && x.number() || x.isAny(setOf(sFull, sGirth, sEmpty)) || x.kind == itThing || x.kind == itName {
+			if x := &r.items[n]; x.kind == itQty && x.unit.dim() != money || n > from && x.number() && x.gap < gapAnd || x.isAny(setOf(sFull, sGirth, sEmpty)) || x.kind == itThing || x.kind == itName {
 				return end
 			}
 		}
@@ -118,21 +121,6 @@ func (r *reader) sentenceNamesPig(k int) bool {
 		}
 	}
 	return false
-}
-
-// pricedSacks says that the sentence of item k tells sacks of an ingredient and
-// their price, so that they were bought: "12 bags corn 50 lb at 9.50 each".
-func (r *reader) pricedSacks(k int) bool {
-	s := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
-	if s.i < k && r.items[s.i].pig >= 0 || r.find(s, sIngredient) < 0 || r.firstQty(s, money) < 0 && !r.has(s, sEach) {
-		return false
-	}
-	for n := s.i; n < s.j; n++ {
-		if it := &r.items[n]; it.isAny(setOf(sFeeder, sFill, sFull, sMixed, sPour, sRecipe, sHolds)) && it.canon == "" && !it.isAny(setOf(sFiller, sAt)) {
-			return false
-		}
-	}
-	return r.firstQty(s, money) >= 0 || r.firstNum(s) >= 0
 }
 
 // waterFullBeside says that the next clause tells of water barrels filled, so

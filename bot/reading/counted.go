@@ -25,7 +25,7 @@ func (r *reader) strangeNoun(n *item) bool {
 	if n.s == "people" || n.s == "kids" || n.s == "guests" {
 		return true
 	}
-	return n.sense.empty() && n.unit == 0 && !n.near && len(n.s) > 4 && strings.HasSuffix(n.s, "s") && !strings.HasSuffix(n.s, "ss") && !strings.HasSuffix(n.s, "'s")
+	return n.sense.empty() && n.unit == 0 && !centWords[n.s] && !n.near && len(n.s) > 4 && strings.HasSuffix(n.s, "s") && !strings.HasSuffix(n.s, "ss") && !strings.HasSuffix(n.s, "'s")
 }
 
 // didTheThing takes "did the big hopper" for what was done, where no question

@@ -48,30 +48,3 @@ func (r *reader) countedFood(s span) bool {
 	}
 	return counted
 }
-
-// boughtOutright is where a purchase ends that the words from a word of buying on
-// tell with its price: "bought 20 bags of grower pellets at 12.50 each". It is k
-// where they tell none, or pour.
-func (r *reader) boughtOutright(k int) int {
-	s := span{0, k, k + 1}
-	for s.j < len(r.items) && r.items[s.j].gap < gapAnd && !r.items[s.j].is(sAnd) {
-		s.j++
-	}
-	if r.has(s, sIngredient) || r.firstQty(s, vessel) < 0 && (r.firstQty(s, mass) < 0 || !r.has(s, sFeed)) {
-		return k
-	}
-	priced := false
-	for n := s.i + 1; n < s.j; n++ {
-		it := &r.items[n]
-		if it.pig >= 0 || it.feeder >= 0 || it.isAny(setOf(sFill, sPour, sFeeder, sTook, sPigs, sMixed, sGave)) && !it.is(sFiller) {
-			return k
-		}
-		if it.kind == itNum && !it.soft && (n+1 < s.j && (r.items[n+1].is(sEach) || r.items[n+1].s == "a" || r.items[n+1].s == "per") || n+1 == s.j && r.items[n-1].s == "for") {
-			priced = true
-		}
-	}
-	if !priced {
-		return k
-	}
-	return s.j
-}

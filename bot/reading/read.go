@@ -140,6 +140,7 @@ func (r *reader) forceFrames() {
 		r.forceArrivals()
 	}
 	r.forceGoods()
+	r.forceSundries()
 	r.forceTellings()
 	for k := 0; k < len(r.items); k++ {
 		it := &r.items[k]

@@ -1,0 +1,157 @@
+package reading
+
+import (
+	"maps"
+	"slices"
+	"strings"
+
+	"troughbell/model"
+)
+
+// fillMixed reads feed mixed at home.
+func (r *reader) fillMixed(s span) {
+	m := model.Mixed{}
+	from := s.i
+	if k := r.find(s, sMixed); k >= 0 { // the amount stands behind the word, if any does
+		for n := k + 1; n < s.j; n++ {
+			if r.items[n].number() || r.items[n].kind == itFrac {
+				from = k
+			}
+		}
+	}
+	for k := from; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.qty(vessel) && it.unit == unitBatch:
+			m.Batches = model.Float(it.v)
+		case it.qty(mass):
+			m.FeedKg = model.Float(it.si())
+		case it.kind == itNum && !it.soft && !it.ord && m.Batches == nil && m.FeedKg == nil, it.soft && it.kind == itNum && m.Batches == nil && m.FeedKg == nil:
+			if it.v <= 20 {
+				m.Batches = model.Float(it.v)
+			} else {
+				m.FeedKg = model.Float(r.massUnit().si(it.v))
+			}
+		case it.kind == itFrac && m.Batches == nil:
+			m.Batches = model.Float(it.v)
+		case it.is(sMixed):
+		default:
+			continue
+		}
+		it.used = true
+	}
+	if k := r.find(s, sMixed); m.Batches == nil && m.FeedKg == nil && k >= 0 { // "mixed a new batch"
+		for n := k + 1; n < s.j && n <= k+4; n++ {
+			if r.items[n].s == "batch" {
+				m.Batches, r.items[n].used = model.Float(1), true
+			}
+		}
+	}
+	if m.Batches != nil && m.FeedKg != nil { // "2 batches, 200 lb": the batches say it
+		m.FeedKg = nil
+	}
+	if m.Check() != nil {
+		r.idleSpan(s)
+		return
+	}
+	r.emit(Fact{m}, s)
+}
+
+// fillRecipe reads what a batch of the mix holds.
+func (r *reader) fillRecipe(s span) {
+	ing := map[string]float64{}
+	total := 0.0
+	pct := false
+	parts := r.byIngredient(s)
+	for _, p := range parts {
+		if p.name == "" {
+			continue
+		}
+		for k := p.i; k < p.j; k++ {
+			it := &r.items[k]
+			if it.kind == itNum && !it.soft && !it.ord && !(p.name == "soybean meal 48" && (it.v == 44 || it.v == 48 || it.v == 47.5) && r.secondNumber(k, p)) {
+				ing[p.name] += r.massUnit().si(it.v)
+			} else if it.qty(mass) && k > 0 && (r.items[k-1].is(sPer) || r.items[k-1].s == "per") {
+				it.used = true // "per 100 lb"
+				continue
+			} else if it.qty(mass) {
+				ing[p.name] += it.si()
+			} else if it.qty(percent) {
+				ing[p.name] += it.v
+				pct = true
+			} else {
+				continue
+			}
+			it.used = true
+			if len(parts) > 1 {
+				break
+			}
+		}
+	}
+	for _, n := range slices.Sorted(maps.Keys(ing)) { // a fixed order: the same sum to the bit
+		total += ing[n]
+	}
+	if len(ing) == 0 {
+		// "a batch is 100 lb" is a size
+		r.fillSize(s)
+		return
+	}
+	if pct { // shares: of a batch of the size known, else of a hundredweight
+		batch, ok := r.batchSaid()
+		if !ok {
+			batch, ok = r.c.Herd.BatchKg()
+		}
+		if !ok {
+			batch = r.massUnit().si(100)
+		}
+		for n, v := range ing {
+			ing[n] = v / total * batch
+		}
+	}
+	for n, v := range ing {
+		if v <= 0 {
+			delete(ing, n)
+		}
+	}
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.is(sRecipe) || it.unit == unitBatch || it.is(sFiller) {
+			it.used = true
+		}
+	}
+	r.setUp.sizes = setSize(r.setUp.sizes, "batch", total)
+	r.emit(Fact{model.Recipe{Ingredients: ing}}, s)
+}
+
+// batchSaid is the weight of a batch as the text says it, "a batch is 200 lb".
+func (r *reader) batchSaid() (float64, bool) {
+	for k := range r.items {
+		it := &r.items[k]
+		if !it.is(sRecipe) && it.unit != unitBatch || !strings.Contains(it.s, "batch") && it.unit != unitBatch {
+			continue
+		}
+		for n := k + 1; n < len(r.items) && n <= k+2; n++ {
+			if x := &r.items[n]; x.qty(mass) && (n+1 >= len(r.items) || !r.items[n+1].is(sIngredient)) {
+				x.used, it.used = true, true
+				return x.si(), true
+			}
+		}
+	}
+	return 0, false
+}
+
+func (r *reader) secondNumber(k int, p ingredientPart) bool {
+	for n := p.i; n < p.j; n++ {
+		if n != k && r.items[n].number() {
+			return true
+		}
+	}
+	return false
+}
+
+func setSize(m map[string]float64, name string, kg float64) map[string]float64 {
+	if m == nil {
+		m = map[string]float64{}
+	}
+	m[name] = kg
+	return m
+}

@@ -1,0 +1,89 @@
+package reading
+
+// sundries are what money is spent on that is neither feed nor an animal: a bare
+// number beside one of them and nothing else is what it cost.
+var sundries = map[string]bool{
+	"straw": true, "hay": true, "bedding": true, "shavings": true, "sawdust": true, "screws": true, "nails": true, "staples": true, "lumber": true,
+	"boards": true, "plywood": true, "tarp": true, "twine": true, "rope": true, "bulb": true, "heat lamp": true, "gas": true, "diesel": true, "fuel": true,
+	"salt block": true, "vet": true, "the vet": true, "vet bill": true, "vet visit": true, "gate": true, "panels": true, "insulators": true, "t posts": true,
+	"lime": true, "syringes": true, "needles": true, "ear tags": true, "tags": true, "batteries": true, "battery": true, "cement": true, "gravel": true,
+}
+
+// pricedList is the end of a list of things with what each cost, from item i on:
+// "corn 60, straw 48.50, wormer 22"; i where none begins there.
+func (r *reader) pricedList(i int) int {
+	end := i
+	for from := i; from < len(r.items); {
+		to := r.clauseEnd(from)
+		if !r.thingAndPrice(from, to) {
+			break
+		}
+		end, from = to, to
+		if to < len(r.items) && r.items[to].gap >= gapSemi {
+			break
+		}
+	}
+	return end
+}
+
+// thingAndPrice says that items[i:j] are words and one number, bare or money.
+func (r *reader) thingAndPrice(i, j int) bool {
+	numbers, words := 0, 0
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.kind == itNum && !it.soft && !it.ord, it.qty(money):
+			numbers++
+		case it.kind == itWord && it.pig < 0 && it.feeder < 0 && it.barrel < 0 && !it.isAny(setOf(sFull, sEmpty, sGirth, sFill)):
+			words++
+		default:
+			return false
+		}
+	}
+	return numbers == 1 && words > 0
+}
+
+// forceSundries settles clauses that are but a thing that money is spent on and a
+// bare number: "straw 24, screws 6".
+func (r *reader) forceSundries() {
+	for i := 0; i < len(r.items); {
+		j := r.clauseEnd(i)
+		if r.force[i] == 0 && !r.items[i].quest && r.sundry(i, j) {
+			r.forceRange(i, j, fSpend)
+			if n := r.pricedList(j); n > j && r.items[j].gap < gapStop && r.force[j] == 0 && !r.inTrade(j, n) {
+				r.forceRange(j, n, fSpend)
+				j = n
+			}
+		}
+		i = j
+	}
+}
+
+// inTrade says that a word of another kind of fact stands in items[i:j].
+func (r *reader) inTrade(i, j int) bool {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.kind == itWord && it.isAny(tradeSenses) || it.unit != 0 && it.unit.dim() != money {
+			return true
+		}
+	}
+	return false
+}
+
+// sundry says that the clause items[i:j] is but a sundry and what it cost.
+func (r *reader) sundry(i, j int) bool {
+	thing, numbers := false, 0
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.kind == itNum && !it.soft && !it.ord && it.clock == 0 || it.qty(money):
+			numbers++
+		case it.unit == unitBale:
+		case sundries[it.s] && it.pig < 0 && it.barrel < 0:
+			thing = true
+		case it.kind == itDay, it.isAny(setOf(sFiller, sIs, sPay, sOf)) && it.pig < 0:
+		default:
+			return false
+		}
+	}
+	return thing && numbers == 1
+}
