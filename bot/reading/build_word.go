@@ -166,7 +166,7 @@ func (r *reader) initialHere(i int) bool {
 func (r *reader) rightSpelling() {
 	for i := range r.toks {
 		t := &r.toks[i]
-		if t.kind != tokWord || len(t.s) < 3 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
+		if t.kind != tokWord || len(t.s) < 3 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.inside[t.s] || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
 			continue
 		}
 		if t.name = r.listedAt(i) || r.namedBefore(i) || r.tapedAt(i); t.name {
@@ -181,7 +181,11 @@ func (r *reader) rightSpelling() {
 		if _, ok := r.cutName(t.s); ok {
 			continue
 		}
-		if w, ok := r.lex.correct(t.s); ok && !r.lex.of[w].sense.has(sForeign) {
+		if w, ok := r.lex.clipped[t.s]; ok {
+			t.s = w
+			continue
+		}
+		if w, ok := r.lex.corrected(t.s, true); ok && (r.lex.inside[w] || !r.lex.of[w].sense.has(sForeign)) {
 			t.s = w
 		}
 	}

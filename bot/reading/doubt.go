@@ -84,7 +84,7 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fMove:
-		if r.force[s.i] == 0 && !r.has(s, sMove) && !r.has(s, sInUse) && (r.otherWords(s) > 4 || r.strangeWords(s) > 0 && !r.has(s, sPigs) && !r.eachNamed(s.i, s.j) && !r.has(s, sAll)) {
+		if r.force[s.i] == 0 && !r.has(s, sMove) && !r.has(s, sInUse) && (r.otherWords(s) > 4 || r.strangeWords(s) > 0 && !r.saysWho(s)) {
 			r.takeBack(s, from)
 		}
 	case fWeather:

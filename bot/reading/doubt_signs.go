@@ -318,3 +318,13 @@ func (r *reader) namesOurs(s span) bool {
 	}
 	return false
 }
+
+// saysWho says that a span speaks of pigs, by name or as a group.
+func (r *reader) saysWho(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.pig >= 0 || it.group >= 0 || it.isAny(whoWords) && !it.is(sPigs) {
+			return true
+		}
+	}
+	return false
+}

@@ -30,6 +30,8 @@ type lexicon struct {
 	plain   map[string]bool
 	topics  map[string][]topicVote
 	zones   map[string]string
+	clipped map[string]string // a word without its vowels: the word
+	inside  map[string]bool   // words that stand in phrases only
 	zoneLen int
 }
 
@@ -110,6 +112,15 @@ func (l *lexicon) index() {
 			single = append(single, w)
 		}
 	}
+	l.inside = map[string]bool{}
+	for w := range l.of { // "eating" stands in "not eating" only
+		for _, part := range strings.Fields(w) {
+			if len(part) > 4 && isLetters(part) && l.of[part] == nil && !l.plain[part] && !l.inside[part] {
+				l.inside[part] = true
+				single = append(single, part)
+			}
+		}
+	}
 	sort.Strings(single)
 	for _, w := range single {
 		l.near[w] = append(l.near[w], w)
@@ -134,7 +145,10 @@ func isLetters(w string) bool {
 // correct finds the word of the lexicon that s is one slip away from: a letter
 // left out, doubled, changed or swapped with its neighbour. Words of four
 // letters must begin alike. Plain English is never corrected.
-func (l *lexicon) correct(s string) (string, bool) {
+func (l *lexicon) correct(s string) (string, bool) { return l.corrected(s, false) }
+
+// corrected is correct, with or without the words that stand in phrases only.
+func (l *lexicon) corrected(s string, inside bool) (string, bool) {
 	if len(s) == 3 && isLetters(s) && !l.plain[s] { // "otu"
 		for i := range 2 {
 			b := []byte(s)
@@ -161,7 +175,7 @@ func (l *lexicon) correct(s string) (string, bool) {
 	var buf [32]byte
 	consider := func(list []string) {
 		for _, w := range list {
-			if w[0] != s[0] && (len(s) < 5 || w[1] != s[0]) || distance(s, w) != 1 {
+			if !inside && l.inside[w] || w[0] != s[0] && (len(s) < 5 || w[1] != s[0]) || distance(s, w) != 1 {
 				continue
 			}
 			if len(w) == 4 && len(s) == 5 && !doubled(s, w) {

@@ -48,6 +48,8 @@ func (r *reader) mood(s span) string {
 		case it.is(sHearsay) && s.frame == fDrug && r.quoteHas(span{0, r.sentenceStart(s.i), s.j}, "vet", "the vet", "vet gave", "vet came", "per vet"):
 		case it.is(sHearsay) && s.frame != fArrive && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
 			return NoneHearsay
+		case it.s == "if" && k > 0 && r.ifNot(k-1) && k < s.j-1 && !r.toldBefore(k, s):
+			return NonePlan // "idk if i filled the small one"
 		case it.s == "if" && k > 0 && r.ifNot(k-1):
 		case it.is(sIf) && !it.is(sFiller) || it.s == "if":
 			return NonePlan
@@ -74,6 +76,16 @@ func (r *reader) ifNot(k int) bool {
 	switch r.items[k].s {
 	case "idk", "dunno", "know", "sure", "see", "tell", "wonder", "idea", "wondering", "ask":
 		return true
+	}
+	return false
+}
+
+// toldBefore says that a span states something before item k.
+func (r *reader) toldBefore(k int, s span) bool {
+	for n := s.i; n < k && n < s.j; n++ {
+		if it := &r.items[n]; it.number() && !it.soft || it.kind == itDim || it.kind == itFrac || it.isAny(setOf(sFull, sEmpty, sFill, sWatered, sWorm, sMove, sSick)) {
+			return true
+		}
 	}
 	return false
 }

@@ -87,7 +87,7 @@ func (r *reader) trimNegated(s span) span {
 		told := false
 		for n := s.i; n < from; n++ {
 			it := &r.items[n]
-			told = told || it.number() && !it.soft || it.kind == itDim || it.kind == itFrac || it.isAny(setOf(sFull, sEmpty, sWorm, sProduct, sMove, sWatered, sSick, sFill, sHose))
+			told = told || it.number() && !it.soft || it.kind == itDim || it.kind == itFrac || it.isAny(setOf(sFull, sEmpty, sWorm, sProduct, sMove, sWatered, sSick, sFill, sHose, sDone))
 			if it.is(sNot) {
 				return s
 			}
@@ -110,7 +110,7 @@ func (r *reader) trimNegated(s span) span {
 // was not done to it follows: "pepper 172 otis 190 clover i couldn't get". 0 if
 // there is none.
 func (r *reader) leftUndone(k int, s span) int {
-	if !r.items[k].is(sNot) {
+	if it := &r.items[k]; !it.is(sNot) && !it.is(sPlan) && (it.kind != itDay || k != s.j-1) {
 		return 0
 	}
 	for n := k; n < s.j; n++ {
@@ -119,7 +119,7 @@ func (r *reader) leftUndone(k int, s span) int {
 		}
 	}
 	for n := k - 1; n > s.i && n >= k-3; n-- {
-		if it := &r.items[n]; it.pig >= 0 || it.barrel >= 0 || it.feeder >= 0 || it.isAny(setOf(sBarrow, sGilt, sYoung, sOld, sRest)) {
+		if it := &r.items[n]; it.pig >= 0 || it.barrel >= 0 || it.feeder >= 0 || it.isAny(setOf(sBarrow, sGilt, sYoung, sOld, sRest, sFeeder, sBarrel, sWallow)) {
 			return n
 		} else if it.number() && !it.soft {
 			return 0
