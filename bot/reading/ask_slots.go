@@ -57,6 +57,26 @@ func (r *reader) askDay(a *Ask, s span) {
 	if d, ok := r.monthAsked(s); ok && a.On == nil && a.Topic != "history" {
 		a.On = &d
 	}
+	if n := r.daysAsked(s); n > 0 && a.On == nil && (a.Topic == "feed_need" || a.Topic == "weight" || a.Topic == "growth" || a.Topic == "water_left") {
+		d := r.today + model.Day(n)
+		a.On = &d
+	}
+}
+
+// daysAsked is for how many days a question asks, 0 if not said: "feed for 2
+// weeks", "the next 10 days".
+func (r *reader) daysAsked(s span) int {
+	for k := s.i + 1; k < s.j; k++ {
+		it := &r.items[k]
+		if !it.qty(days) {
+			continue
+		}
+		switch r.items[k-1].s {
+		case "for", "next", "another", "in", "over", "coming", "the next", "for the next", "for another", "for about":
+			return int(it.si() + 0.5)
+		}
+	}
+	return 0
 }
 
 // monthAsked reads a month without a day behind a word for an end as its first
@@ -123,6 +143,7 @@ func (r *reader) askAmounts(a *Ask, s span) {
 				} else {
 					a.TargetKg = model.Float(kg)
 				}
+			case r.asksHeat(s):
 			case kg >= 20 && kg <= 400 && (r.weightTopic(a.Topic) || a.Topic == "feed_need" || a.Topic == ""):
 				a.TargetKg = model.Float(kg)
 			}
@@ -132,13 +153,15 @@ func (r *reader) askAmounts(a *Ask, s span) {
 
 // askAssume reads what-ifs: "2 more pigs", "target 280", "skip a Saturday".
 func (r *reader) askAssume(a *Ask, s span) {
-	what := r.has(s, sWhatIf) || r.quoteHas(s, "if")
+	what := r.has(s, sWhatIf) || r.quoteHas(s, "if", "what would", "how would", "would", "could we", "could i")
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		var as model.Assumption
 		switch {
 		case (it.is(sMore) || it.s == "more") && k > s.i && r.items[k-1].kind == itNum && !r.items[k-1].used && r.pigsNear(k, s) && what:
 			as.CountDelta = int(r.items[k-1].v)
+		case what && r.alive > 0 && r.herdOf(k, s) > 0 && r.herdOf(k, s) != r.alive && a.Topic != "plan":
+			as.CountDelta = r.herdOf(k, s) - r.alive
 		case it.s == "another" && what && r.pigsNear(k, s):
 			as.CountDelta = 1
 			if k+1 < s.j && r.items[k+1].kind == itNum {
@@ -181,6 +204,22 @@ func (r *reader) askAssume(a *Ask, s span) {
 		a.Assume.TargetKg = a.TargetKg
 		a.TargetKg = nil
 	}
+}
+
+// herdOf is the size of the herd that the number at item k supposes, 0 if none:
+// "if I only had 6 pigs".
+func (r *reader) herdOf(k int, s span) int {
+	it := &r.items[k]
+	if it.kind != itNum || it.ord || it.v < 1 || it.v > 60 || it.v != float64(int(it.v)) || k+1 >= s.j || !r.items[k+1].isAny(setOf(sPigs)) || r.items[k+1].gap > gapNone {
+		return 0
+	}
+	for n := max(s.i, k-4); n < k; n++ {
+		switch r.items[n].s {
+		case "had", "have", "i had", "we had", "if i had", "keep", "kept", "raise", "raised", "if we had", "only", "if i", "if we", "there were", "if there were", "what if i", "feeding", "with":
+			return int(it.v)
+		}
+	}
+	return 0
 }
 
 func (r *reader) pigsNear(k int, s span) bool {

@@ -2,6 +2,8 @@ package reading
 
 import (
 	"strings"
+
+	"troughbell/model"
 )
 
 // topicOf weighs the words of the span against the topics.
@@ -64,7 +66,7 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 			scores["move"] += 1
 		case it.pig >= 0:
 			scores["weight"] += 0.5
-		case it.qty(mass) && !r.has(s, sFeed):
+		case it.qty(mass) && !r.has(s, sFeed) && scores["ration_check"] == 0 && scores["cost"] == 0:
 			scores["butcher_date"] += 1.5
 			scores["weight"] -= 0.5
 		case it.kind == itDay && scores["weight"] > 0:
@@ -81,6 +83,9 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		if it.qty(mass) || it.kind == itNum && !it.soft && it.v >= 60 {
+			if r.asksHeat(s) {
+				break
+			}
 			if when && r.eachNamed(s.i, s.j) {
 				scores["target"] += 4
 			} else if when {
@@ -88,6 +93,7 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 			}
 		}
 	}
+	r.askedOfThings(s, scores)
 	if scores["target"] > 0 && (r.quoteHas(s, "what is", "what's", "whats") && !r.quoteHas(s, "date")) {
 		scores["target"] += 1.5
 	}
@@ -147,4 +153,83 @@ func (r *reader) tokenRange(s span) (from, to int) {
 
 func (r *reader) weightTopic(t string) bool {
 	return t == "butcher_date" || t == "target" || t == "weight" || t == "growth" || t == "" || t == "plan" || t == "yield"
+}
+
+// askedOfThings weighs what a question is about by the things in it: barrels that
+// "make it to wednesday" are no pigs, and pigs that are "how big" have no size.
+func (r *reader) askedOfThings(s span, scores map[string]float32) {
+	things, pigs := 0, 0
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.pig >= 0, it.isAny(setOf(sPigs, sBarrow, sGilt)), it.s == "they", it.s == "them":
+			pigs++
+		case it.barrel >= 0, it.feeder >= 0, it.isAny(setOf(sBarrel, sFeeder, sWater)):
+			things++
+		}
+	}
+	if things > 0 && scores["water_left"]+scores["feed_left"] > 0 {
+		scores["butcher_date"] *= 0.3
+	}
+	if r.asksHeat(s) {
+		scores["heat"] += 5
+	}
+	if pigs > 0 && things == 0 && scores["sizes"] > 0 && r.quoteHas(s, "how big", "how large") && !r.has(s, sPen) && !r.has(s, sWallow) && !r.quoteHas(s, "for", "need") {
+		scores["weight"] += 3
+		scores["sizes"] *= 0.3
+	}
+	if r.starts(s, "how big a") || r.starts(s, "what size") || r.quoteHas(s, "how big") && r.quoteHas(s, "a", "an") && r.quoteHas(s, "for") {
+		scores["sizes"] += 6
+	}
+	if r.whatWeDid(s) && scores["cost"] == 0 && scores["feed_left"]+scores["feed_need"] > 0 {
+		scores["history"] += 6
+	}
+}
+
+// whatWeDid says that a question asks what the person did or gave: "how much feed
+// did we use last week".
+func (r *reader) whatWeDid(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		switch w := r.items[k].s; {
+		case w == "did" || w == "what did" || w == "when did" || w == "how did":
+			return k+1 < s.j && (r.items[k+1].s == "i" || r.items[k+1].s == "we")
+		case w == "did i" || w == "did we" || w == "have i" && !r.has(s, sLeft) || w == "have we" && !r.has(s, sLeft):
+			return true
+		}
+	}
+	return false
+}
+
+// asksHeat says that a number of the question is one of degrees: "will they die if
+// its 98", "is 95 too hot".
+func (r *reader) asksHeat(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.qty(temperature) {
+			return true
+		}
+		if it.kind != itNum || it.soft || it.ord || !r.summerHeat(it.v) {
+			continue
+		}
+		if k > s.i {
+			switch r.items[k-1].s {
+			case "its", "it's", "it is", "it", "it hits", "hits", "reaches", "gets to", "it gets to", "it'll be", "goes to", "be", "is":
+				if !r.eachNamed(s.i, s.j) && !r.has(s, sWeigh) && r.firstQty(s, mass) < 0 {
+					return r.items[k-1].s != "be" && r.items[k-1].s != "is" && r.items[k-1].s != "hits" && r.items[k-1].s != "reaches" || r.has(s, sWeather)
+				}
+			}
+		}
+		if r.has(s, sWeather) && !r.eachNamed(s.i, s.j) {
+			return true
+		}
+	}
+	return false
+}
+
+// summerHeat says that a bare number can be a hot day's high.
+func (r *reader) summerHeat(v float64) bool {
+	if r.units == model.Metric {
+		return v >= 26 && v <= 45
+	}
+	return v >= 80 && v <= 118
 }

@@ -33,7 +33,7 @@ func (r *reader) fillAsk(s span) {
 		}
 	case a.Topic == "" && len(a.Animals) > 0 && (a.On != nil || s.j-s.i <= 4):
 		a.Topic = "weight"
-	case (a.Topic == "feed_left" || a.Topic == "feed_need") && a.TargetKg == nil && r.has(s, sWhatIf) && r.feedTo(s) > 0:
+	case (a.Topic == "feed_left" || a.Topic == "feed_need") && a.TargetKg == nil && r.has(s, sWhatIf) && r.feedTo(s) > 0 && !r.asksFeed(s):
 		kg := r.feedTo(s)
 		a.Topic = "butcher_date"
 		if a.Assume == nil {
@@ -56,6 +56,21 @@ func (r *reader) fillAsk(s span) {
 		r.emit(None{Reason: NoneUnknown}, s)
 		return
 	}
+	if a.TargetKg == nil && (a.Assume == nil || a.Assume.TargetKg == nil) && (a.Topic == "feed_need" || a.Topic == "cost") && r.feedTo(s) > 0 {
+		a.TargetKg = model.Float(r.feedTo(s))
+	}
+	if a.Topic == "plan" && a.Assume != nil && a.Assume.CountDelta != 0 && r.alive > 0 {
+		a.Topic = "feed_need" // "what if I get 3 more pigs"
+	}
+	if a.Topic == "feed_need" && r.alive == 0 {
+		a.Topic = "plan"
+	}
+	if a.Topic == "feed_need" && a.On != nil && *a.On-r.today <= soonDays && !r.asksFeed(s) && a.Assume == nil && a.TargetKg == nil {
+		a.Topic = "feed_left" // "feed till sat?"
+	}
+	if a.Topic == "feed_need" && r.quoteHas(s, "enough") && !r.quoteHas(s, "need", "buy", "mix", "order", "bags", "batches") && a.TargetKg == nil && a.Assume == nil {
+		a.Topic = "feed_left" // "is there enough for the week"
+	}
 	if a.Topic == "sizes" || a.Topic == "history" {
 		a.What = strings.TrimSpace(r.quote(s.i, s.j))
 	}
@@ -67,6 +82,15 @@ func (r *reader) fillAsk(s span) {
 	}
 	r.useAll(s)
 	r.emitOn(a, s, r.today, nil, false)
+}
+
+// soonDays is until how many days from now "feed till sat?" asks whether what is in
+// the feeders lasts, and not what the pigs will eat.
+const soonDays = 10
+
+// asksFeed says that a question asks for an amount of feed.
+func (r *reader) asksFeed(s span) bool {
+	return r.quoteHas(s, "how much", "how many", "need", "buy", "mix", "order", "do i need", "do we need", "more feed", "much", "should i") || r.quoteHas(s, "bags", "batches", "for")
 }
 
 // planAgain takes a question of somebody without pigs, who asked for a plan

@@ -1,7 +1,9 @@
 package reading
 
 import (
+	"slices"
 	"strings"
+	"sync"
 	"time"
 
 	"troughbell/model"
@@ -55,7 +57,7 @@ var aboutWords = []struct{ about, words string }{
 	{"wallow", "wallow, mud, wallows"},
 	{"worm", "worm, worming, wormer, deworming, wormings, wormed"},
 	{"move", "move, moving, pen, pens, rotation, moves, moved"},
-	{"weigh", "weigh, weighing, tape, taping, weights, girth, weigh in, weighed, taped, weighings"},
+	{"weigh", "weigh, weighing, tape, taping, weights, weight, girth, weigh in, weighed, taped, weighings"},
 	{"book", "butcher, booking, book, slot, bookings, slaughter"},
 	{"heat", "heat, hot, hot weather"},
 	{"cold", "cold, frost, freeze"},
@@ -65,16 +67,27 @@ var aboutWords = []struct{ about, words string }{
 	{"own", "reminder, reminders"},
 }
 
+// aboutOf is the topic of nudges that a word names, "" if it names none.
+func aboutOf(word string) string { return aboutByWord()[word] }
+
+var aboutByWord = sync.OnceValue(func() map[string]string {
+	m := map[string]string{}
+	for _, a := range aboutWords {
+		for _, w := range split(a.words) {
+			m[w] = a.about
+		}
+	}
+	return m
+})
+
 func (r *reader) aboutIn(s span) []string {
 	var out []string
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
-		for _, a := range aboutWords {
-			for _, w := range split(a.words) {
-				if it.s == w {
-					out = append(out, a.about)
-					it.used = true
-				}
+		if about := aboutOf(it.s); about != "" {
+			it.used = true
+			if !slices.Contains(out, about) {
+				out = append(out, about)
 			}
 		}
 	}

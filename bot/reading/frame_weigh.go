@@ -59,6 +59,11 @@ func (r *reader) fillWeigh(s span) {
 	ms = r.onlyAverage(s, ms)
 	r.whose(s, ms)
 	r.whoseAgain(s, ms)
+	if len(ms) > 1 && r.anyNamed() && r.several(ms) && ofTheWhole(ms) {
+		on, _, _ := r.when(s, lookBack) // a list for a herd with names: whose is whose is not said
+		r.whichPigFor(s, r.options(&ms[0])[0], on)
+		return
+	}
 	for k := range ms {
 		if ms[k].role != roleTare {
 			r.weighing(s, &ms[k])

@@ -77,7 +77,7 @@ func (r *reader) inverted(k int) bool {
 	case "show", "list", "tell", "give", "explain", "calculate", "estimate", "forecast", "predict", "compute":
 		return !r.measured(k)
 	case "is", "are", "do", "does", "will", "can", "should", "am", "shall", "would", "could", "did":
-		return n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "my" || n.s == "there" || n.feeder >= 0 || n.barrel >= 0
+		return r.askedNumberFirst(k) || n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "my" || n.s == "there" || n.feeder >= 0 || n.barrel >= 0
 	}
 	return false
 }
@@ -128,4 +128,19 @@ func (r *reader) reminderAhead(k int) int {
 		}
 	}
 	return -1
+}
+
+// askedNumberFirst says that a verb and a number begin a question that goes on to
+// judge the number: "is 95 too hot for pigs".
+func (r *reader) askedNumberFirst(k int) bool {
+	if !r.items[k+1].number() || r.items[k+1].soft || k+2 >= len(r.items) || r.items[k+2].gap >= gapComma {
+		return false
+	}
+	for n := k + 2; n < len(r.items) && n <= k+4; n++ {
+		switch r.items[n].s {
+		case "too", "enough", "ok", "okay", "good", "bad", "normal", "safe", "a lot", "be", "right", "hot", "degrees":
+			return true
+		}
+	}
+	return false
 }

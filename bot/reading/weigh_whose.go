@@ -225,3 +225,25 @@ func (r *reader) averages(s span) bool {
 	}
 	return false
 }
+
+// several says that the measures give several weights or girths.
+func (r *reader) several(ms []measure) bool {
+	n := 0
+	for _, m := range ms {
+		if m.role != roleTare && m.role != roleGain && m.role != roleLength {
+			n++
+		}
+	}
+	return n > 1
+}
+
+// ofTheWhole says that every measure is given for the herd as a whole, or for
+// nobody.
+func ofTheWhole(ms []measure) bool {
+	for _, m := range ms {
+		if m.pigs.any && !m.pigs.all {
+			return false
+		}
+	}
+	return true
+}
