@@ -3,6 +3,7 @@ package bot
 import (
 	"time"
 
+	"troughbell/bot/answer"
 	"troughbell/bot/reading"
 	"troughbell/model"
 	"troughbell/store"
@@ -72,6 +73,8 @@ func (t *talk) record(e *reading.Entry, f model.Fact) error {
 		f, e.Act = b, reading.Fact{Fact: b}
 	}
 	switch f.(type) {
+	case model.AwayFrom:
+		t.buttons = rows([]string{t.voice().SitterSheet()})
 	case model.Worm, model.Treat:
 		if err := t.settleDrugs(); err != nil {
 			return err
@@ -168,6 +171,8 @@ func (t *talk) do(a reading.Do) error {
 		return t.append(t.note(model.Settled{Question: t.pending.ID, How: "dropped"}))
 	case "invite":
 		t.invite()
+	case "sitter":
+		t.lines = append(t.lines, answer.SitterSheet(t.s.Herd, t.now))
 	default:
 		t.lines = append(t.lines, t.voice().Do(a.What))
 	}

@@ -87,7 +87,8 @@ func TestHeatIsToldTheEveningBefore(t *testing.T) {
 	require.Len(t, source.asked, 3, "and at five in the morning")
 
 	// It is no word of the person's: nothing to undo, nothing in the history.
-	require.Contains(t, said(b.text(t, "undo")), "location 44.3, -90.0")
+	require.Equal(t, "Undo this? location 44.3, -90.0.", said(b.text(t, "undo")))
+	b.text(t, "yes")
 	require.Nil(t, b.state(t).Place)
 	b.until(t, sky, clock, 11, 12)
 	require.Len(t, source.asked, 3, "no place, no question")

@@ -99,6 +99,9 @@ func (v Voice) Dropped() string { return v.talk("dropped") }
 // Do answers a wish that is neither record nor question.
 func (v Voice) Do(what string) string { return v.talkOr("do_"+what, "do_unknown") }
 
+// SitterSheet is the button, and the text, that asks for a sitter's sheet.
+func (Voice) SitterSheet() string { return "sitter sheet" }
+
 // Urgent is the card for an emergency told in words: "vet_now", "fever",
 // "notifiable", "shock", "poison", "heat_stroke", or for "kitchen_waste". A code
 // without a card of its own gets that of the vet.
