@@ -45,7 +45,8 @@ func (h *Herd) medianWeights(pigs []*Animal, on Day) ([]sexedKg, error) {
 	f := h.growth()
 	out := make([]sexedKg, len(known))
 	for i := range known {
-		out[i] = sexedKg{f.median(known[i:i+1], on), known[i].animal.Sex}
+		kg, _ := tableWeight(f.place(known[i], f.within(known[i], on)))
+		out[i] = sexedKg{kg, known[i].animal.Sex}
 	}
 	return out, nil
 }

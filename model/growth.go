@@ -62,25 +62,8 @@ func (h *Herd) ExpectReading(a *Animal, on Day, by string) (Estimate, error) {
 		return Estimate{}, err
 	}
 	f := h.growth()
-	day, variance := f.sum(growthTerm{pigs[0], f.within(pigs[0], on), 1})
-	kg, gain := tableWeight(day)
-	e, ok := readingErrors[by]
-	if !ok {
-		by = ByScale
-		e = readingErrors[by]
-	}
-	if by == ByTape && (kg < girthLine(tapeLowCm) || kg > girthLine(tapeHighCm)) {
-		e = readingErrors[byTapeBeyond]
-	}
-	own := math.Hypot(e.sd(kg)*math.Sqrt(f.scatter[by].ratio), e.shape*kg)
-	bias, sure := 0.0, 0.0
-	if e.column != biasNone {
-		bias, sure = f.bias(e.column)
-	}
-	return Estimate{
-		Mean: kg * (1 + bias),
-		SD:   math.Sqrt(gain*gain*variance + own*own + kg*kg*sure*sure),
-	}, nil
+	day, variance := f.stand(pigs[0], f.within(pigs[0], on))
+	return f.expect(day, variance, by), nil
 }
 
 // bias is the learned bias of a kind of reading and its SD, relative.
@@ -133,20 +116,21 @@ const gainDays = 5
 
 // weight gives the mean weight and gain of pigs on a day.
 func (f *growthFit) weight(pigs []*growthPig, on Day) PigWeight {
-	curve := f.state(pigs, on)
+	kinds := alike(pigs)
+	curve := f.state(kinds, on)
 	s := curve.onTheScale()
-	terms := make([]growthTerm, 0, 2*len(pigs))
+	terms := make([]growthTerm, 0, 2*len(kinds))
 	gain, share := 0.0, 1/float64(len(pigs))
-	for i, p := range pigs {
-		from := math.Max(float64(on)-gainDays, f.groups[p.group].day)
+	for i, a := range kinds {
+		from := math.Max(float64(on)-gainDays, f.groups[a.pig.group].day)
 		to := from + 2*gainDays
 		_, slope := tableWeight(s.days[i])
 		terms = append(terms,
-			growthTerm{p, to, slope * share / (2 * gainDays)},
-			growthTerm{p, from, -slope * share / (2 * gainDays)})
-		before, _ := tableWeight(f.path(p, from))
-		after, _ := tableWeight(f.path(p, to))
-		gain += (after - before) * share / (2 * gainDays)
+			growthTerm{a, to, slope * share / (2 * gainDays)},
+			growthTerm{a, from, -slope * share / (2 * gainDays)})
+		before, _ := tableWeight(f.path(a.pig, from))
+		after, _ := tableWeight(f.path(a.pig, to))
+		gain += a.n * (after - before) * share / (2 * gainDays)
 	}
 	_, variance := f.sum(terms...)
 	return PigWeight{
@@ -157,11 +141,13 @@ func (f *growthFit) weight(pigs []*growthPig, on Day) PigWeight {
 	}
 }
 
-// growthState is where pigs stand on a day: the table day of each, its SD, and
-// how much less their mean strays than one of them does.
+// growthState is where pigs stand on a day: the table day of each kind, its SD,
+// and how much less their mean strays than one of them does.
 type growthState struct {
+	kinds     []alikePigs
 	days, sds []float64
 	together  float64
+	terms     []growthTerm
 }
 
 // place is where on the table a pig stands on a day. After the last reading it
@@ -175,45 +161,47 @@ func (f *growthFit) place(p *growthPig, day float64) float64 {
 }
 
 // median is the mean of the pigs' median weights on a day.
-func (f *growthFit) median(pigs []*growthPig, on Day) float64 {
-	sum, known := 0.0, map[*growthPig]float64{}
-	for _, p := range pigs {
-		kg, ok := known[p.like]
-		if !ok {
-			kg, _ = tableWeight(f.place(p, f.within(p, on)))
-			known[p.like] = kg
-		}
-		sum += kg
+func (f *growthFit) median(kinds []alikePigs, on Day) float64 {
+	sum, pigs := 0.0, 0.0
+	for _, a := range kinds {
+		kg, _ := tableWeight(f.place(a.pig, f.within(a.pig, on)))
+		sum += a.n * kg
+		pigs += a.n
 	}
-	return sum / float64(len(pigs))
+	return sum / pigs
 }
 
 // state gives where pigs stand on a day.
-func (f *growthFit) state(pigs []*growthPig, on Day) growthState {
-	s := growthState{days: make([]float64, len(pigs)), together: 1}
-	terms := make([]growthTerm, len(pigs))
-	seen := map[*growthPig]int{}
-	for i, p := range pigs {
-		day := f.within(p, on)
-		if j, ok := seen[p.like]; ok {
-			s.days[i] = s.days[j]
-		} else {
-			s.days[i] = f.place(p, day)
-			seen[p.like] = i
-		}
-		_, gain := tableWeight(s.days[i])
-		terms[i] = growthTerm{p, day, gain}
-	}
-	sds, variance := f.spread(terms)
-	s.sds = sds
-	if len(pigs) > 1 {
-		sum := 0.0
-		for i, t := range terms {
-			sum += t.coef * sds[i]
-		}
-		s.together = math.Min(1, math.Sqrt(variance+f.common(terms))/sum)
-	}
+func (f *growthFit) state(kinds []alikePigs, on Day) growthState {
+	var s growthState
+	f.stateInto(&s, kinds, on)
 	return s
+}
+
+// stateInto is state into what was used before.
+func (f *growthFit) stateInto(s *growthState, kinds []alikePigs, on Day) {
+	n := len(kinds)
+	if cap(s.terms) < n {
+		room := make([]float64, 2*n)
+		s.days, s.sds, s.terms = room[:n:n], room[n:], make([]growthTerm, n)
+	}
+	s.kinds, s.together = kinds, 1
+	pigs := 0.0
+	for i, a := range kinds {
+		day := f.within(a.pig, on)
+		s.days[i] = f.place(a.pig, day)
+		_, gain := tableWeight(s.days[i])
+		s.terms[i] = growthTerm{a, day, gain}
+		pigs += a.n
+	}
+	variance := f.spread(s.terms, s.sds)
+	if pigs > 1 {
+		sum := 0.0
+		for i, t := range s.terms {
+			sum += t.n * t.coef * s.sds[i]
+		}
+		s.together = math.Min(1, math.Sqrt(variance+f.common(s.terms))/sum)
+	}
 }
 
 // common is the variance that several pigs' straying in common since the last
@@ -221,12 +209,13 @@ func (f *growthFit) state(pigs []*growthPig, on Day) growthState {
 // its own, so that what they did in common up to then stands in their readings,
 // and what they will do is added here.
 func (f *growthFit) common(terms []growthTerm) float64 {
-	last, sum := 0.0, 0.0
+	last, sum, pigs := 0.0, 0.0, 0.0
 	for _, t := range terms {
 		if n := len(t.pig.readings); n > 0 {
 			last = math.Max(last, t.pig.readings[n-1].day)
 		}
-		sum += t.coef
+		sum += t.n * t.coef
+		pigs += t.n
 	}
 	for _, r := range f.means.readings {
 		last = math.Max(last, math.Min(r.day, terms[0].day))
@@ -234,24 +223,26 @@ func (f *growthFit) common(terms []growthTerm) float64 {
 	last = math.Max(last, f.groups[terms[0].pig.group].day)
 	days := math.Max(0, terms[0].day-last)
 	since := strayed(days, faded(days), faded(days))
-	return strayedTogether * strayedTogether * since * sum * sum * (1 - 1/float64(len(terms)))
+	return strayedTogether * strayedTogether * since * sum * sum * (1 - 1/pigs)
 }
 
 // onTheScale widens the state by what a scale shows about a pig's own curve: gut
 // fill and posture, which are part of what a pig weighs on a day.
 func (s growthState) onTheScale() growthState {
-	w := growthState{days: s.days, sds: make([]float64, len(s.sds)), together: 1}
-	curve, wide, own := 0.0, 0.0, 0.0 // kg
+	w := growthState{kinds: s.kinds, days: s.days, sds: make([]float64, len(s.sds)), together: 1}
+	curve, wide, own, pigs := 0.0, 0.0, 0.0, 0.0 // kg
 	for i, day := range s.days {
+		n := s.kinds[i].n
 		kg, gain := tableWeight(day)
 		scatter := readingErrors[ByScale].sd(kg)
 		w.sds[i] = math.Hypot(s.sds[i], scatter/gain)
-		curve += gain * s.sds[i]
-		wide += gain * w.sds[i]
-		own += scatter * scatter
+		curve += n * gain * s.sds[i]
+		wide += n * gain * w.sds[i]
+		own += n * scatter * scatter
+		pigs += n
 	}
-	if n := float64(len(s.days)); n > 1 {
-		own += strayedTogether * strayedTogether * own * (n - 1)
+	if pigs > 1 {
+		own += strayedTogether * strayedTogether * own * (pigs - 1)
 	}
 	w.together = math.Min(1, math.Hypot(s.together*curve, math.Sqrt(own))/wide)
 	return w
@@ -259,10 +250,11 @@ func (s growthState) onTheScale() growthState {
 
 // at is the mean weight of the pigs z standard deviations from its median.
 func (s growthState) at(z float64) float64 {
-	sum := 0.0
+	sum, pigs := 0.0, 0.0
 	for i, day := range s.days {
 		kg, _ := tableWeight(day + z*s.together*s.sds[i])
-		sum += kg
+		sum += s.kinds[i].n * kg
+		pigs += s.kinds[i].n
 	}
-	return sum / float64(len(s.days))
+	return sum / pigs
 }

@@ -16,18 +16,26 @@ import (
 // pigs are independent, so each is a small block of its own readings (a
 // Gaussian process on d), and the shared unknowns are a regression on top;
 // weighings of several pigs together are one more block conditioned on the
-// pigs' own. Readings are linearised about the fit and the fit repeated.
+// pigs' own.
+//
+// Readings are taken in one after the other, in the order in which they were made
+// (growth_meet.go). What is not linear - where on the table a reading is placed,
+// how likely it is a slip, how wide readings scatter in this herd - is settled as
+// each comes, and settled anew only by a reading that surprises; all the rest is
+// linear and normal, where a reading can only narrow. So a weighing in the central
+// half of its forecast never widens a pig's interval on the scale of the table.
 type growthFit struct {
 	pigs   []*growthPig
 	groups []*growthGroup
 	means  growthMeans
+	events []*growthPig // whose the next reading is, in the order in which they were made; nil for several pigs'
 
 	scatter map[string]*readingScatter // by kind of reading
 	theta   []float64                  // shared unknowns: sharedColumns, then start and speed of each group
 	info    lower                      // Cholesky factor of their posterior precision
-	loose   lower                      // the same precision before factoring
+	loose   lower                      // their precision by the prior and the pigs' own readings, not factored
 	rhs     []float64
-	scratch []float64 // of the inverse in judge
+	stale   bool // theta and info lag behind loose and the means
 
 	weighed bool // some pig was
 
@@ -46,21 +54,26 @@ type growthGroup struct {
 	weanKg  float64 // weight on arrival where it tells fresh weaners, else 0
 }
 
-// growthPig is one pig's readings and their solved block.
+// growthPig is one pig's readings and their solved block. The rows of the block
+// are the readings taken in so far.
 type growthPig struct {
 	animal   *Animal
 	group    int
 	readings []growthReading
 	spells   []growthSpell
 	like     *growthPig // an earlier pig of which just the same is known, else itself
+	liked    bool       // some later pig is like it
 
 	moments []growthMoment // of the readings
 	own     lower          // covariance of the pig's own path at them
 
-	block lower     // Cholesky factor of the readings' covariance, shared things known
-	v     []float64 // block \ residual
-	u     []float64 // block \ design, growthColumns a row
-	w     []float64 // what each reading adds to the path by the kernel, all known
+	block   lower       // Cholesky factor of the readings' covariance, shared things known
+	inverse lower       // of block
+	v       []float64   // block \ residual
+	u       []float64   // block \ design, growthColumns a row
+	w       []float64   // what each reading adds to the path by the kernel, all known
+	edition int         // counts the changes of the block
+	tail    *growthTail // nil while readings are taken in, and where it has none
 }
 
 // growthSpell is a spell of sickness, in days.
@@ -87,19 +100,11 @@ func growthDesign(days float64) [growthColumns]float64 {
 	return [...]float64{0: days, sharedColumns: 1, sharedColumns + 1: days}
 }
 
-// growthRounds is how often the fit is linearised anew at most; it ends sooner
-// where no reading moves by more than growthSettled table days. The curve is
-// nearly straight within its errors, so clean readings settle after three.
-const (
-	growthRounds  = 6
-	growthSettled = 0.1
-)
-
 func (h *Herd) growth() *growthFit {
 	return h.figures.growth.get(func() *growthFit {
 		f := &growthFit{scatter: map[string]*readingScatter{}, told: map[Day][]PigWeight{}}
 		for by := range readingErrors {
-			f.scatter[by] = &readingScatter{ratio: 1}
+			f.scatter[by] = newReadingScatter()
 		}
 		groupOf := map[*Group]int{}
 		for i, g := range h.Groups {
@@ -138,7 +143,7 @@ type growthMoment struct{ days, faded float64 }
 
 func (f *growthFit) moment(p *growthPig, day float64) growthMoment {
 	days := math.Max(0, day-f.groups[p.group].day)
-	return growthMoment{days, faded(days)}
+	return growthMoment{days, fadedAfter(days)}
 }
 
 // kernel is the covariance of a pig's own path at two moments.
@@ -158,20 +163,22 @@ func (f *growthFit) kernel(p *growthPig, a, b growthMoment) float64 {
 
 // solve finds the posterior.
 func (f *growthFit) solve() {
-	last := false
-	for round := 1; ; round++ {
-		f.startShared()
-		for _, p := range f.pigs {
-			f.solvePig(p)
+	f.startShared()
+	for _, p := range f.pigs {
+		f.prepare(p)
+	}
+	f.prepareMeans()
+	for _, p := range f.events {
+		if p == nil {
+			f.meetMean()
+		} else {
+			f.meet(p)
 		}
-		f.solveMeans()
-		f.solveShared()
-		if last {
-			return
-		}
-		moved := f.relinearise()
-		last = moved < growthSettled || round == growthRounds-1
-		f.judge(last)
+	}
+	f.settle()
+	for _, p := range f.pigs {
+		f.weigh(p)
+		f.tailOf(p)
 	}
 }
 
@@ -179,6 +186,8 @@ func (f *growthFit) solve() {
 func (f *growthFit) startShared() {
 	n := sharedColumns + 2*len(f.groups)
 	f.loose, f.rhs = newLower(n), make([]float64, n)
+	f.info, f.theta = newLower(n), make([]float64, n)
+	f.stale = true
 	set := func(i int, mean, sd float64) {
 		f.loose.row(i)[i] = 1 / (sd * sd)
 		f.rhs[i] = mean / (sd * sd)
@@ -193,64 +202,49 @@ func (f *growthFit) startShared() {
 	}
 }
 
+// settle solves for the shared unknowns by what was taken in so far.
+func (f *growthFit) settle() {
+	if !f.stale {
+		return
+	}
+	f.stale = false
+	f.solveMeans()
+	copy(f.info.a, f.loose.a)
+	copy(f.theta, f.rhs)
+	f.tellMeans()
+	f.info.factor()
+	f.info.forward(f.theta)
+	f.info.backward(f.theta)
+}
+
+// weigh finds what each reading of a pig adds to its path.
+func (f *growthFit) weigh(p *growthPig) {
+	for i := range p.block.n {
+		p.w[i] = p.v[i]
+		for c, x := range p.u[i*growthColumns : (i+1)*growthColumns] {
+			p.w[i] -= x * f.theta[p.column(c)]
+		}
+	}
+	p.block.backward(p.w[:p.block.n])
+}
+
 // seen is the covariance of a pig's path at a moment with its own readings, seen
 // through their block.
 func (f *growthFit) seen(p *growthPig, at growthMoment) []float64 {
-	return f.seenIn(make([]float64, len(p.readings)), p, at)
+	return f.seenIn(make([]float64, p.block.n), p, at)
 }
 
 // seenIn is seen in a slice that is given.
 func (f *growthFit) seenIn(q []float64, p *growthPig, at growthMoment) []float64 {
-	for i, m := range p.moments {
-		q[i] = f.kernel(p, at, m)
+	if t := p.tail; t.holds(at) {
+		for i := range q {
+			q[i] = t.still[i] + at.faded*t.speed[i]
+		}
+		return q
+	}
+	for i := range q {
+		q[i] = f.kernel(p, at, p.moments[i])
 	}
 	p.block.forward(q)
 	return q
-}
-
-// solveShared solves for the shared unknowns.
-func (f *growthFit) solveShared() {
-	f.info = lower{f.loose.n, append([]float64(nil), f.loose.a...)}
-	f.info.factor()
-	f.theta = append([]float64(nil), f.rhs...)
-	f.info.forward(f.theta)
-	f.info.backward(f.theta)
-	for _, p := range f.pigs {
-		for i := range p.w {
-			p.w[i] = p.v[i]
-			for c := range growthColumns {
-				p.w[i] -= p.u[i*growthColumns+c] * f.theta[p.column(c)]
-			}
-		}
-		p.block.backward(p.w)
-	}
-}
-
-// relinearise moves each reading's place on the table to where the fit has it,
-// and tells the farthest move in table days.
-func (f *growthFit) relinearise() (moved float64) {
-	place := func(table *float64, p *growthPig, day float64) {
-		is := f.path(p, day)
-		moved = math.Max(moved, math.Abs(is-*table))
-		*table = is
-	}
-	for _, p := range f.pigs {
-		for i := range p.readings {
-			place(&p.readings[i].table, p, p.readings[i].day)
-		}
-	}
-	for i, parts := range f.means.parts {
-		tables := map[*growthPig]float64{}
-		for k := range parts {
-			p := f.pigs[parts[k].pig]
-			table, ok := tables[p.like]
-			if !ok {
-				table = parts[k].table
-				place(&table, p, f.means.readings[i].day)
-				tables[p.like] = table
-			}
-			parts[k].table = table
-		}
-	}
-	return moved
 }

@@ -58,6 +58,18 @@ func (l lower) backward(b []float64) {
 	}
 }
 
+// sharedRoom is room for a vector of what is shared, so that the few unknowns of
+// most herds cost no memory.
+type sharedRoom [24]float64
+
+// of gives n numbers, all nought.
+func (r *sharedRoom) of(n int) []float64 {
+	if n > len(r) {
+		return make([]float64, n)
+	}
+	return r[:n]
+}
+
 func dot(a, b []float64) float64 {
 	s := 0.0
 	for i, x := range a {
@@ -85,15 +97,9 @@ func (l lower) forwardRows(b []float64, cols int) {
 	}
 }
 
-// inverse is the inverse of the lower triangular matrix, row upon row, in memory
-// that is given where it suffices.
-func (l lower) inverse(room []float64) lower {
-	inv := lower{l.n, room}
-	if len(room) < len(l.a) {
-		inv = newLower(l.n)
-	} else {
-		clear(room)
-	}
+// inverse is the inverse of the lower triangular matrix.
+func (l lower) inverse() lower {
+	inv := newLower(l.n)
 	for i := range l.n {
 		r, to := l.row(i), inv.row(i)
 		for k := range i {

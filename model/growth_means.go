@@ -2,7 +2,8 @@ package model
 
 import "slices"
 
-// growthMeans is the block of the readings of several pigs together.
+// growthMeans is the block of the readings of several pigs together. Its rows are
+// the readings taken in so far.
 type growthMeans struct {
 	readings []growthReading
 	parts    [][]growthPart
@@ -11,14 +12,16 @@ type growthMeans struct {
 	u        []float64 // a row of all shared unknowns for each reading
 }
 
-// growthPart is one pig's part in a mean: how the mean moves with the pig's
-// table day, and the pig's own readings seen from there.
+// growthPart is the part of some pigs that are alike in a mean: how the mean moves
+// with the table day of each, and each one's own readings seen from there.
 type growthPart struct {
-	pig   int
-	coef  float64
-	table float64
-	at    growthMoment
-	q     []float64
+	alikePigs
+	coef    float64
+	table   float64
+	at      growthMoment
+	q       []float64
+	with    []float64 // covariance with the pig's part in this mean and the earlier ones, its readings known
+	edition int       // of the pig's block, for which q and with hold
 }
 
 // pairAlike finds the pigs that cannot be told apart: of one batch, never
@@ -37,86 +40,122 @@ func (f *growthFit) pairAlike() {
 		}
 		for j, o := range f.pigs[:i] {
 			if o.group == p.group && len(o.readings) == 0 && len(o.spells) == 0 && slices.Equal(in[i], in[j]) {
-				p.like = o.like
+				p.like, o.like.liked = o.like, true
 				break
 			}
 		}
 	}
 }
 
+// prepareMeans makes room for the readings of several pigs.
+func (f *growthFit) prepareMeans() {
+	m := &f.means
+	n, cols := len(m.readings), len(f.theta)
+	m.block.a = make([]float64, n*(n+1)/2)
+	m.v, m.u = make([]float64, n), make([]float64, n*cols)
+	m.parts = make([][]growthPart, n)
+	for i, r := range m.readings {
+		pigs := make([]*growthPig, len(r.pigs))
+		for k, j := range r.pigs {
+			pigs[k] = f.pigs[j]
+		}
+		for _, a := range alike(pigs) {
+			m.parts[i] = append(m.parts[i], growthPart{alikePigs: a, at: f.moment(a.pig, r.day), edition: -1})
+		}
+	}
+}
+
+// part is the part in reading i of the pig and those like it, nil if it has none.
+func (m *growthMeans) part(i int, p *growthPig) *growthPart {
+	k, ok := slices.BinarySearchFunc(m.parts[i], p.like.animal.Number, func(part growthPart, number int) int {
+		return part.pig.like.animal.Number - number
+	})
+	if !ok {
+		return nil
+	}
+	return &m.parts[i][k]
+}
+
 // solveMeans solves the block of readings of several pigs together, each pig's
 // own readings known.
 func (f *growthFit) solveMeans() {
 	m := &f.means
-	n, cols := len(m.readings), len(f.rhs)
-	if n == 0 {
-		return
-	}
-	first := m.parts == nil
-	if first {
-		m.parts = make([][]growthPart, n)
-	}
-	m.block, m.v, m.u = newLower(n), make([]float64, n), make([]float64, n*cols)
-	for i := range m.readings {
+	n, cols := m.block.n, len(f.theta)
+	for i := range n {
 		r := &m.readings[i]
-		share := 1 / float64(len(r.pigs))
+		pigs := float64(len(r.pigs))
 		mean, u := r.kg, m.u[i*cols:(i+1)*cols]
+		clear(u)
+		row := m.block.row(i)
+		clear(row)
 		total := 0.0
-		for k, j := range r.pigs {
-			p := f.pigs[j]
-			at := f.moment(p, r.day)
-			if first {
-				m.parts[i] = append(m.parts[i], growthPart{pig: j, table: r.table})
-			}
+		for k := range m.parts[i] {
 			part := &m.parts[i][k]
+			p := part.pig
+			f.refresh(part, i)
 			kg, gain := tableWeight(part.table)
-			part.coef, part.at, part.q = gain*share, at, f.seen(p, at)
+			part.coef = gain / pigs
+			share := part.n / pigs
 			total += kg * share
 			prior, days := f.prior(p, r.day)
 			mean -= (kg + gain*(prior+dot(part.q, p.v)-part.table)) * share
-			for c, x := range growthDesign(days) {
-				for k, q := range part.q {
-					x -= q * p.u[k*growthColumns+c]
+			design := growthDesign(days)
+			for k, q := range part.q {
+				for c, x := range p.u[k*growthColumns : (k+1)*growthColumns] {
+					design[c] -= q * x
 				}
-				u[p.column(c)] += part.coef * x
+			}
+			for c, x := range design {
+				u[p.column(c)] += part.n * part.coef * x
+			}
+			for j, x := range part.with {
+				if x != 0 {
+					row[j] += part.n * part.coef * m.part(j, p).coef * x
+				}
 			}
 		}
 		if r.err.column != biasNone {
 			u[r.err.column] += total
 		}
 		m.v[i] = mean
-		row := m.block.row(i)
-		for j := range i + 1 {
-			row[j] = f.shared(m.parts[i], m.parts[j])
-		}
-		row[i] += r.noise(total, 1)
+		row[i] += r.noiseKg2(total)
 	}
 	m.block.factor()
-	m.block.forward(m.v)
-	m.block.forwardRows(m.u, cols)
-	for i := range n {
-		u := m.u[i*cols : (i+1)*cols]
-		for a := range cols {
-			row := f.loose.row(a)
-			for b := range a + 1 {
-				row[b] += u[a] * u[b]
-			}
-			f.rhs[a] += u[a] * m.v[i]
+	m.block.forward(m.v[:n])
+	m.block.forwardRows(m.u[:n*cols], cols)
+}
+
+// refresh brings a part of reading i up to its pig's own readings.
+func (f *growthFit) refresh(part *growthPart, i int) {
+	p := part.pig
+	if part.edition == p.edition {
+		return
+	}
+	part.edition = p.edition
+	part.q = f.seen(p, part.at)
+	if part.with == nil {
+		part.with = make([]float64, i+1)
+	}
+	for j := range i + 1 {
+		if o := f.means.part(j, p); o != nil {
+			part.with[j] = f.kernel(p, part.at, o.at) - dot(part.q, o.q)
 		}
 	}
 }
 
-// shared is the covariance of two means through the pigs that are in both.
-func (f *growthFit) shared(a, b []growthPart) float64 {
-	s := 0.0
-	j := 0
-	for i := range a {
-		for j < len(b) && b[j].pig < a[i].pig {
-			j++
-		}
-		if j < len(b) && b[j].pig == a[i].pig {
-			s += a[i].coef * b[j].coef * (f.kernel(f.pigs[a[i].pig], a[i].at, b[j].at) - dot(a[i].q, b[j].q))
+// tellMeans adds what readings of several pigs say of the shared unknowns to
+// their precision.
+func (f *growthFit) tellMeans() {
+	m := &f.means
+	cols := len(f.theta)
+	for i := range m.block.n {
+		u := m.u[i*cols : (i+1)*cols]
+		for a := range cols {
+			row := f.info.row(a)
+			for b := range a + 1 {
+				row[b] += u[a] * u[b]
+			}
+			f.theta[a] += u[a] * m.v[i]
 		}
 	}
-	return s
 }

@@ -1,25 +1,56 @@
 package model
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
-// growthTerm is a pig's table day on a day, with a factor: one summand of a
-// quantity that is asked of the fit.
+// growthTerm is the table day on a day of each of some pigs that are alike, with a
+// factor: summands of a quantity that is asked of the fit.
 type growthTerm struct {
-	pig       *growthPig
+	alikePigs
 	day, coef float64
+}
+
+// alikePigs is so many pigs of which just the same is known, by one of them.
+type alikePigs struct {
+	pig *growthPig
+	n   float64
+}
+
+func (p *growthPig) alone() alikePigs { return alikePigs{p, 1} }
+
+// alike counts the pigs by kind, in their order.
+func alike(pigs []*growthPig) []alikePigs {
+	kinds := make([]alikePigs, 0, len(pigs))
+	for _, p := range pigs {
+		same := -1
+		if p.like != p || p.liked {
+			same = slices.IndexFunc(kinds, func(a alikePigs) bool { return a.pig.like == p.like })
+		}
+		if same >= 0 {
+			kinds[same].n++
+		} else {
+			kinds = append(kinds, p.alone())
+		}
+	}
+	return kinds
 }
 
 // path is where on the table the fit has the pig on the day.
 func (f *growthFit) path(p *growthPig, day float64) float64 {
-	if len(f.means.readings) > 0 {
-		mean, _ := f.sum(growthTerm{p, day, 1})
+	if f.means.block.n > 0 {
+		mean, _ := f.sum(growthTerm{p.alone(), day, 1})
 		return mean
 	}
 	at := f.moment(p, day)
 	mean, days := f.prior(p, day)
 	k := sharedColumns + 2*p.group
 	mean += f.theta[k] + days*(f.theta[0]+f.theta[k+1])
-	for i, m := range p.moments {
+	if t := p.tail; t.holds(at) {
+		return mean + t.stillW + at.faded*t.speedW
+	}
+	for i, m := range p.moments[:p.block.n] {
 		mean += f.kernel(p, at, m) * p.w[i]
 	}
 	return mean
@@ -30,37 +61,34 @@ func (f *growthFit) path(p *growthPig, day float64) float64 {
 func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 	n := len(f.theta)
 	h := make([]float64, n) // how the sum moves with what is shared
-	g := make([]float64, len(f.means.readings))
+	g := make([]float64, f.means.block.n)
 	qs, moments := make([][]float64, len(terms)), make([]growthMoment, len(terms))
 	for i, t := range terms {
 		prior, days := f.prior(t.pig, t.day)
 		moments[i] = f.moment(t.pig, t.day)
 		q := f.seen(t.pig, moments[i])
 		qs[i] = q
-		mean += t.coef * (prior + dot(q, t.pig.v))
+		mean += t.n * t.coef * (prior + dot(q, t.pig.v))
 		for c, x := range growthDesign(days) {
 			for k, y := range q {
 				x -= y * t.pig.u[k*growthColumns+c]
 			}
-			h[t.pig.column(c)] += t.coef * x
+			h[t.pig.column(c)] += t.n * t.coef * x
 		}
 		for j := range i + 1 {
 			o := terms[j]
 			if o.pig != t.pig {
 				continue
 			}
-			v := t.coef * o.coef * (f.kernel(t.pig, moments[i], moments[j]) - dot(q, qs[j]))
+			v := t.n * t.coef * o.coef * (f.kernel(t.pig, moments[i], moments[j]) - dot(q, qs[j]))
 			if j < i {
 				v *= 2
 			}
 			variance += v
 		}
 		for m := range g {
-			for _, part := range f.means.parts[m] {
-				if f.pigs[part.pig] == t.pig {
-					g[m] += t.coef * part.coef * (f.kernel(t.pig, moments[i], part.at) - dot(q, part.q))
-					break
-				}
+			if part := f.means.part(m, t.pig); part != nil {
+				g[m] += t.n * t.coef * part.coef * (f.kernel(t.pig, moments[i], part.at) - dot(q, part.q))
 			}
 		}
 	}
@@ -83,20 +111,27 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 // known, and adds to h how the day moves with what is shared, times coef. It is
 // sum for the commonest case: no weighings of several pigs, one day each.
 func (f *growthFit) apart(p *growthPig, day, coef float64, h []float64) float64 {
-	var room [64]float64
-	q := room[:min(len(p.readings), len(room))]
-	if len(p.readings) > len(room) {
-		q = make([]float64, len(p.readings))
-	}
 	at := f.moment(p, day)
-	f.seenIn(q, p, at)
-	for c, x := range growthDesign(day - f.groups[p.group].day) {
-		for k, y := range q {
-			x -= y * p.u[k*growthColumns+c]
+	design := growthDesign(day - f.groups[p.group].day)
+	known := 0.0
+	if t := p.tail; t.holds(at) {
+		for c := range design {
+			design[c] -= t.stillU[c] + at.faded*t.speedU[c]
 		}
+		known = t.ofStill + at.faded*(2*t.both+at.faded*t.ofSpeed)
+	} else {
+		q := f.seen(p, at)
+		for k, y := range q {
+			for c, x := range p.u[k*growthColumns : (k+1)*growthColumns] {
+				design[c] -= y * x
+			}
+		}
+		known = dot(q, q)
+	}
+	for c, x := range design {
 		h[p.column(c)] += coef * x
 	}
-	return f.kernel(p, at, at) - dot(q, q)
+	return f.kernel(p, at, at) - known
 }
 
 // sharedVariance is the variance that what is shared gives to a sum that moves
@@ -107,35 +142,30 @@ func (f *growthFit) sharedVariance(h []float64) float64 {
 }
 
 // spread gives the SD of each pig's table day on its day, and the variance of
-// their sum, each times its coef.
-func (f *growthFit) spread(terms []growthTerm) (sds []float64, variance float64) {
-	sds = make([]float64, len(terms))
-	if len(f.means.readings) > 0 {
-		known := map[*growthPig]float64{}
+// the sum of all, each times its coef.
+func (f *growthFit) spread(terms []growthTerm, sds []float64) (variance float64) {
+	if f.means.block.n > 0 {
 		for i, t := range terms {
-			sd, ok := known[t.pig.like]
-			if !ok {
-				_, v := f.sum(growthTerm{t.pig, t.day, 1})
-				sd = math.Sqrt(v)
-				known[t.pig.like] = sd
-			}
-			sds[i] = sd
+			_, v := f.sum(growthTerm{t.pig.alone(), t.day, 1})
+			sds[i] = math.Sqrt(v)
 		}
-		if len(terms) == 1 {
-			return sds, math.Pow(terms[0].coef*sds[0], 2)
+		if len(terms) == 1 && terms[0].n == 1 {
+			return math.Pow(terms[0].coef*sds[0], 2)
 		}
 		_, variance = f.sum(terms...)
-		return sds, variance
+		return variance
 	}
-	h, all := make([]float64, len(f.theta)), make([]float64, len(f.theta))
+	var allRoom sharedRoom
+	all := allRoom.of(len(f.theta))
 	for i, t := range terms {
-		clear(h)
+		var room sharedRoom
+		h := room.of(len(f.theta))
 		own := f.apart(t.pig, t.day, 1, h)
-		variance += t.coef * t.coef * own
+		variance += t.n * t.coef * t.coef * own
 		for c, x := range h {
-			all[c] += t.coef * x
+			all[c] += t.n * t.coef * x
 		}
 		sds[i] = math.Sqrt(math.Max(own+f.sharedVariance(h), 1e-9))
 	}
-	return sds, variance + f.sharedVariance(all)
+	return variance + f.sharedVariance(all)
 }

@@ -102,6 +102,22 @@ func (e readingError) sd(kg float64) float64 { return math.Hypot(e.kg, e.rel*kg)
 // faded is how far a pig's own speed of the first day has faded after so many.
 func faded(days float64) float64 { return math.Exp(-math.Max(0, days) / pigSpeedDays) }
 
+// fadedDays is faded for whole days.
+var fadedDays = func() (days [730]float64) {
+	for i := range days {
+		days[i] = faded(float64(i))
+	}
+	return days
+}()
+
+// fadedAfter is faded, looked up for whole days.
+func fadedAfter(days float64) float64 {
+	if i := int(days); i >= 0 && i < len(fadedDays) && float64(i) == days {
+		return fadedDays[i]
+	}
+	return faded(days)
+}
+
 // strayed is the covariance of the table days that a pig's own speed has added
 // after a and after b days, 0 <= a <= b, where ea and eb are a and b faded: the
 // integral of an Ornstein-Uhlenbeck process that starts at nought.
@@ -109,6 +125,13 @@ func strayed(a, ea, eb float64) float64 {
 	const variance = pigSpeedSD * pigSpeedSD * pigSpeedDays * pigSpeedDays
 	stationary := 2*a/pigSpeedDays + ea + eb - 1 - eb/ea
 	return variance * (stationary - (1-ea)*(1-eb))
+}
+
+// strayedLater parts strayed of the moment a and any later b: it is still plus
+// speed times what b has faded to.
+func strayedLater(a growthMoment) (still, speed float64) {
+	const variance = pigSpeedSD * pigSpeedSD * pigSpeedDays * pigSpeedDays
+	return variance * 2 * (a.days/pigSpeedDays + a.faded - 1), variance * (2 - 1/a.faded - a.faded)
 }
 
 // weanedLag is the table days lost by fresh weaners of the given weight, days

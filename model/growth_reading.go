@@ -16,19 +16,35 @@ type growthReading struct {
 	scatter *readingScatter // of its kind in this herd
 	pigs    []int           // of a mean; nil for one pig
 	wrong   float64         // how likely it is a slip, seen from all the others
-	table   float64         // where on the table the fit puts the pig that day
+
+	table      float64 // where on the table the fit puts the pig that day
+	kgAt, gain float64 // weight and gain there
+
+	said scatterWord // what it says of the scatter of its kind
 }
 
 func (f *growthFit) reading(on Day, kg float64, by string) growthReading {
-	return growthReading{scatter: f.scatter[by], day: float64(on), kg: kg, by: by, err: readingErrors[by], table: tableDay(kg)}
+	return growthReading{scatter: f.scatter[by], day: float64(on), kg: kg, by: by, err: readingErrors[by]}
+}
+
+// place puts the reading to a day of the table.
+func (r *growthReading) place(table float64) {
+	r.table = table
+	r.kgAt, r.gain = tableWeight(table)
 }
 
 // noise is the variance of a reading in table days, a slip allowed for.
-func (r *growthReading) noise(kg, gain float64) float64 {
+func (r *growthReading) noise() float64 {
+	return r.noiseKg2(r.kgAt) / (r.gain * r.gain)
+}
+
+// noiseKg2 is the variance of a reading of so many kg, in kg squared, a slip
+// allowed for.
+func (r *growthReading) noiseKg2(kg float64) float64 {
 	right := r.sd(kg)
 	right *= right
 	wrong := right + slipSD*slipSD*kg*kg
-	return 1 / ((1-r.wrong)/right + r.wrong/wrong) / (gain * gain)
+	return 1 / ((1-r.wrong)/right + r.wrong/wrong)
 }
 
 // sd is the standard deviation of a reading's own error in kg, as such readings
@@ -37,9 +53,14 @@ func (r *growthReading) sd(kg float64) float64 {
 	return r.err.sd(kg) * math.Sqrt(r.scatter.ratio)
 }
 
-// collect reads the herd's weighings and hanging weights into the fit.
+// collect reads the herd's weighings and hanging weights into the fit, in the
+// order in which they were made.
 func (f *growthFit) collect(h *Herd) {
+	hung := f.hung(h)
 	for _, w := range h.Weighings {
+		for len(hung) > 0 && hung[0].at.Before(w.At) {
+			hung = f.addFirst(hung)
+		}
 		kg, by := w.F.WeightKg, w.F.By
 		within := true
 		if w.F.GirthCm > 0 {
@@ -56,6 +77,27 @@ func (f *growthFit) collect(h *Herd) {
 		}
 		f.add(h.weighed(w), r, len(w.F.Animals) == 1 && w.F.Animals[0] == All)
 	}
+	for len(hung) > 0 {
+		hung = f.addFirst(hung)
+	}
+}
+
+// hungReading is a live weight worked back from a hanging weight.
+type hungReading struct {
+	growthReading
+	at   time.Time
+	pigs []*Animal
+	mean bool
+}
+
+func (f *growthFit) addFirst(hung []hungReading) []hungReading {
+	f.add(hung[0].pigs, hung[0].growthReading, hung[0].mean)
+	return hung[1:]
+}
+
+// hung reads the hanging weights.
+func (f *growthFit) hung(h *Herd) []hungReading {
+	var out []hungReading
 	for _, g := range h.Gones {
 		if g.F.HangingKg == nil || g.F.How == Died {
 			continue
@@ -69,8 +111,9 @@ func (f *growthFit) collect(h *Herd) {
 		if all { // a total; else it is per animal
 			kg /= float64(len(pigs))
 		}
-		f.add(pigs, f.reading(pigs[0].Gone.On, kg, byHanging), all || len(g.F.Animals) == 0)
+		out = append(out, hungReading{f.reading(pigs[0].Gone.On, kg, byHanging), g.At, pigs, all || len(g.F.Animals) == 0})
 	}
+	return out
 }
 
 // add puts a reading to each of the pigs, or as their mean.
@@ -84,6 +127,7 @@ func (f *growthFit) add(pigs []*Animal, r growthReading, mean bool) {
 			r.pigs = append(r.pigs, a.Number)
 		}
 		f.means.readings = append(f.means.readings, r)
+		f.events = append(f.events, nil)
 		return
 	}
 	for _, a := range pigs {
@@ -92,6 +136,7 @@ func (f *growthFit) add(pigs []*Animal, r growthReading, mean bool) {
 			p.readings = make([]growthReading, 0, 24) // a season of weeks
 		}
 		p.readings = append(p.readings, r)
+		f.events = append(f.events, p)
 	}
 }
 

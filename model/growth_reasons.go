@@ -116,9 +116,9 @@ func (f *growthFit) startReasons(pigs []*growthPig, on Day, last *growthReading)
 func (f *growthFit) pathReasons(pigs []*growthPig, on Day, s growthState) []Reason {
 	speed, sd := f.speed(pigs[0].group)
 	gain := 0.0
-	for _, day := range s.days {
+	for i, day := range s.days {
 		_, g := tableWeight(day)
-		gain += g / float64(len(s.days))
+		gain += s.kinds[i].n * g / float64(len(pigs))
 	}
 	out := []Reason{
 		{Code: ReasonHerdSpeed, Q: []Quantity{{100 * speed, Percent}, {100 * sd, Percent}}},

@@ -54,6 +54,9 @@ var growthKnots = func() []growthKnot {
 	return knots
 }()
 
+// lastTableDay is the day on which the table ends.
+var lastTableDay = growthKnots[len(growthKnots)-1].day
+
 // tableWeight is the weight in kg at a day of the table and the gain there in
 // kg per table day. Beyond both ends the curve goes on as a straight line, below
 // it never under half a kilogram.

@@ -36,9 +36,9 @@ func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) {
 	f := h.growth()
 	t := TargetFigure{
 		TargetKg: targetKg,
-		Herd:     f.target(pigs, targetKg, today),
+		Herd:     f.target(alike(pigs), targetKg, today),
 		Animals:  make(map[*Animal]TargetDay, len(pigs)),
-		Reasons:  f.reasons(pigs, today, f.state(pigs, today)),
+		Reasons:  f.reasons(pigs, today, f.state(alike(pigs), today)),
 	}
 	for _, g := range h.Groups {
 		var own []*growthPig
@@ -52,7 +52,7 @@ func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) {
 		case len(pigs):
 			t.Groups = append(t.Groups, t.Herd)
 		default:
-			t.Groups = append(t.Groups, f.target(own, targetKg, today))
+			t.Groups = append(t.Groups, f.target(alike(own), targetKg, today))
 		}
 	}
 	known := map[*growthPig]TargetDay{}
@@ -62,7 +62,7 @@ func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) {
 	for _, p := range pigs {
 		day, ok := known[p.like]
 		if !ok {
-			day = f.target([]*growthPig{p}, targetKg, today)
+			day = f.target([]alikePigs{p.alone()}, targetKg, today)
 			known[p.like] = day
 		}
 		t.Animals[p.animal] = day
@@ -71,9 +71,13 @@ func (h *Herd) Target(targetKg float64, today Day) (TargetFigure, error) {
 }
 
 // target finds the days on which the mean weight of pigs reaches a weight.
-func (f *growthFit) target(pigs []*growthPig, kg float64, today Day) TargetDay {
+func (f *growthFit) target(pigs []alikePigs, kg float64, today Day) TargetDay {
+	var s growthState
 	reached := func(z float64) func(Day) bool {
-		return func(on Day) bool { return f.state(pigs, on).at(z) >= kg }
+		return func(on Day) bool {
+			f.stateInto(&s, pigs, on)
+			return s.at(z) >= kg
+		}
 	}
 	if f.median(pigs, today) >= kg {
 		return TargetDay{Days: DayInterval{today, today, today}, Already: true}
