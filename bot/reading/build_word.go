@@ -164,6 +164,7 @@ func (r *reader) initialHere(i int) bool {
 // rightSpelling puts words right that are one slip away from a word of the
 // lexicon, so that they count in phrases too. Names are left as they stand.
 func (r *reader) rightSpelling() {
+	r.heardWrong()
 	for i := range r.toks {
 		t := &r.toks[i]
 		if t.kind != tokWord || len(t.s) < 3 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.inside[t.s] || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {

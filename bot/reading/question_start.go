@@ -77,7 +77,7 @@ func (r *reader) inverted(k int) bool {
 	case "show", "list", "tell", "give", "explain", "calculate", "estimate", "forecast", "predict", "compute":
 		return !r.measured(k)
 	case "is", "are", "do", "does", "will", "can", "should", "am", "shall", "would", "could", "did":
-		return r.askedNumberFirst(k) || n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "my" || n.s == "there" || n.feeder >= 0 || n.barrel >= 0
+		return r.askedNumberFirst(k) || n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "you" || n.s == "my" || n.s == "there" || n.feeder >= 0 || n.barrel >= 0
 	}
 	return false
 }

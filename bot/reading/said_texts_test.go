@@ -92,3 +92,21 @@ fence 5.4. Blorp the Fizzbuck 7 => fence kv=5.4
 wormed the four big pigs with ivermectin eighteen days => worm animals=Hazel+Clover+Otis+Pepper product=ivermectin withdrawal_days=18
 `)
 }
+
+// TestHeardWrong reads what a phone hears or puts in place of other words, and
+// what is written short.
+func TestHeardWrong(t *testing.T) {
+	readsRows(t, "orchard-july", "2026-07-25T07:20", `
+i put to buckets in the small hopper just now => refill feed_kg=22.68 feeder=small hopper
+Big hoper too bags, shed bare empty => refill feed_kg=45.36 feeder=big hopper; water barrel=shed fraction=0 seen=true
+bought for bags of corn => stock count=4 feed_kg=90.72 ingredient=corn
+Quite hours from 10 pm to 5 am please => settings key=quiet value=22:00+05:00
+blew barrel half, hill barrel fool => water barrel=blue fraction=0.5 seen=true; water barrel=hill full=true
+big hopper fill 150 => refill feed_kg=68.04 feeder=big hopper
+moved al but juno to paer => move animals=Hazel+Clover+Otis+Pepper+Fern+Brick pen=Pear
+hazels wait will be what on the first of september => ask animals=Hazel on=2026-09-01 topic=weight
+shd full hll full => water barrel=shed full=true; water barrel=hill full=true
+the old one is full => clarify about=refill
+did you fill the big hopper => ask topic=feed_left
+`)
+}

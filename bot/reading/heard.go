@@ -1,0 +1,254 @@
+package reading
+
+import "strings"
+
+// What a phone hears or puts in place of the words of the pen, and what people
+// write short in a chat, is put right by the words beside it.
+
+// chatSpelling are words written short, wherever they stand.
+var chatSpelling = map[string]string{
+	"wut": "what", "wat": "what", "wen": "when", "wil": "will", "wll": "will", "hwo": "how", "hw": "how", "mch": "much", "pls": "please", "plz": "please", "thru": "through",
+	"cuz": "because", "cos": "because", "coz": "because", "bc": "because", "tho": "though", "ur": "your", "u": "you", "wth": "with", "abt": "about", "rly": "really",
+	"til": "till", "untill": "until", "agian": "again", "al": "all", "agn": "again", "adn": "and", "nad": "and", "teh": "the", "hte": "the", "thay": "they", "theyr": "they're", "dat": "that", "dem": "them",
+	"smth": "something", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
+}
+
+// heardAs are runs of words that stand for others: what was heard, what was meant.
+var heardAs = []struct{ heard, meant string }{
+	{"quite hours", "quiet hours"},
+	{"keep quite", "keep quiet"},
+	{"quite from", "quiet from"},
+	{"quite between", "quiet between"},
+	{"a forth", "a fourth"},
+	{"one forth", "one fourth"},
+	{"three forths", "three fourths"},
+	{"a quarter fool", "a quarter full"},
+	{"half fool", "half full"},
+	{"wait will be", "weight will be"},
+	{"what wait", "what weight"},
+	{"the wait of", "the weight of"},
+	{"whey in", "weigh in"},
+	{"way in", "weigh in"},
+	{"the swallow", "the wallow"},
+	{"the wallet", "the wallow"},
+	{"allbut", "all but"},
+	{"all bit", "all but"},
+	{"every one but", "everyone but"},
+	{"moved too", "moved to"},
+	{"fences at", "fence at"},
+	{"electric fence", "fence"},
+	{"who long", "how long"},
+	{"how lung", "how long"},
+	{"barrow full", "barrel full"},
+	{"both thanks", "both tanks"},
+	{"all battles", "all barrels"},
+	{"all barrows full", "all barrels full"},
+	{"the barrows full", "the barrels full"},
+	{"barrels fool", "barrels full"},
+	{"water fool", "water full"},
+}
+
+// levelHomophones are words that stand for a level behind a thing to be filled.
+var levelHomophones = map[string]string{"fool": "full", "fill": "full", "fall": "full", "foll": "full", "dray": "dry", "drey": "dry", "try": "dry", "emptied": "empty", "hall": "half", "halve": "half"}
+
+// numberHomophones are words that stand for a number before what is counted.
+var numberHomophones = map[string]string{"to": "two", "too": "two", "for": "four", "fore": "four", "won": "one", "ate": "eight", "tree": "three", "free": "three", "fife": "five", "sex": "six", "sicks": "six"}
+
+// heardWrong puts right what was misheard, miswritten or written short.
+func (r *reader) heardWrong() {
+	for i := range r.toks {
+		t := &r.toks[i]
+		if t.kind != tokWord {
+			continue
+		}
+		if w := chatSpelling[t.s]; w != "" && !r.isName(i) {
+			t.s = w
+		}
+		r.chatLetter(i)
+		r.countHeard(i)
+		r.levelHeard(i)
+	}
+	for i := range r.toks {
+		r.phraseHeard(i)
+	}
+	r.splitNames()
+	r.bentThings()
+}
+
+// isName says that one of the herd's names begins at token i.
+func (r *reader) isName(i int) bool {
+	_, n := r.nameAt(i)
+	return n > 0
+}
+
+// chatLetter reads "r" as "are" where it stands as a word.
+func (r *reader) chatLetter(i int) {
+	t := &r.toks[i]
+	if t.s != "r" || i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord {
+		return
+	}
+	switch r.toks[i+1].s {
+	case "the", "they", "we", "you", "u", "all", "pigs", "both", "my", "our", "these", "those", "there", "out", "in", "full", "empty", "dry", "sick", "ok", "fine", "good":
+		t.s = "are"
+	}
+}
+
+// countHeard reads "to buckets" as two of them, and "too batches".
+func (r *reader) countHeard(i int) {
+	t := &r.toks[i]
+	w := numberHomophones[t.s]
+	if w == "" || i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord {
+		return
+	}
+	n := r.toks[i+1].s
+	m := r.lex.of[n]
+	if m == nil || m.unit == 0 || !strings.HasSuffix(n, "s") || m.unit.dim() != vessel && m.unit.dim() != mass && m.unit.dim() != volume && m.unit.dim() != length {
+		return
+	}
+	for k := i - 1; k >= 0 && k > i-8 && r.toks[k].kind != tokBreak && r.toks[k].s != "," && r.toks[k].s != "."; k-- {
+		if r.toks[k].kind == tokNum {
+			return // "40 for bags of corn"
+		}
+		if x := r.lex.of[r.toks[k].s]; x != nil && (x.isNum || x.sense.any(setOf(sPay, sSold, sRemind, sAskSure))) {
+			return
+		}
+	}
+	t.s = w
+}
+
+// levelHeard reads "barrel fool" and "hopper fill" as levels.
+func (r *reader) levelHeard(i int) {
+	t := &r.toks[i]
+	w := levelHomophones[t.s]
+	if w == "" || i == 0 {
+		return
+	}
+	ends := i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord && r.toks[i+1].kind != tokNum
+	if t.s == "fill" && !ends || t.s == "fall" && !ends || t.s == "try" && !ends {
+		return
+	}
+	k := i - 1
+	for k > 0 && (r.toks[k].s == "is" || r.toks[k].s == "was" || r.toks[k].s == "are" || r.toks[k].s == "now" || r.toks[k].s == "all") {
+		k--
+	}
+	thing := genericThing[strings.TrimSuffix(r.toks[k].s, "s")]
+	if thing == sFeeder || thing == sBarrel || thing == sWater {
+		t.s = w
+		return
+	}
+	for x := max(0, k-1); x <= k; x++ {
+		if h, n := r.nameAt(x); n > 0 && (h.barrel >= 0 || h.feeder >= 0) && x+n == k+1 {
+			t.s = w
+		}
+	}
+}
+
+// phraseHeard puts another run of words in the place of one that was misheard.
+func (r *reader) phraseHeard(i int) {
+	for _, p := range heardAs {
+		heard := strings.Fields(p.heard)
+		if r.toks[i].s != heard[0] || i+len(heard) > len(r.toks) {
+			continue
+		}
+		same := true
+		for k, w := range heard {
+			same = same && r.toks[i+k].kind == tokWord && r.toks[i+k].s == w
+		}
+		meant := strings.Fields(p.meant)
+		if !same || len(meant) > len(heard) && len(heard) > 1 {
+			continue
+		}
+		if len(heard) == 1 {
+			t := r.toks[i]
+			cut := make([]token, 0, len(meant))
+			for _, w := range meant {
+				x := t
+				x.s = w
+				cut = append(cut, x)
+			}
+			r.toks = append(r.toks[:i], append(cut, r.toks[i+1:]...)...)
+			return
+		}
+		for k := range heard {
+			if k < len(meant) {
+				r.toks[i+k].s = meant[k]
+			}
+		}
+		if len(meant) < len(heard) {
+			r.toks[i+len(meant)-1].to = r.toks[i+len(heard)-1].to
+			r.toks = append(r.toks[:i+len(meant)], r.toks[i+len(heard):]...)
+		}
+		return
+	}
+}
+
+// splitNames joins two words that make a name of the herd's own: "will ow".
+func (r *reader) splitNames() {
+	for i := 0; i+1 < len(r.toks); i++ {
+		a, b := &r.toks[i], &r.toks[i+1]
+		if a.kind != tokWord || b.kind != tokWord || len(a.s)+len(b.s) < 5 || r.isName(i) {
+			continue
+		}
+		for k := range r.names {
+			h := &r.names[k]
+			if len(h.words) != 1 || h.words[0] != a.s+b.s {
+				continue
+			}
+			a.s, a.to = a.s+b.s, b.to
+			r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
+			break
+		}
+	}
+}
+
+// bentThings puts a word right that stands before the word for a kind of thing,
+// where one name of that kind is near to it: "sought feeder", "blew barrel".
+func (r *reader) bentThings() {
+	for i := 0; i+1 < len(r.toks); i++ {
+		t := &r.toks[i]
+		kind := genericThing[r.toks[i+1].s]
+		if r.toks[i+1].s == "one" {
+			kind = sFeeder
+		}
+		if kind == 0 || t.kind != tokWord || len(t.s) < 4 || r.isName(i) {
+			continue
+		}
+		if m := r.lex.of[t.s]; m != nil && (m.isNum || m.isDay || m.sense.any(setOf(sWater, sFeed, sFeeder, sBarrel, sPigs, sFull, sEmpty, sAll, sBoth, sFill, sPour, sMove))) {
+			continue
+		}
+		found, least, ties := "", 3, false
+		for k := range r.names {
+			h := &r.names[k]
+			if len(h.words) == 0 || h.number || !r.ofKind(h, kind) {
+				continue
+			}
+			w := h.words[0]
+			d := distance(t.s, w)
+			if len(w) < 3 || w[0] != t.s[0] || genericThing[w] != 0 || len(w) < 5 && d > 1 && consonants(w) != consonants(t.s) && w[:2] != t.s[:2] {
+				continue
+			}
+			switch {
+			case d < least:
+				found, least, ties = w, d, false
+			case d == least && found != w && d < 3:
+				ties = true
+			}
+		}
+		if found != "" && !ties {
+			t.s = found
+		}
+	}
+}
+
+// ofKind says that a name is that of a thing of the kind.
+func (r *reader) ofKind(h *herdName, kind sense) bool {
+	switch kind {
+	case sFeeder:
+		return h.feeder >= 0
+	case sBarrel, sWater:
+		return h.barrel >= 0
+	case sPen:
+		return h.pen >= 0
+	}
+	return false
+}
