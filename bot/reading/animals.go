@@ -13,6 +13,7 @@ type selection struct {
 	bent  bool // by a plain word close to a name
 	count int  // how many, where only a number was said
 	lost  bool // spoken of, but not to be told which
+	stray bool // by a number that no pig has
 }
 
 // names are the selection as a fact's Animals.
@@ -76,6 +77,9 @@ func (r *reader) selectPigs(i, j int) selection {
 			}
 			add(it.pig)
 			it.used = true
+		case it.stray:
+			it.used = true
+			s.any, s.stray = true, true
 		case it.group >= 0:
 			s.any, s.all = true, false
 			r.addGroup(r.c.Herd.Groups[it.group], add)
@@ -159,8 +163,8 @@ func (r *reader) selectPigs(i, j int) selection {
 			}
 		}
 	}
-	if len(s.pigs) > 0 {
-		s.lost = false
+	if len(s.pigs) > 0 || s.stray {
+		s.lost = s.stray
 	}
 	if !s.all && len(s.pigs) > 0 && r.unnamed(s.pigs) {
 		s.all = true

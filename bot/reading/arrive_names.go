@@ -39,7 +39,7 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 			continue
 		}
 		lower := strings.TrimSuffix(it.s, "'s")
-		if stopWords[lower] || len(lower) < 2 || sexOf(it) != "" {
+		if stopWords[lower] || len(lower) < 2 && !it.tag || sexOf(it) != "" {
 			continue
 		}
 		switch {
@@ -100,6 +100,9 @@ func (r *reader) afterHead(k int, s span) bool {
 // nameText is a new name as written, with a capital.
 func (r *reader) nameText(k int) string {
 	it := &r.items[k]
+	if it.tag {
+		return capitalize(it.s)
+	}
 	t := r.text[it.from:it.to]
 	if low := strings.ToLower(t); strings.HasSuffix(low, "'s") || strings.HasSuffix(low, "’s") {
 		t = t[:strings.LastIndexAny(t, "'’")]

@@ -288,7 +288,7 @@ func (r *reader) features(it *item) {
 }
 
 func (r *reader) wordFeatures(it *item, add func(feature)) {
-	if it.pig >= 0 {
+	if it.pig >= 0 || it.stray {
 		add(kPig)
 		r.idle = -0.5
 		r.foreign = strayName

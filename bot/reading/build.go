@@ -127,9 +127,18 @@ func (r *reader) dollar() string {
 func (r *reader) read(it *item, i int, days dayReader, currency unitID) int {
 	t := &r.toks[i]
 	it.s = t.s
+	switch t.tag {
+	case tagNew:
+		it.tag, it.capital = true, true
+		return 1
+	case tagStray:
+		it.stray, it.known = true, true
+		return 1
+	}
 	if currency == 0 {
 		if h, n := r.nameAt(i); n > 0 && !r.plainUse(i, n, h, days) {
 			r.takeName(it, h, i, n)
+			it.near = t.tag == tagDoubt
 			return n
 		}
 		if e, n := days.at(i); n > 0 && !(t.kind == tokSlash && n == 1 && r.partOf(i)) {

@@ -47,6 +47,8 @@ type item struct {
 	group  int8   // index into the herd's groups, -1 none
 	canon  string // canonical name of an ingredient or a product
 	either bool   // a feeder or a water barrel: the word alone does not say
+	tag    bool   // a number that the text gives to a pig as its name
+	stray  bool   // a number in the place of a pig's tag that no pig has
 	near   bool   // a near-miss spelling of a herd's name
 	init   bool   // an initial
 	bent   bool   // a plain word taken for a pig's name

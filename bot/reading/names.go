@@ -15,6 +15,7 @@ type herdName struct {
 	pen    int8
 	group  int8
 	part   bool // a part of a longer name, such as "north" of "north hopper"
+	tag    bool // a pig called by a number
 	number bool // the number at the end of a name: only behind its kind's word
 }
 
@@ -38,6 +39,7 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 			n := none
 			n.pig = int16(i)
 			n.words = nameWords(a.Name)
+			n.tag = len(n.words) == 1 && isDigit(n.words[0][0])
 			out = append(out, n)
 		}
 	}
@@ -132,6 +134,9 @@ func (r *reader) nameAt(i int) (herdName, int) {
 	n := 0
 	for k := range r.names {
 		h := &r.names[k]
+		if h.tag && r.toks[i].tag != tagPig && r.toks[i].tag != tagDoubt {
+			continue
+		}
 		if h.number && !r.afterKind(i, h) || len(h.words) == 1 && len(h.words[0]) == 1 && !h.number && !r.letterHere(i) {
 			continue
 		}
@@ -249,7 +254,7 @@ func (r *reader) nearName(s string) (herdName, bool) {
 	hits := 0
 	for k := range r.names {
 		h := &r.names[k]
-		if len(h.words) != 1 || h.number || len(h.words[0]) < 3 || len(s) < 3 {
+		if len(h.words) != 1 || h.number || h.tag || len(h.words[0]) < 3 || len(s) < 3 {
 			continue
 		}
 		w := h.words[0]

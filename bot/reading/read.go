@@ -25,6 +25,7 @@ func (r *reader) run() Reading {
 	r.tokenize()
 	r.rightSpelling()
 	r.spellOut()
+	r.tagNames()
 	r.build()
 	if len(r.items) == 0 {
 		return r.just(None{Reason: NoneChatter})

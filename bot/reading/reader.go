@@ -46,7 +46,9 @@ type reader struct {
 	answered   bool
 	priceFirst bool  // of a list of purchases the first named its price first
 	soft       []int // where questions begin that nothing but a topic speaks for
-	skip       int   // an item that an earlier span has accounted for, 0 none
+	longestTag int       // how many digits the longest of the pigs' numbers has, 0 none
+	pairs      []tagPair // of two pigs' numbers, one of which is a weight
+	skip       int       // an item that an earlier span has accounted for, 0 none
 }
 
 type carriedDay struct {
@@ -75,6 +77,12 @@ func newReader(c Context, text string) *reader {
 		}
 	}
 	r.names = herdNames(c.Herd, r.pigs)
+	r.longestTag, r.pairs = 0, r.pairs[:0]
+	for k := range r.names {
+		if h := &r.names[k]; h.tag {
+			r.longestTag = max(r.longestTag, len(h.words[0]))
+		}
+	}
 	r.items, r.force = r.items[:0], r.force[:0]
 	r.bias = [numFrames]float32{}
 	r.out, r.left = nil, nil

@@ -21,6 +21,7 @@ const (
 
 // token is one piece of the text with its place in it, in bytes.
 type token struct {
+	tag      tagKind
 	name     bool // stands in a list of new names, so that it is no slip of the pen
 	kind     tokenKind
 	from, to int

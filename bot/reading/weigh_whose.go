@@ -126,7 +126,7 @@ func (r *reader) runOf(ms []measure, k int, s span) int {
 
 func (r *reader) subjectItem(k int, s span) bool {
 	it := &r.items[k]
-	return it.pig >= 0 || it.group >= 0 || it.isAny(whoWords) && !(it.s == "each") && it.s != "old"
+	return it.pig >= 0 || it.stray || it.group >= 0 || it.isAny(whoWords) && !(it.s == "each") && it.s != "old"
 }
 
 func (r *reader) subjectBetween(i, j int, s span) bool {
