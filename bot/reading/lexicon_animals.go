@@ -25,4 +25,4 @@ var animalWords = []entryWords{
 }
 
 // plainAnimal is more plain English, close to words of the trade in spelling.
-const plainAnimal = `stole stolen coast coasts heading headed cousins trailers rattled battled snorted snoring adorable hawk stray moving mopping coping hoping training flavors flavor flavour breeds breed smelling spelling smelled spelled dwelling sharing robbing rubbish wilting titling tracking shocking staking stalking baking faking waking lumpy bumpy grumpy dampen blond blonde bling drooping scratchy hitched lunched trucks tacks stocks wants warms swore swim stale`
+const plainAnimal = `otter otters peppa hazard hazards stole stolen coast coasts heading headed cousins trailers rattled battled snorted snoring adorable hawk stray moving mopping coping hoping training flavors flavor flavour breeds breed smelling spelling smelled spelled dwelling sharing robbing rubbish wilting titling tracking shocking staking stalking baking faking waking lumpy bumpy grumpy dampen blond blonde bling drooping scratchy hitched lunched trucks tacks stocks wants warms swore swim stale`

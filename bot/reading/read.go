@@ -23,6 +23,7 @@ func (r *reader) run() Reading {
 		return got
 	}
 	r.tokenize()
+	r.joinNames()
 	r.rightSpelling()
 	r.spellOut()
 	r.tagNames()
