@@ -139,7 +139,8 @@ func TestHeatAndColdChangeUse(t *testing.T) {
 	require.Equal(t, plain, use(&Weather{HighC: Float(22), LowC: Float(14)}, false))
 	hot := use(&Weather{HighC: Float(34), LowC: Float(22)}, false)
 	require.InDelta(t, 0.82, hot/plain, 0.04)
-	require.InDelta(t, (1+hot/plain)/2, use(&Weather{HighC: Float(34), LowC: Float(22)}, true)/plain, 1e-9)
+	// Pigs that heat slows are a trifle lighter by the end of the day as well.
+	require.InDelta(t, (1+hot/plain)/2, use(&Weather{HighC: Float(34), LowC: Float(22)}, true)/plain, 1e-3)
 	require.InDelta(t, 1.05, use(&Weather{HighC: Float(0), LowC: Float(-10)}, false)/plain, 1e-9)
 }
 

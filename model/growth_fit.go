@@ -10,7 +10,7 @@ import (
 //
 // The table day of pig i of batch k, d days after the batch came, is
 //
-//	start_k + d (1 + herd speed + batch speed_k) + own_i + strayed_i(d) - lost(d)
+//	start_k + d (1 + herd speed + batch speed_k) + own_i + strayed_i(d) - lost_i(d)
 //
 // all of them normal beforehand (growth_prior.go). Given what is shared, the
 // pigs are independent, so each is a small block of its own readings (a
@@ -48,10 +48,11 @@ type growthGroup struct {
 	day     float64 // from which their path counts
 	mean    float64 // of the start on the table
 	sd      float64
-	doubt   float64 // of sd, from 1: how much wider it is taken
-	known   bool    // something says where they stand
-	guessed bool    // the weight said on arrival, or the age, does
-	weanKg  float64 // weight on arrival where it tells fresh weaners, else 0
+	doubt   float64    // of sd, from 1: how much wider it is taken
+	known   bool       // something says where they stand
+	guessed bool       // the weight said on arrival, or the age, does
+	weanKg  float64    // weight on arrival where it tells fresh weaners, else 0
+	heat    []heatStep // hot days, in order
 }
 
 // growthPig is one pig's readings and their solved block. The rows of the block
@@ -84,7 +85,7 @@ func (s growthSpell) sickDays(day float64) float64 {
 }
 
 // growthColumns counts the shared unknowns that one pig knows of: the herd's
-// speed, three biases, its batch's start and its batch's speed.
+// speed, three biases, how heat slows it, its batch's start and its batch's speed.
 const growthColumns = sharedColumns + 2
 
 func (p *growthPig) column(k int) int {
@@ -92,12 +93,6 @@ func (p *growthPig) column(k int) int {
 		return k
 	}
 	return sharedColumns + 2*p.group + k - sharedColumns
-}
-
-// growthDesign is how a pig's path moves with what it shares, so many days after
-// its batch came.
-func growthDesign(days float64) [growthColumns]float64 {
-	return [...]float64{0: days, sharedColumns: 1, sharedColumns + 1: days}
 }
 
 func (h *Herd) growth() *growthFit {
@@ -119,22 +114,36 @@ func (h *Herd) growth() *growthFit {
 		for i, g := range h.Groups {
 			f.startOf(i, g)
 		}
+		f.collectHeat(h)
 		f.pairAlike()
 		f.solve()
 		return f
 	})
 }
 
-// prior is the mean of a pig's path and the design of the shared unknowns but
-// for the biases, on a day.
-func (f *growthFit) prior(p *growthPig, day float64) (mean, days float64) {
+// growthDesign is how a pig's path moves with what it shares.
+type growthDesign [growthColumns]float64
+
+// prior is the mean of a pig's path on a day, and how the path moves with what the
+// pig shares.
+func (f *growthFit) prior(p *growthPig, day float64) (mean float64, design growthDesign) {
 	g := f.groups[p.group]
-	days = day - g.day
-	mean = days - weanedLag(g.weanKg, days)
+	days := day - g.day
+	taken := g.heatTaken(day)
+	mean = days - weanedLag(g.weanKg, days) - heatGainPerFeed*taken
 	for _, s := range p.spells {
 		mean -= sickSlow * s.sickDays(day)
 	}
-	return mean, days
+	return mean, growthDesign{0: days, heatSlow: -taken, sharedColumns: 1, sharedColumns + 1: days}
+}
+
+// shared is what a pig's path has of what it shares, by the fit.
+func (f *growthFit) shared(p *growthPig, design growthDesign) float64 {
+	sum := 0.0
+	for c, x := range design {
+		sum += x * f.theta[p.column(c)]
+	}
+	return sum
 }
 
 // growthMoment is a day as a pig's path counts it: days since its batch came,
@@ -196,6 +205,7 @@ func (f *growthFit) startShared() {
 	set(biasTape, 0, readingErrors[ByTape].bias)
 	set(biasEye, 0, readingErrors[ByEye].bias)
 	set(biasHanging, 0, readingErrors[byHanging].bias)
+	set(heatSlow, 0, heatGainPerFeedSD)
 	for k, g := range f.groups {
 		set(sharedColumns+2*k, g.mean, g.sd*g.doubt)
 		set(sharedColumns+2*k+1, 0, groupSpeedSD)

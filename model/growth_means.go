@@ -97,9 +97,8 @@ func (f *growthFit) solveMeans() {
 			part.coef = gain / pigs
 			share := part.n / pigs
 			total += kg * share
-			prior, days := f.prior(p, r.day)
+			prior, design := f.prior(p, r.day)
 			mean -= (kg + gain*(prior+dot(part.q, p.v)-part.table)) * share
-			design := growthDesign(days)
 			for k, q := range part.q {
 				for c, x := range p.u[k*growthColumns : (k+1)*growthColumns] {
 					design[c] -= q * x

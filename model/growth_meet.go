@@ -21,8 +21,7 @@ func (f *growthFit) stand(p *growthPig, day float64) (mean, variance float64) {
 // variance of its own path there and its covariance with the pig's readings, seen
 // through their block; no weighings of several pigs.
 func (f *growthFit) seenFrom(p *growthPig, day, own float64, q []float64) (mean, variance float64) {
-	mean, days := f.prior(p, day)
-	design := growthDesign(days)
+	mean, design := f.prior(p, day)
 	for k, y := range q {
 		mean += y * p.v[k]
 		for c, x := range p.u[k*growthColumns : (k+1)*growthColumns] {

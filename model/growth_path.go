@@ -44,9 +44,8 @@ func (f *growthFit) path(p *growthPig, day float64) float64 {
 		return mean
 	}
 	at := f.moment(p, day)
-	mean, days := f.prior(p, day)
-	k := sharedColumns + 2*p.group
-	mean += f.theta[k] + days*(f.theta[0]+f.theta[k+1])
+	mean, design := f.prior(p, day)
+	mean += f.shared(p, design)
 	if t := p.tail; t.holds(at) {
 		return mean + t.stillW + at.faded*t.speedW
 	}
@@ -64,12 +63,12 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 	g := make([]float64, f.means.block.n)
 	qs, moments := make([][]float64, len(terms)), make([]growthMoment, len(terms))
 	for i, t := range terms {
-		prior, days := f.prior(t.pig, t.day)
+		prior, design := f.prior(t.pig, t.day)
 		moments[i] = f.moment(t.pig, t.day)
 		q := f.seen(t.pig, moments[i])
 		qs[i] = q
 		mean += t.n * t.coef * (prior + dot(q, t.pig.v))
-		for c, x := range growthDesign(days) {
+		for c, x := range design {
 			for k, y := range q {
 				x -= y * t.pig.u[k*growthColumns+c]
 			}
@@ -112,7 +111,7 @@ func (f *growthFit) sum(terms ...growthTerm) (mean, variance float64) {
 // sum for the commonest case: no weighings of several pigs, one day each.
 func (f *growthFit) apart(p *growthPig, day, coef float64, h []float64) float64 {
 	at := f.moment(p, day)
-	design := growthDesign(day - f.groups[p.group].day)
+	_, design := f.prior(p, day)
 	known := 0.0
 	if t := p.tail; t.holds(at) {
 		for c := range design {

@@ -92,8 +92,8 @@ func (f *growthFit) finishRow(p *growthPig, i int) {
 	scale := 1 / math.Sqrt(math.Max(left, 1e-12))
 	row[i] = 1 / scale
 
-	mean, days := f.prior(p, r.day)
-	v, u := r.table+(r.kg-r.kgAt)/r.gain-mean, growthDesign(days)
+	mean, u := f.prior(p, r.day)
+	v := r.table + (r.kg-r.kgAt)/r.gain - mean
 	if r.err.column != biasNone {
 		u[r.err.column] = r.kgAt / r.gain
 	}

@@ -53,11 +53,13 @@ const (
 	sickDays   = 7
 )
 
-// Which shared error a reading carries, besides its own.
+// What all pigs of a herd share. The biases are which error a reading shares with
+// others of its kind, besides its own.
 const (
 	biasTape = iota + 1 // columns of the shared unknowns; 0 is the herd's speed
 	biasEye
 	biasHanging
+	heatSlow // how much heat slows, off heatGainPerFeed
 	sharedColumns
 	biasNone = -1
 )

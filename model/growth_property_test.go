@@ -58,6 +58,11 @@ func drawSeasonFrom(t *rapid.T, leastKg float64) []Record {
 			})
 		}
 	}
+	for range rapid.IntRange(0, 3).Draw(t, "hot days") {
+		day := growthStart + Day(rapid.IntRange(0, 80).Draw(t, "hot day"))
+		high := rapid.Float64Range(15, 40).Draw(t, "high")
+		records = append(records, Record{ID: fmt.Sprint("hot", day, high), On: day, At: day.At(400, time.UTC), Fact: Weather{HighC: Float(high)}})
+	}
 	if rapid.Bool().Draw(t, "sick") {
 		day := growthStart + 20
 		records = append(records, Record{ID: "sick", On: day, At: day.At(600, time.UTC), Fact: Sick{Animals: []string{"pig0"}}})

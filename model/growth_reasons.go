@@ -13,6 +13,7 @@ import "slices"
 //	table_gain       Q: kg a day that the published table gives at this weight
 //	tape_bias        Q: percent that the herd's tape reads high (minus: low), percent SD
 //	sick_slow        Names: pigs; On: since; counted as half growth while sick
+//	heat_slow        On: the day asked about; Q: hot days known of the month before it, kg that each pig is taken to have lost by them
 //	reading_doubted  Names: pigs; On; Q: kg as read; hardly counted
 //	past_table       Q: kg from which the table is extrapolated
 //
@@ -31,6 +32,7 @@ const (
 	ReasonTableGain      = "table_gain"
 	ReasonTapeBias       = "tape_bias"
 	ReasonSickSlow       = "sick_slow"
+	ReasonHeatSlow       = "heat_slow"
 	ReasonReadingDoubted = "reading_doubted"
 	ReasonPastTable      = "past_table"
 	ReasonWeighNone      = "weigh_none"
@@ -124,6 +126,7 @@ func (f *growthFit) pathReasons(pigs []*growthPig, on Day, s growthState) []Reas
 		{Code: ReasonHerdSpeed, Q: []Quantity{{100 * speed, Percent}, {100 * sd, Percent}}},
 		{Code: ReasonTableGain, Q: []Quantity{{gain, KilogramsPerDay}}},
 	}
+	out = append(out, f.heatReason(pigs, on, gain)...)
 	for _, p := range pigs {
 		for _, sp := range p.spells {
 			if sp.from <= float64(on) && sp.to+14 >= float64(on) {

@@ -76,9 +76,8 @@ func (f *growthFit) placeOf(p *growthPig, i int) float64 {
 		mean, _ := f.sum(growthTerm{p.alone(), day, 1})
 		return mean
 	}
-	mean, days := f.prior(p, day)
-	k := sharedColumns + 2*p.group
-	mean += f.theta[k] + days*(f.theta[0]+f.theta[k+1])
+	mean, design := f.prior(p, day)
+	mean += f.shared(p, design)
 	for j, x := range p.own.row(i) {
 		mean += x * p.w[j]
 	}
@@ -96,7 +95,7 @@ func (f *growthFit) placeOf(p *growthPig, i int) float64 {
 // are fitted.
 func (f *growthFit) leftOut(p *growthPig, i int) (off, spread float64) {
 	precision := 0.0
-	var design [growthColumns]float64
+	var design growthDesign
 	for k := i; k < p.block.n; k++ {
 		l := p.inverse.row(k)[i]
 		precision += l * l

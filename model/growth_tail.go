@@ -10,7 +10,7 @@ type growthTail struct {
 	still, speed   []float64
 	ofStill, both  float64 // squares and product of the two directions
 	ofSpeed        float64
-	stillU, speedU [growthColumns]float64
+	stillU, speedU growthDesign
 	stillW, speedW float64
 }
 

@@ -13,6 +13,7 @@ var reasonSentences = catalogue{
 	"table_gain":      "The published table gains {q0} at this weight.",
 	"tape_bias":       "Your tape reads {q0:sign} against the scale (give or take {q1}); allowed for.",
 	"sick_slow":       "{N} sick since {on}: counted as half growth.",
+	"heat_slow":       "Heat slowed them: {q0|hot day|hot days} within a month, about {q1} each.",
 	"reading_doubted": "{N} {q0} on {on} fits badly with the rest: hardly counted.",
 	"past_table":      "Above {q0} the table ends: an extrapolation.",
 	"weigh_none":      "Nothing was weighed yet.",
