@@ -5,6 +5,12 @@ import "strings"
 // countedThings takes numbers out of the reckoning that count things of no
 // concern: "95 likes", "14 people", "3 hours of sleep".
 func (r *reader) countedThings() {
+	if r.todoHead() > 0 { // a list of things to do tells nothing that was done
+		for k := range r.items {
+			r.blank(k)
+		}
+		return
+	}
 	for k := 0; k+1 < len(r.items); k++ {
 		it, n := &r.items[k], &r.items[k+1]
 		if it.kind != itNum || it.soft || it.ord || n.gap != gapNone || n.kind != itWord || it.v != float64(int(it.v)) {
@@ -33,12 +39,12 @@ func (r *reader) strangeNoun(n *item) bool {
 func (r *reader) didTheThing() {
 	for k := range r.items {
 		it := &r.items[k]
-		if it.s != "did" && it.s != "did the" || it.quest || k > 0 && it.gap < gapComma && !r.fillersBefore(k) {
+		if it.s != "did" && it.s != "did the" && it.s != "did all" || it.quest || k > 0 && it.gap < gapComma && !r.fillersBefore(k) {
 			continue
 		}
 		for n := k + 1; n < len(r.items) && n <= k+3; n++ {
 			x := &r.items[n]
-			if x.feeder >= 0 || x.barrel >= 0 || x.isAny(setOf(sFeeder, sBarrel, sWallow, sBoth, sAll)) && !x.is(sPigs) {
+			if x.feeder >= 0 || x.barrel >= 0 || x.isAny(setOf(sFeeder, sBarrel, sWallow, sBoth, sAll, sWatered)) && !x.is(sPigs) || x.s == "waters" || x.s == "water" || x.s == "feed" {
 				it.sense.drop(sAsk)
 				it.sense.drop(sAskSure)
 				it.sense.add(sFiller)

@@ -47,6 +47,10 @@ func (r *reader) vet(s span, from int) {
 			r.none(NonePlan, s)
 		}
 	case fSpend:
+		if r.strangersMoney(s) {
+			r.takeBack(s, from)
+			return
+		}
 		if r.goingRate(s) {
 			r.takeBack(s, from)
 			r.none(NoneHearsay, s)
@@ -72,7 +76,7 @@ func (r *reader) vet(s span, from int) {
 			r.none(NoneFuture, s)
 			return
 		}
-		if r.c.LastNudge == nil && (r.otherWords(s) > 2 || s.frame == fSnooze && r.namesOurs(s)) {
+		if r.c.LastNudge == nil && (r.otherWords(s) > 2 || s.frame == fSnooze && (r.namesOurs(s) || r.tradeBeside(s))) {
 			r.takeBack(s, from)
 		}
 	case fAsk:
@@ -84,6 +88,10 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fMove:
+		if r.penHeading(s) {
+			r.takeBack(s, from)
+			return
+		}
 		if r.force[s.i] == 0 && !r.has(s, sMove) && !r.has(s, sInUse) && (r.otherWords(s) > 4 || r.strangeWords(s) > 0 && !r.saysWho(s)) {
 			r.takeBack(s, from)
 		}
@@ -104,6 +112,11 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fAlarm:
+		if r.nobodyOut(s) {
+			r.takeBack(s, from)
+			r.none(NoneNegation, s)
+			return
+		}
 		if k := r.find(s, sBackIn); k >= 0 && r.items[k].s == "caught" && r.openAlarm(model.AlarmOut) == nil {
 			r.takeBack(s, from)
 		}

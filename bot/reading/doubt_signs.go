@@ -25,6 +25,17 @@ func (r *reader) otherWords(s span) int {
 	return n
 }
 
+// penHeading says that a span is but the name of a pen that heads what follows:
+// "Birch: fence 5,1".
+func (r *reader) penHeading(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.pen < 0 && !it.is(sPen) && !it.is(sFiller) {
+			return false
+		}
+	}
+	return r.items[s.j-1].label && s.j < len(r.items)
+}
+
 // penBehind is the item of a pen's name in a span or right behind it, 0 if there
 // is none.
 func (r *reader) penBehind(s span) int {
@@ -323,6 +334,34 @@ func (r *reader) namesOurs(s span) bool {
 func (r *reader) saysWho(s span) bool {
 	for k := s.i; k < s.j; k++ {
 		if it := &r.items[k]; it.pig >= 0 || it.group >= 0 || it.isAny(whoWords) && !it.is(sPigs) {
+			return true
+		}
+	}
+	return false
+}
+
+// nobodyOut says that the alarm is denied: "no pigs out", "nobody is out".
+func (r *reader) nobodyOut(s span) bool {
+	out := r.find(s, sOut)
+	if out < 0 {
+		return false
+	}
+	for k := out; k >= 0 && k >= out-3; k-- {
+		switch r.items[k].s {
+		case "no", "none", "nobody", "no one", "zero", "nobody's", "neither", "noone":
+			return true
+		}
+		if k < out && r.items[k+1].gap >= gapComma {
+			return false
+		}
+	}
+	return false
+}
+
+// tradeBeside says that a word of the trade stands in the text outside of a span.
+func (r *reader) tradeBeside(s span) bool {
+	for k := range r.items {
+		if it := &r.items[k]; (k < s.i || k >= s.j) && (it.isAny(tradeSenses) || it.kind == itThing) && !it.is(sFiller) {
 			return true
 		}
 	}

@@ -19,12 +19,8 @@ func (r *reader) mood(s span) string {
 			return NonePlan
 		}
 	}
-	for k := s.i; k > r.sentenceStart(s.i) && r.items[k].gap == gapNone; k-- { // "tomorrow I filled the hopper"
-		if p := &r.items[k-1]; p.kind == itDay && p.day.form == dayOffset && p.day.a > 0 {
-			return NoneFuture
-		} else if !p.is(sFiller) {
-			break
-		}
+	if why := r.headMood(s); why != "" {
+		return why
 	}
 	ours, number := false, false
 	for k := s.i; k < s.j; k++ {
@@ -43,9 +39,11 @@ func (r *reader) mood(s span) string {
 		case it.is(sForeign) && r.householdDid(k):
 		case it.is(sForeign) && s.frame == fGone && r.has(s, sSold) && k > 0 && (r.items[k-1].s == "to" || k > 1 && r.items[k-2].s == "to" && r.items[k-1].is(sFiller)): // the buyer
 		case it.is(sForeign) && k < s.i && ours && r.clauseEnd(k) <= s.i && s.frame != fAlarm: // "the kids helped: big hopper 158"
+		case it.is(sForeign) && ours && r.spokenFor(k, s.j) && !r.quoteHas(s, "his", "her", "their", "theirs"): // "my neighbor came by and we weighed otis"
 		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
 			return NoneForeign
 		case it.is(sHearsay) && s.frame == fDrug && r.quoteHas(span{0, r.sentenceStart(s.i), s.j}, "vet", "the vet", "vet gave", "vet came", "per vet"):
+		case it.is(sHearsay) && ours && r.oneOfUs(k):
 		case it.is(sHearsay) && s.frame != fArrive && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
 			return NoneHearsay
 		case it.s == "if" && k > 0 && r.ifNot(k-1) && k < s.j-1 && !r.toldBefore(k, s):
@@ -91,7 +89,9 @@ func (r *reader) toldBefore(k int, s span) bool {
 }
 
 // household are those who do the chores too.
-var household = map[string]bool{"wife": true, "my wife": true, "husband": true, "my husband": true, "kids": true, "the kids": true, "kid": true, "my son": true, "my daughter": true}
+var household = map[string]bool{"wife": true, "my wife": true, "husband": true, "my husband": true, "kids": true, "the kids": true, "kid": true, "my son": true, "my daughter": true,
+	"son": true, "daughter": true, "mom": true, "mum": true, "dad": true, "mother": true, "father": true, "grandma": true, "hubby": true, "missus": true, "the wife": true, "the boys": true, "the girls": true,
+	"the boy": true, "the girl": true, "sitter": true, "the sitter": true, "pig sitter": true, "hired hand": true, "the kid": true, "my boy": true, "my girl": true, "my mom": true, "my dad": true, "esposo": true, "esposa": true, "my partner": true, "partner": true}
 
 // householdDid says that one of the house did what is told: "my wife topped off
 // the wallow".
@@ -122,6 +122,7 @@ func (r *reader) vetGave(s span) bool {
 var tellers = map[string]bool{
 	"vet": true, "label": true, "tag": true, "scale": true, "tape": true, "tester": true, "fence tester": true, "meter": true, "voltmeter": true,
 	"gauge": true, "gage": true, "thermometer": true, "display": true, "readout": true, "receipt": true, "invoice": true, "bill": true, "charger": true, "energizer": true,
+	"wife": true, "my wife": true, "husband": true, "my husband": true, "my son": true, "my daughter": true, "the kids": true, "kuya": true, "sitter": true, "the sitter": true, "our scale": true,
 }
 
 func (r *reader) fromVet(k int) bool {

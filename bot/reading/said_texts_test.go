@@ -110,3 +110,19 @@ the old one is full => clarify about=refill
 did you fill the big hopper => ask topic=feed_left
 `)
 }
+
+// TestHeadGoverns reads texts whose head says that nothing of theirs is recorded.
+func TestHeadGoverns(t *testing.T) {
+	readsRows(t, "orchard-july", "2026-07-25T07:20", `
+next week I mix 3 batches => none
+tomorrow I fill the hopper, today no => none
+my cousin in Ohio lost 40 pigs to fever => none
+the pigs of our neighbor is sick, 4 died already => none
+if the price goes to two dollars a pound we would sell otis => none
+my neighbor came by and we weighed otis 204 => weigh animals=Otis weight_kg=92.53
+wife says shed barrel empty => water barrel=shed fraction=0 seen=true
+neighbor says the shed barrel looks empty => none
+no pigs out today => none
+pigs out, no one around => alarm what=out
+`)
+}

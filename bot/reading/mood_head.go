@@ -1,0 +1,125 @@
+package reading
+
+import "strings"
+
+// What stands at the head of a sentence, or of the whole text, governs all of it.
+
+// headMood says why a factual span records nothing because of what stands before
+// it in its sentence: a day to come, somebody else's animals; or because a list
+// of things to do begins the text.
+func (r *reader) headMood(s span) string {
+	if n := r.todoHead(); n > 0 && s.i >= n {
+		return NonePlan
+	}
+	start := r.sentenceStart(s.i)
+	for k := start; k < s.i; k++ {
+		it := &r.items[k]
+		if firstWord(it.s) == "if" && it.s != "if i remember right" || it.s == "unless" || it.is(sIf) && !it.is(sFiller) {
+			return NonePlan // "if the price goes up we would sell ulan"
+		}
+		if !it.is(sFiller) && !it.is(sAnd) {
+			break
+		}
+	}
+	for k := s.i; k > start && r.items[k].gap < gapComma; k-- {
+		p := &r.items[k-1]
+		if p.kind == itDay && p.day.form != dayWeekday && !p.day.every || p.kind == itWord && r.turnsBack(k-1) {
+			if p.kind == itDay && (p.day.form == dayOffset && p.day.a > 0) && r.onlySmallBefore(k-1) {
+				return NoneFuture // "next week I mix 3 batches"
+			}
+			break
+		}
+	}
+	if !ofAnimals[s.frame] || r.namesThing(s) {
+		return ""
+	}
+	for k := start; k < s.i; k++ {
+		it := &r.items[k]
+		if it.is(sForeign) && !household[it.s] && it.pig < 0 && !r.spokenFor(k, s.i) && !r.householdDid(k) {
+			return NoneForeign
+		}
+	}
+	return ""
+}
+
+// ofAnimals are the frames that tell of animals, so that whose they are matters.
+var ofAnimals = map[frame]bool{fSick: true, fGone: true, fWeigh: true, fDrug: true}
+
+// turnsBack says that the word at item k turns away from what was said before.
+func (r *reader) turnsBack(k int) bool {
+	switch r.items[k].s {
+	case "but", "so", "anyway", "now", "already":
+		return true
+	}
+	return false
+}
+
+// onlySmallBefore says that nothing but small words stands before item k in its
+// clause.
+func (r *reader) onlySmallBefore(k int) bool {
+	for n := r.clauseFrom(k); n < k; n++ {
+		if !r.items[n].is(sFiller) {
+			return false
+		}
+	}
+	return true
+}
+
+// namesThing says that a span names a pig or a thing of the herd.
+func (r *reader) namesThing(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.pig >= 0 && !it.near || it.feeder >= 0 || it.barrel >= 0 || it.pen >= 0 || it.group >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// spokenFor says that the person speaks of what is their own between items k and
+// end: "the neighbor came by and we weighed them".
+func (r *reader) spokenFor(k, end int) bool {
+	for n := k + 1; n < end; n++ {
+		switch r.items[n].s {
+		case "i", "we", "me", "us", "our", "ours", "my", "mine", "i've", "we've", "ive", "weve", "i'm", "im":
+			return true
+		}
+		if r.items[n].kind == itName {
+			return true
+		}
+	}
+	return false
+}
+
+// todoHead is the item behind a first line that opens a list of things to do, "to
+// do Sunday:", 0 if none does.
+func (r *reader) todoHead() int {
+	n := r.lineEnd(0)
+	if n >= len(r.items) || !r.items[n-1].label {
+		return 0
+	}
+	for k := range n {
+		it := &r.items[k]
+		if it.number() && !it.soft {
+			return 0
+		}
+		if it.is(sPlan) || strings.HasPrefix(it.s, "to do") || it.s == "todo" || it.kind == itDay && (it.day.form == dayOffset && it.day.a > 0 || it.day.mod > 0) {
+			return n
+		}
+	}
+	return 0
+}
+
+// oneOfUs says that the word of hearsay at item k is about what one of the house
+// saw: "wife says east tank empty". Strangers have no business at the barrels.
+func (r *reader) oneOfUs(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-3 && r.items[n].gap <= gapAnd; n-- {
+		it := &r.items[n]
+		if household[it.s] || !it.known && it.capital && n == r.sentenceStart(k) {
+			return true
+		}
+		if it.is(sForeign) || it.s == "they" || it.s == "he" || it.s == "she" {
+			return false
+		}
+	}
+	return false
+}
