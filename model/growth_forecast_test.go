@@ -92,6 +92,21 @@ func TestForecastAmongPenMates(t *testing.T) {
 	r.need(t, 4.4, 5.2)
 }
 
+// Most people weigh all their pigs: the herd's pigs known together, to the same
+// week, each forecast from all. What they have in common is then known, which is
+// the best that a first batch can do.
+func TestForecastOfPigsKnownTogether(t *testing.T) {
+	pigs := trialPigs(t)
+	r := row{name: "all 36 known together"}
+	known := map[int][]model.Record{}
+	for _, weeks := range []int{3, 5, 7} {
+		known[weeks] = trialRecords(pigs, trialStart, weeks)
+	}
+	r.two, r.four, r.ninety = forecast(t, pigs, func(_ trialPig, weeks int) []model.Record { return known[weeks] })
+	head(t, len(pigs))
+	r.need(t, 4.0, 5)
+}
+
 // The mean of a pen strays less than one pig does, but not by the square root of
 // their number: pigs of a herd err together.
 func TestForecastOfPenMeans(t *testing.T) {
