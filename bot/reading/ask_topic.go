@@ -174,7 +174,7 @@ func (r *reader) askedOfThings(s span, scores map[string]float32) {
 	if r.asksHeat(s) {
 		scores["heat"] += 5
 	}
-	if pigs > 0 && things == 0 && scores["sizes"] > 0 && r.quoteHas(s, "how big", "how large") && !r.has(s, sPen) && !r.has(s, sWallow) && !r.quoteHas(s, "for", "need") {
+	if pigs > 0 && things == 0 && scores["sizes"] > 0 && scores["growth"] == 0 && r.quoteHas(s, "how big", "how large") && !r.has(s, sPen) && !r.has(s, sWallow) && !r.quoteHas(s, "for", "need") {
 		scores["weight"] += 3
 		scores["sizes"] *= 0.3
 	}

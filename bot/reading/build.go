@@ -25,6 +25,9 @@ func (r *reader) build() {
 			case ";":
 				gap = max(gap, gapSemi)
 			case ".", "!", "…":
+				if t.s == "." && i > 0 && titles[r.toks[i-1].s] {
+					break // "sold to Mr. Hale"
+				}
 				gap = max(gap, gapStop)
 			case "?":
 				gap = max(gap, gapStop)
@@ -93,6 +96,9 @@ func (r *reader) build() {
 		i += n
 	}
 }
+
+// titles are words before a name whose full stop ends no sentence.
+var titles = map[string]bool{"mr": true, "mrs": true, "ms": true, "dr": true, "messrs": true, "st": true}
 
 // markQuestion marks the items of the sentence so far as part of a question.
 func (r *reader) markQuestion() {

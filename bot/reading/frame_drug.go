@@ -87,7 +87,7 @@ func (r *reader) fillDrug(s span) {
 	}
 	draft := r.draft(act(sel.names(r)), s)
 	r.bareHour(&draft, s)
-	if !sel.any || sel.lost {
+	if !sel.any || sel.lost || r.oneOf(s) && r.anyNamed() && len(sel.pigs) != 1 {
 		c := Clarify{About: about, Code: "which_animal", Want: "animals", Draft: []Entry{draft}}
 		if worm {
 			e := draft

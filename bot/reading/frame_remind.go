@@ -175,3 +175,13 @@ func (r *reader) wordsWithout(i, j int) string {
 	}
 	return out
 }
+
+// remindsHere says that a wish to be reminded begins in the middle of a sentence
+// without a mark: "fair weigh in is the 22nd remind me the 21st to wash plum".
+func (r *reader) remindsHere(k int) bool {
+	if w := r.items[k].s; !strings.HasPrefix(w, "remind me") && !strings.HasPrefix(w, "remind us") {
+		return false
+	}
+	p := &r.items[k-1]
+	return !p.isAny(setOf(sPlan, sNot, sAsk, sPronoun)) && p.s != "you" && p.s != "to" && p.s != "please" && p.s != "that"
+}

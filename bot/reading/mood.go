@@ -22,6 +22,9 @@ func (r *reader) mood(s span) string {
 	if why := r.headMood(s); why != "" {
 		return why
 	}
+	if r.tellsOfOthers(s) {
+		return NoneForeign
+	}
 	ours, number := false, false
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
@@ -36,6 +39,9 @@ func (r *reader) mood(s span) string {
 		}
 		switch {
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
+		case it.is(sForeign) && s.frame == fAlarm && r.placeBefore(k): // "pigs at the neighbor's"
+		case it.s == "no" && s.frame == fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sPigs, sOut)) && !r.items[k+1].isAny(setOf(sNoWater, sNoFeed)) && r.has(s, sOut):
+			return NoneNegation // "no pigs out"
 		case it.is(sForeign) && r.householdDid(k):
 		case it.is(sForeign) && s.frame == fGone && r.has(s, sSold) && k > 0 && (r.items[k-1].s == "to" || k > 1 && r.items[k-2].s == "to" && r.items[k-1].is(sFiller)): // the buyer
 		case it.is(sForeign) && k < s.i && ours && r.clauseEnd(k) <= s.i && s.frame != fAlarm: // "the kids helped: big hopper 158"

@@ -37,6 +37,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.correction(); ok {
 		return got
 	}
+	if r.headedPlan() {
+		return r.just(None{Reason: NonePlan})
+	}
 	r.readItems()
 	return r.settle()
 }
@@ -129,7 +132,7 @@ func (r *reader) readItems() {
 // knowsMore lets an emergency stand whatever the mood: alarms are never asked
 // about.
 func (r *reader) knowsMore(why string, s span) bool {
-	return s.frame == fAlarm && why != NoneForeign && why != NoneHearsay && why != NonePlan && why != NoneFuture
+	return s.frame == fAlarm && why != NoneNegation && why != NoneForeign && why != NoneHearsay && why != NonePlan && why != NoneFuture
 }
 
 // forceFrames settles what needs no weighing up: questions, notes and
@@ -151,7 +154,7 @@ func (r *reader) forceFrames() {
 			continue
 		}
 		switch {
-		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k)) && !r.isQuestion(k):
+		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k) || r.remindsHere(k)) && !r.isQuestion(k):
 			end := r.sentenceEnd(k)
 			r.forceRange(k, end, fRemind)
 		case it.is(sBackIn) && it.pig < 0 && (len(r.items) == 1 || r.openAlarm(model.AlarmOut) != nil && k == r.sentenceStart(k)):

@@ -1,0 +1,88 @@
+package reading
+
+import "strings"
+
+// tellsOfOthers says that the sentence of a span has other people or their animals
+// for its subject, "my cousin lost 40 pigs to swine fever", "the pigs of our
+// neighbor are sick, 4 died", and names nothing of ours.
+func (r *reader) tellsOfOthers(s span) bool {
+	switch s.frame {
+	case fSick, fGone, fDrug, fWeigh, fAlarm:
+	default:
+		return false
+	}
+	begin := r.sentenceStart(s.i)
+	others := false
+	for k := begin; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.pig >= 0 && !it.near, it.feeder >= 0, it.barrel >= 0, it.pen >= 0 && it.kind == itThing, it.s == "ours", it.s == "mine", it.s == "my pigs", it.s == "our pigs", it.s == "all my pigs", it.s == "all our pigs":
+			return false
+		case it.is(sForeign) && !household[it.s] && k < s.i+2:
+			others = others || r.owns(k)
+		}
+	}
+	return others
+}
+
+// owns says that the other people at item k are told to have animals, or that
+// something befell theirs.
+func (r *reader) owns(k int) bool {
+	if w := r.items[k].s; strings.HasSuffix(w, "'s") || strings.HasSuffix(w, "s'") {
+		return !r.placeBefore(k)
+	}
+	for n := max(0, k-3); n < k; n++ {
+		if r.items[n].s == "of" || r.items[n].s == "belonging to" {
+			return true
+		}
+	}
+	for n := k + 1; n < len(r.items) && n <= k+7 && r.items[n].gap < gapComma; n++ {
+		switch it := &r.items[n]; {
+		case it.isAny(setOf(sDied, sLost)), it.s == "had", it.s == "has", it.s == "has had", it.s == "they had", it.s == "keeps", it.s == "raises", it.s == "says", it.s == "told me", it.s == "lost":
+			return true
+		case it.s == "helped", it.s == "came", it.s == "came over", it.s == "gave", it.s == "and i", it.s == "stopped":
+			return false
+		}
+	}
+	return false
+}
+
+// placeBefore says that what stands at item k is a place: "pigs at the neighbor's".
+func (r *reader) placeBefore(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-2; n-- {
+		switch r.items[n].s {
+		case "at", "in", "to", "into", "on", "over at", "over to", "over in":
+			return true
+		}
+		if !r.items[n].is(sFiller) {
+			break
+		}
+	}
+	return false
+}
+
+// headings begin a list of what is to be done.
+var headings = map[string]bool{
+	"to do": true, "todo": true, "to-do": true, "todo list": true, "to do list": true, "plan": true, "plans": true, "shopping": true, "shopping list": true,
+	"to buy": true, "still to do": true, "need": true, "needs": true, "jobs": true, "tasks": true, "next": true, "tomorrow": true, "need to": true,
+}
+
+// headedPlan says that a text of several lines is a list of what is still to be
+// done: "to do Sunday:" with the chores below.
+func (r *reader) headedPlan() bool {
+	if len(r.items) < 4 || r.c.LastNudge != nil || !strings.Contains(r.text, "\n") {
+		return false
+	}
+	for k := 0; k < 4 && k < len(r.items); k++ {
+		if k > 0 && r.items[k].gap >= gapStop {
+			return false
+		}
+		if r.items[k].label {
+			return headings[r.items[0].s] || k > 0 && headings[r.items[k].s]
+		}
+		if r.items[k].number() && !r.items[k].soft {
+			return false
+		}
+	}
+	return false
+}
