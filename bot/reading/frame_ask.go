@@ -12,6 +12,15 @@ func (r *reader) fillAsk(s span) {
 	topic, score := r.topicOf(s)
 	a := Ask{Topic: topic}
 	sel := r.selectPigs(s.i, s.j)
+	if sel.stray { // a number that no pig has
+		r.useAll(s)
+		r.whichPig("ask", s, r.draft(a, s), func(n []string) Act {
+			b := a
+			b.Animals = n
+			return b
+		})
+		return
+	}
 	if sel.any && !sel.all && len(sel.pigs) > 0 {
 		a.Animals = sel.names(r)
 		if r.subjectFromText(s) {

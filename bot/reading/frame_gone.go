@@ -60,6 +60,15 @@ func (r *reader) fillGone(s span) {
 		}
 		it.used = true
 	}
+	if sel.stray && how != "" { // a number that no pig has
+		r.useAll(s)
+		r.whichPig("gone", s, r.draft(Fact{g}, s), func(n []string) Act {
+			v := g
+			v.Animals = n
+			return Fact{v}
+		})
+		return
+	}
 	if count == 0 && !sel.any && (r.quoteHas(s, "a", "one") || r.quoteHas(s, "found one dead", "lost one", "lost a pig", "lost a", "dead pig")) {
 		count = 1
 	}

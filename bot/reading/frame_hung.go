@@ -58,6 +58,18 @@ func (r *reader) hung(s span) {
 		}
 	}
 	names := sel.pigs
+	if sel.stray { // a number that no pig has
+		r.useAll(s)
+		r.whichPig("gone", s, r.draft(Fact{g}, s), func(n []string) Act {
+			v := g
+			v.Animals = n
+			if len(hungs) == 1 {
+				v.HangingKg = model.Float(hungs[0].kg)
+			}
+			return Fact{v}
+		})
+		return
+	}
 	told := g
 	told.Animals = sel.names(r)
 	if len(names) == 0 || sel.all {

@@ -45,6 +45,11 @@ func (r *reader) fillMove(s span) {
 	_ = near
 	sel := r.selectPigs(s.i, s.j)
 	m := model.Move{Pen: pen}
+	if sel.stray || r.movesSome(s, sel) {
+		r.useAll(s)
+		r.whichPig("move", s, r.draft(Fact{m}, s), func(n []string) Act { return Fact{model.Move{Pen: pen, Animals: n}} })
+		return
+	}
 	if sel.any && !sel.all && len(sel.pigs) > 0 {
 		m.Animals = sel.names(r)
 	}
@@ -56,6 +61,24 @@ func (r *reader) fillMove(s span) {
 		}
 	}
 	r.emit(Fact{m}, s)
+}
+
+// movesSome says that but some of the pigs moved, and not which: "moved 2 to the
+// creek pen" where the pigs have names.
+func (r *reader) movesSome(s span, sel selection) bool {
+	if len(sel.pigs) > 0 || !r.anyNamed() {
+		return false
+	}
+	for k := s.i + 1; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itNum || it.soft || it.ord || it.used || it.v < 1 || it.v >= float64(r.alive) || it.v != float64(int(it.v)) || !r.items[k-1].is(sMove) || it.gap > gapNone {
+			continue
+		}
+		if k+1 < s.j && r.items[k+1].gap == gapNone && (r.items[k+1].is(sPigs) || r.items[k+1].s == "to" || r.items[k+1].is(sMove) || r.items[k+1].s == "of") {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reader) quoteBefore(k int, word string) bool {

@@ -137,7 +137,7 @@ func (r *reader) nameAt(i int) (herdName, int) {
 		if h.tag && r.toks[i].tag != tagPig && r.toks[i].tag != tagDoubt {
 			continue
 		}
-		if h.number && !r.afterKind(i, h) || len(h.words) == 1 && len(h.words[0]) == 1 && !h.number && !r.letterHere(i) {
+		if h.number && !r.afterKind(i, h) || len(h.words) == 1 && len(h.words[0]) == 1 && !h.number && !h.tag && !r.letterHere(i) {
 			continue
 		}
 		m := matchName(h.words, r.toks[i:])

@@ -44,8 +44,8 @@ type reader struct {
 	judge      judge
 	setUp      setUpState
 	answered   bool
-	priceFirst bool  // of a list of purchases the first named its price first
-	soft       []int // where questions begin that nothing but a topic speaks for
+	priceFirst bool      // of a list of purchases the first named its price first
+	soft       []int     // where questions begin that nothing but a topic speaks for
 	longestTag int       // how many digits the longest of the pigs' numbers has, 0 none
 	pairs      []tagPair // of two pigs' numbers, one of which is a weight
 	skip       int       // an item that an earlier span has accounted for, 0 none

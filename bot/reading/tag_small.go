@@ -40,10 +40,30 @@ func (r *reader) smallTag(i, p int) tagKind {
 	if r.weighedBehind(i) && (r.beginsPart(i, p) || p > 0 && r.toks[p].kind == tokNum && r.toks[p-1].tag != noTag) {
 		return tagPig
 	}
-	if r.beginsPart(i, p) {
-		return r.tagBegins(i, many)
+	switch {
+	case !r.beginsPart(i, p):
+		return noTag
+	case listed && r.pigsDo(i):
+		return tagPig
 	}
-	return noTag
+	return r.tagBegins(i, many)
+}
+
+// pigsDo says that what stands behind the list of tags that begins at token i is
+// told of pigs: "1 and 3 off feed", "2, 3 and 4 are limping".
+func (r *reader) pigsDo(i int) bool {
+	k := i
+	for k+1 < len(r.toks) && (tagJoin(r.toks[k+1].s) || r.toks[k+1].kind == tokNum) {
+		k++
+	}
+	if k+1 >= len(r.toks) {
+		return false
+	}
+	switch r.toks[k+1].s {
+	case "are", "were", "have", "both", "look", "seem", "weigh", "got":
+		return true
+	}
+	return r.pigVerbBehind(k)
 }
 
 func pigIf(yes bool) tagKind {

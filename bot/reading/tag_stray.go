@@ -19,11 +19,16 @@ func (r *reader) strayTag(i int) bool {
 		return false
 	}
 	p := r.beforeTag(i)
+	behind := r.pigVerbBehind(i) || r.tagIsListed(i) && r.pigsDo(i)
 	if k, ok := r.tagListed(i, p); ok && k != noTag && r.toks[p].s != "," {
-		return r.listsPigs(i)
+		return behind || r.listsPigs(i)
 	}
 	if p >= 0 && r.toks[p].kind == tokWord {
 		m := r.lex.of[r.toks[p].s]
+		switch r.toks[p].s {
+		case "does", "is", "will", "did", "has":
+			return i+1 < len(r.toks) && r.toks[i+1].kind == tokWord
+		}
 		return m != nil && m.sense.any(setOf(sSold, sDied, sSlaughtered, sWorm, sTreat, sGave, sMove, sLost)) && !m.sense.any(setOf(sPour, sPay))
 	}
 	if p >= 0 && r.toks[p].kind != tokBreak && r.toks[p].s != "," && r.toks[p].s != "." && r.toks[p].s != ";" {
@@ -32,6 +37,12 @@ func (r *reader) strayTag(i int) bool {
 	if i+1 < len(r.toks) && r.toks[i+1].kind == tokNum && r.weighedBehind(i) {
 		return p < 0 || r.tagAhead(i) || r.toks[p].s != ","
 	}
+	return behind
+}
+
+// pigVerbBehind says that what follows token i is told of pigs only: "died",
+// "limping", "weighs".
+func (r *reader) pigVerbBehind(i int) bool {
 	if i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord {
 		return false
 	}
@@ -39,7 +50,7 @@ func (r *reader) strayTag(i int) bool {
 		return true
 	}
 	m, _ := r.lex.phrase(r.toks[i+1:], func(m *meaning) bool { return !m.sense.empty() })
-	return m != nil && m.sense.any(setOf(sSick, sWell, sDied, sSold, sDown, sSlaughtered, sProduct, sWeigh, sGirth))
+	return m != nil && m.sense.any(setOf(sSick, sWell, sDied, sSold, sDown, sSlaughtered, sProduct, sWorm, sTreat, sWeigh, sGirth, sHung))
 }
 
 // likeTags says that the number looks like the herd's tags: as many digits, and
