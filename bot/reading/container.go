@@ -73,7 +73,7 @@ func (r *reader) thingsThatGot() {
 			}
 		}
 		if (it.s == "got" || it.s == "gets" || it.s == "received" || it.s == "has gotten") && it.gap == gapNone && p.pig < 0 &&
-			(p.feeder >= 0 || p.barrel >= 0 || p.isAny(setOf(sFeeder, sBarrel)) && p.kind == itWord) {
+			(p.feeder >= 0 || p.barrel >= 0 || p.isAny(setOf(sFeeder, sBarrel)) && p.kind == itWord || k > 1 && p.soft && (r.items[k-2].feeder >= 0 || r.items[k-2].barrel >= 0)) {
 			it.sense, it.unit = setOf(sPour), 0
 			if r.leftIn(k) {
 				it.sense = setOf(sIs) // "the feeder's got about a third left"

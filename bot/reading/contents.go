@@ -248,7 +248,7 @@ func (r *reader) oneOfThem(k int) bool {
 func (r *reader) negated(k, i int) bool {
 	for n := k - 1; n >= i && n >= k-3; n-- {
 		it := &r.items[n]
-		if it.is(sNot) {
+		if it.is(sNot) || it.s == "but not" || n == k-1 && it.gap <= gapAnd && (it.s == "how" || it.s == "if" || it.s == "whether" || it.s == "neither") {
 			it.used = true
 			return true
 		}

@@ -247,3 +247,18 @@ func (r *reader) askLevel(s span, t things) {
 	r.useAll(s)
 	r.clarify(c, s)
 }
+
+// amongChores says that a count of bags stands in a list of what was done in a
+// herd with one feeder, so that they were poured: "8 bags, both tanks full".
+func (r *reader) amongChores(s span) bool {
+	if len(r.c.Herd.Feeders) != 1 {
+		return false
+	}
+	for k := range r.items {
+		it := &r.items[k]
+		if (k < s.i || k >= s.j) && (it.barrel >= 0 || it.isAny(setOf(sFence, sWater, sWatered, sWallow, sGirth)) && !it.is(sFiller)) {
+			return true
+		}
+	}
+	return false
+}

@@ -23,3 +23,18 @@ func (r *reader) noteSpan(s span) {
 	r.useAll(span{s.frame, from, to})
 	r.emit(Fact{model.Note{What: r.quote(from, to)}}, s)
 }
+
+// leftForDays says that the clause of item k tells for how many days the feed
+// left will do: "feed left 3 days".
+func (r *reader) leftForDays(k int) bool {
+	s := span{fFeed, r.clauseFrom(k), r.clauseEnd(k)}
+	if r.firstQty(s, days) < 0 || !r.has(s, sFeed) && !r.has(s, sFeeder) {
+		return false
+	}
+	for n := s.i; n < s.j; n++ {
+		if it := &r.items[n]; it.quest || it.isAny(setOf(sAskSure, sAsk, sWhatIf, sWater, sBarrel, sIf, sPlan)) && !it.is(sFiller) && !it.is(sFeed) || it.kind == itNum && !it.soft {
+			return false
+		}
+	}
+	return true
+}

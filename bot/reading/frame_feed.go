@@ -113,7 +113,7 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 			r.feedOrWater(whole, act, c)
 			continue
 		}
-		if (c.bare || r.onlyVessels(s)) && c.amount != nil && !t.any && !c.filled && !c.full && !c.left && !r.has(whole, sFeed) {
+		if (c.bare || r.onlyVessels(s) && !r.amongChores(s)) && c.amount != nil && !t.any && !c.filled && !c.full && !c.left && !r.has(whole, sFeed) {
 			draft := r.draft(act, s)
 			r.clarify(Clarify{
 				About: "refill", Code: "which_kind", Draft: []Entry{draft},

@@ -155,3 +155,52 @@ func setSize(m map[string]float64, name string, kg float64) map[string]float64 {
 	m[name] = kg
 	return m
 }
+
+// mixLines is the end of the lines that say what a batch holds, one ingredient
+// each, below a line that speaks of the mix and ends in the colon at item k; k
+// where there are none.
+func (r *reader) mixLines(k int) int {
+	head := span{fRecipe, r.sentenceStart(k), k + 1}
+	if k+1 < len(r.items) && r.items[k+1].gap < gapComma || !r.has(head, sRecipe) && !r.namesBatch(head) || r.has(head, sMixed) && !r.has(head, sRecipe) {
+		return k
+	}
+	end := k
+	for from := k + 1; from < len(r.items); {
+		to := r.clauseEnd(from)
+		if !r.ingredientLine(from, to) {
+			break
+		}
+		end, from = to, to
+	}
+	if end == k || end == k+1 {
+		return k
+	}
+	return end
+}
+
+func (r *reader) namesBatch(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].unit == unitBatch {
+			return true
+		}
+	}
+	return false
+}
+
+// ingredientLine says that items[i:j] are one ingredient and its weight or share.
+func (r *reader) ingredientLine(i, j int) bool {
+	names, amounts := 0, 0
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.is(sIngredient) && it.canon != "":
+			names++
+		case it.kind == itNum && !it.soft, it.qty(mass), it.qty(percent):
+			amounts++
+		case it.isAny(setOf(sFiller, sOf, sAbout)):
+		default:
+			return false
+		}
+	}
+	return names > 0 && amounts == 1
+}

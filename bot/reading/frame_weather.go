@@ -88,7 +88,8 @@ func (r *reader) fillWeather(s span) {
 		r.emitOn(Fact{w}, s, r.today, nil, false)
 		return
 	}
-	r.emit(Fact{w}, s)
+	on, _, dated := r.when(s, lookBack)
+	r.emitOn(Fact{w}, s, on, nil, dated) // a day's weather has no time of day
 }
 
 // onlyLastNight says that the one day of a span is the night before, told behind

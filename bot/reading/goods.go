@@ -19,6 +19,7 @@ type goodsTold struct {
 
 // forceGoods settles the clauses that tell of goods bought or counted.
 func (r *reader) forceGoods() {
+	r.labelledSacks()
 	for i := 0; i < len(r.items); {
 		j := r.goodsEnd(i)
 		r.shedItself(i, j)
@@ -29,9 +30,45 @@ func (r *reader) forceGoods() {
 		for j < len(r.items) && r.items[j].gap < gapStop && r.force[j] == 0 && r.goesOnWithGoods(j, r.goodsEnd(j)) {
 			j = r.goodsEnd(j)
 		}
+		if n := r.paidLine(j); n > j {
+			j = n
+		}
 		r.forceRange(i, j, fStock)
 		i = j
 	}
+}
+
+// labelledSacks gives the number of a list's line its measure, where that is the
+// line's label: "bags bought: 20".
+func (r *reader) labelledSacks() {
+	for k := 0; k+1 < len(r.items); k++ {
+		it := &r.items[k]
+		if it.kind != itWord || it.unit.dim() != vessel || it.unit == unitBatch || k != r.sentenceStart(k) {
+			continue
+		}
+		n := k + 1
+		for n < len(r.items) && r.items[n].is(sBuy) && !r.items[n-1].label {
+			n++
+		}
+		if n < len(r.items) && r.items[n-1].label && r.items[n].kind == itNum && r.sentenceEnd(k) == n+1 {
+			r.items[n].kind, r.items[n].unit = itQty, it.unit
+		}
+	}
+}
+
+// paidLine is the end of a line at item k that tells but what was paid, "paid:
+// 310"; k where none begins there.
+func (r *reader) paidLine(k int) int {
+	if k >= len(r.items) || !r.items[k].is(sPay) || k != r.sentenceStart(k) {
+		return k
+	}
+	end := r.sentenceEnd(k)
+	for n := k + 1; n < end; n++ {
+		if it := &r.items[n]; it.kind != itNum && !it.qty(money) && !it.isAny(setOf(sFiller, sIs, sPay, sTotal)) {
+			return k
+		}
+	}
+	return end
 }
 
 // goodsEnd is where the clause of item i ends, or before where an "and" begins

@@ -31,6 +31,15 @@ var ingredientWords = []struct{ name, words string }{
 	{"canola meal", "canola meal, rapeseed meal, canola, rapeseed, rapsschrot"},
 	{"sunflower meal", "sunflower meal, sunflower"},
 	{"molasses", "molasses"},
+	{"rice bran", "rice bran, darak"},
+	{"copra meal", "copra, copra meal"},
+	{"cassava", "cassava, cassava meal, cassava chips"},
+	{"brewers grains", "brewers grains, brewers grain, spent grain, spent grains"},
+	{"millet", "millet"},
+	{"flax meal", "flax meal, flaxseed, linseed meal, flax"},
+	{"cottonseed meal", "cottonseed meal, cottonseed"},
+	{"peanut meal", "peanut meal, groundnut meal"},
+	{"bakery meal", "bakery meal, bakery waste, stale bread"},
 	{model.CompleteFeed, "complete feed"},
 }
 

@@ -49,13 +49,16 @@ func (r *reader) placeName(a, b int) bool {
 }
 
 // waterItself gives a span that fills "it" right behind what is said of a water
-// barrel to the water: "the shed barrel was dry, filled it".
+// barrel or the wallow to that: "the shed barrel was dry, filled it".
 func (r *reader) waterItself(spans []span) []span {
 	out := spans[:0]
 	for _, s := range spans {
-		if n := len(out); n > 0 && s.frame == fFeed && out[n-1].frame == fWater && out[n-1].j == s.i && s.i < s.j && r.items[s.i].gap < gapStop && r.items[s.i].is(sFill) && r.noFeed(s) && r.hasBarrel(out[n-1]) && r.saysIt(s) {
-			out[n-1].j = s.j
-			continue
+		if n := len(out); n > 0 && s.frame == fFeed && out[n-1].j == s.i && s.i < s.j && r.items[s.i].gap < gapStop && r.noFeed(s) && r.saysIt(s) {
+			last := &out[n-1]
+			if last.frame == fWater && r.items[s.i].is(sFill) && r.hasBarrel(*last) || last.frame == fWallow && r.has(s, sFill) {
+				last.j = s.j
+				continue
+			}
 		}
 		out = append(out, s)
 	}

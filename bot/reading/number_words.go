@@ -19,6 +19,7 @@ var fractionWords = map[string]float64{
 	"half way full": 0.5, "1 quarter": 0.25, "1 third": 1.0 / 3, "2 thirds": 2.0 / 3, "a third left": 1.0 / 3, "a quarter left": 0.25, "quarter left": 0.25,
 	"third": 1.0 / 3, "halfway up": 0.5, "half way up": 0.5, "a tenth": 0.1, "an eighth": 0.125, "a fifth": 0.2, "haf": 0.5, "half of it": 0.5,
 	"three quarters gone": 0.25, "two thirds gone": 1.0 / 3, "a quarter gone": 0.75, "a third gone": 2.0 / 3, "halb": 0.5, "halb voll": 0.5,
+	"a third fill": 1.0 / 3, "half fill": 0.5, "half fool": 0.5, "a quarter fill": 0.25, "three quarters fill": 0.75, "a forth": 0.25, "one forth": 0.25, "a forth full": 0.25, "three forths": 0.75,
 	"half the": 0.5, "one-third": 1.0 / 3, "one-half": 0.5, "two-thirds": 2.0 / 3, "half-full": 0.5, "half-empty": 0.5,
 }
 

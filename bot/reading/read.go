@@ -157,6 +157,15 @@ func (r *reader) forceFrames() {
 		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k) || r.remindsHere(k)) && !r.isQuestion(k):
 			end := r.sentenceEnd(k)
 			r.forceRange(k, end, fRemind)
+		case (k == 0 || it.gap >= gapComma) && r.mutes(k):
+			r.forceRange(k, r.sentenceEnd(k), fMute)
+		case it.is(sWallow) && it.pig < 0 && r.wallowDeed(k):
+			i, j := r.stretch(k)
+			r.forceRange(i, j, fWallow)
+		case it.is(sLeft) && r.leftForDays(k):
+			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fFeed)
+		case it.label && r.mixLines(k) > k:
+			r.forceRange(r.sentenceStart(k), r.mixLines(k), fRecipe)
 		case it.is(sBackIn) && it.pig < 0 && (len(r.items) == 1 || r.openAlarm(model.AlarmOut) != nil && k == r.sentenceStart(k)):
 			r.force[k] = uint8(fAlarm)
 		case it.pig >= 0 && r.nameAndNumber(k):

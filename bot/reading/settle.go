@@ -127,6 +127,8 @@ func (r *reader) merged(es []Entry) []Entry {
 	es = withoutDoubleWater(es)
 	es = r.withPrices(es)
 	es = filledByPour(es)
+	es = oneWeather(es)
+	es = withoutGeneral(es)
 	es = r.twoReadings(es)
 	out := es[:0]
 	seen := map[string]bool{}

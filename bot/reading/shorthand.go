@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // The letters of a list: what they stand for is told by what stands beside them.
 
 // spellOut writes the letters of a list out as words: "160 F", "W ok", "f 5.6".
@@ -9,6 +11,12 @@ func (r *reader) spellOut() {
 	for i := 0; i+1 < len(r.toks); i++ {
 		if t := &r.toks[i]; t.s == "sat" && (r.toks[i+1].s == "down" || r.toks[i+1].s == "around" || r.toks[i+1].s == "there") {
 			t.s = "stayed" // no saturday
+		}
+	}
+	for i := 0; i+1 < len(r.toks); i++ { // "too bags", as a machine hears two of them
+		t := &r.toks[i]
+		if w, ok := soundsLike[t.s]; ok && r.unitAt(i+1).dim() == vessel && r.unitAt(i+1) != unitBale && !r.toks[i+1].capital && strings.HasSuffix(r.toks[i+1].s, "s") && (i == 0 || r.toks[i-1].kind != tokNum) {
+			t.s = w
 		}
 	}
 	for i := 0; i+1 < len(r.toks); i++ { // "gr8"
@@ -38,6 +46,9 @@ func (r *reader) spellOut() {
 		}
 	}
 }
+
+// soundsLike are words that a number of bags is heard as.
+var soundsLike = map[string]string{"to": "two", "too": "two", "for": "four", "fore": "four", "won": "one", "tree": "three", "ate": "eight", "sex": "six"}
 
 // highestFence is the most kilovolts that a bare number beside an F is taken for.
 // Common practice, no source.
