@@ -173,6 +173,8 @@ func (t *talk) do(a reading.Do) error {
 		t.invite()
 	case "sitter":
 		t.lines = append(t.lines, answer.SitterSheet(t.s.Herd, t.now))
+	case "settings":
+		t.lines = append(t.lines, t.voice().Help(a.What))
 	default:
 		t.lines = append(t.lines, t.voice().Do(a.What))
 	}

@@ -23,6 +23,21 @@ func thi(tempC, rhPct float64) float64 {
 	return 1.8*tempC + 32 - (0.55-0.0055*rhPct)*(1.8*tempC-26)
 }
 
+// THIReachedC is the air temperature in Celsius at which the index comes to a value
+// (50 to 120) in air of a humidity (0 to 100 percent): else *OutOfRange. The form of
+// [THI], turned round (computed).
+func THIReachedC(index, rhPct float64) (float64, error) {
+	const least, most = 50, 120
+	switch {
+	case !(index >= least && index <= most):
+		return 0, &OutOfRange{"thi", index, least, most}
+	case !(rhPct >= 0 && rhPct <= 100):
+		return 0, &OutOfRange{"rh_pct", rhPct, 0, 100}
+	}
+	dry := 0.55 - 0.0055*rhPct
+	return (index - 32 - 26*dry) / (1.8 * (1 - dry)), nil
+}
+
 // HeatClass is a class of a day's heat for pigs.
 type HeatClass string
 

@@ -54,6 +54,21 @@ func drawnLD(kg float64, sex Sex, daytimeC float64) float64 {
 	return eaten * waterPerFeed(daytimeC) / (1 - NippleWaste)
 }
 
+// PigDrawLD is the water in litres that one pig of a weight (5 to 180 kg) draws in a
+// day at the mean air temperature of the day's warmer half (-60 to 60 Celsius),
+// what is spilt at a nipple counted in; else *OutOfRange. The herd's own draw, once
+// learned, is that of [Herd.WaterLeft].
+func PigDrawLD(weightKg, daytimeC float64) (float64, error) {
+	const leastKg, mostKg = 5, 180
+	switch {
+	case !(weightKg >= leastKg && weightKg <= mostKg):
+		return 0, &OutOfRange{"weight_kg", weightKg, leastKg, mostKg}
+	case !(daytimeC >= -60 && daytimeC <= 60):
+		return 0, &OutOfRange{"daytime_c", daytimeC, -60, 60}
+	}
+	return drawnLD(weightKg, "", daytimeC), nil
+}
+
 const (
 	// waterDrawSD is the spread of a herd's draw about the published one, as a share:
 	// herd averages range from 60 to 117 ml per kg of pig and day (Journal of

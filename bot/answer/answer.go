@@ -73,7 +73,10 @@ func To(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
 	if len(q.Animals) > 0 && len(a.pigs) == 0 && q.Topic != "history" { // pigs that are gone have a history
 		return a.noSuchPig()
 	}
-	answer, ok := topics[q.Topic]
+	answer, ok := abouts[q.About]
+	if !ok {
+		answer, ok = topics[q.Topic]
+	}
 	if !ok {
 		return Answer{Text: a.v.Help("")}
 	}

@@ -17,6 +17,7 @@ const historyLines = 6
 type past struct {
 	at   time.Time
 	on   model.Day
+	kind model.Kind
 	said string
 }
 
@@ -43,17 +44,26 @@ func history(a asked) Answer {
 	}
 	data := map[string]any{"records": items}
 	if len(lines) == 0 {
+		if a.About != "" {
+			return Answer{Data: data, Text: a.say("no_past_kind", wording.Args{Names: append([]string{wording.KindNoun(a.About)}, strings.Join(a.Animals, ", "))[:min(1+len(a.Animals), 2)]})}
+		}
 		return Answer{Data: data, Text: a.say("no_past", wording.Args{Names: a.Animals})}
+	}
+	if a.About != "" && lastAsked(a.What) { // when was the last: one line, and how long ago
+		data["last"], data["days_ago"] = all[0].on.String(), int(a.today-all[0].on)
+		return Answer{Data: data, Text: a.say("past_last", wording.Args{
+			Days: []model.Day{all[0].on}, Names: []string{all[0].said}, Q: []model.Quantity{wording.Days(float64(a.today - all[0].on))},
+		})}
 	}
 	return Answer{Data: data, Text: strings.Join(lines, "\n")}
 }
 
 // records collects what is to be listed: of named pigs what speaks of them, of
 // the herd all that was done.
-func (a asked) records() []past {
+func (a asked) records() (out []past) {
 	h := a.h
-	var out []past
 	add := func(r model.Record) { out = append(out, a.past(r)) }
+	defer func() { out = a.ofKind(out) }()
 	for _, w := range h.Weighings {
 		if a.speaksOf(w.F.Animals) {
 			add(w.Record)
@@ -92,7 +102,38 @@ func (a asked) records() []past {
 	out = append(out, each(a, h.Fences)...)
 	out = append(out, each(a, h.Alarms)...)
 	out = append(out, each(a, h.Notes)...)
+	if a.About == "weather" {
+		out = append(out, a.rains()...)
+	}
 	return out
+}
+
+// rains lists the days on which rain was told.
+func (a asked) rains() []past {
+	var out []past
+	for on, w := range a.h.Weathers {
+		if w.RainMm == nil && !w.Rained {
+			continue
+		}
+		r := model.Record{On: on, At: on.At(12*60, a.now.Location()), Fact: model.Weather{RainMm: w.RainMm, Rained: w.Rained}}
+		out = append(out, a.past(r))
+	}
+	return out
+}
+
+// ofKind keeps the records of the kind asked about; all where none was. A spill or
+// a level is told of the same feeder as a fill.
+func (a asked) ofKind(all []past) []past {
+	if a.About == "" {
+		return all
+	}
+	var kept []past
+	for _, p := range all {
+		if string(p.kind) == a.About || a.About == "refill" && p.kind == "feed_level" {
+			kept = append(kept, p)
+		}
+	}
+	return kept
 }
 
 func each[F model.Fact](a asked, records []model.Dated[F]) []past {
@@ -105,7 +146,7 @@ func each[F model.Fact](a asked, records []model.Dated[F]) []past {
 
 // past says a record without its day, which stands before it.
 func (a asked) past(r model.Record) past {
-	return past{at: r.At, on: r.On, said: a.v.Echo(reading.Entry{Act: reading.Fact{Fact: r.Fact}})}
+	return past{at: r.At, on: r.On, kind: r.Fact.Kind(), said: a.v.Echo(reading.Entry{Act: reading.Fact{Fact: r.Fact}})}
 }
 
 // covers reports whether a record of just these pigs, known by then, belongs in
@@ -131,6 +172,17 @@ func (a asked) speaksOf(animals []string) bool {
 			if strings.EqualFold(n, asked) {
 				return true
 			}
+		}
+	}
+	return false
+}
+
+// lastAsked reports whether a question is after the latest record alone.
+func lastAsked(what string) bool {
+	what = " " + strings.ToLower(what)
+	for _, w := range []string{" last ", " last?", "when did", "when was"} {
+		if strings.Contains(what, w) {
+			return !strings.Contains(what, "last week") && !strings.Contains(what, "last few") && !strings.Contains(what, "last month")
 		}
 	}
 	return false

@@ -40,21 +40,7 @@ func plan(a asked) Answer {
 	if err != nil {
 		return a.missing(err)
 	}
-	months := map[string]any{}
-	for _, m := range n.FeedByMonthKg {
-		months[m.Month.String()[:7]] = kg(m.FeedKg)
-	}
-	data := map[string]any{
-		"count": q.Count, "from": q.From.String(), "weight_kg": kg(q.WeightKg), "target_kg": kg(q.TargetKg),
-		"feed_kg": kg(n.FeedKg.Mid), "feed_low_kg": kg(n.FeedKg.Low), "feed_high_kg": kg(n.FeedKg.High),
-		"feed_by_month_kg": months, "holes": n.FeederHoles,
-		"feeders": n.Feeders, "barrels": n.Barrels, "nipples": n.Nipples,
-		"shelter_m2": kg(n.ShelterM2), "shade_m2": kg(n.ShadeM2), "pen_m2": kg(n.PenM2),
-		"dates": map[string]any{
-			"from": q.From.String(), "target": n.Target.Mid.String(), "low": n.Target.Low.String(),
-			"high": n.Target.High.String(), "book_by": n.BookBy.String(),
-		},
-	}
+	data := planData(q, n)
 	args := wording.Args{
 		Days: []model.Day{n.Target.Mid, n.Target.Low, n.Target.High, n.BookBy, q.From},
 		Q: []model.Quantity{
@@ -123,3 +109,22 @@ func (a asked) outgrown(data map[string]any) []model.Reason {
 }
 
 func area(m2 float64) model.Quantity { return model.Quantity{Value: m2, Unit: model.SquareMetres} }
+
+// planData is the needs of a plan by the contract's names.
+func planData(q model.NeedsQuery, n model.Needs) map[string]any {
+	months := map[string]any{}
+	for _, m := range n.FeedByMonthKg {
+		months[m.Month.String()[:7]] = kg(m.FeedKg)
+	}
+	return map[string]any{
+		"count": q.Count, "from": q.From.String(), "weight_kg": kg(q.WeightKg), "target_kg": kg(q.TargetKg),
+		"feed_kg": kg(n.FeedKg.Mid), "feed_low_kg": kg(n.FeedKg.Low), "feed_high_kg": kg(n.FeedKg.High),
+		"feed_by_month_kg": months, "holes": n.FeederHoles,
+		"feeders": n.Feeders, "barrels": n.Barrels, "nipples": n.Nipples,
+		"shelter_m2": kg(n.ShelterM2), "shade_m2": kg(n.ShadeM2), "pen_m2": kg(n.PenM2),
+		"dates": map[string]any{
+			"from": q.From.String(), "target": n.Target.Mid.String(), "low": n.Target.Low.String(),
+			"high": n.Target.High.String(), "book_by": n.BookBy.String(),
+		},
+	}
+}

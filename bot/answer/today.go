@@ -24,7 +24,7 @@ func due(a asked) Answer {
 	var lines []string
 	var reasons []model.Reason
 	for _, l := range schedule.Upcoming(a.h, a.now, days) {
-		if a.On != nil && l.On != *a.On {
+		if a.On != nil && !a.fallsOn(l, *a.On) {
 			continue
 		}
 		said := a.v.Line(l)
@@ -41,11 +41,31 @@ func due(a asked) Answer {
 	}
 	data := map[string]any{"due": items}
 	if len(lines) == 0 {
-		next := a.h.NextChore(a.now)
-		return Answer{Data: data, Text: a.say("nothing_due", wording.Args{Days: []model.Day{model.DayOf(next)}})}
+		next := model.DayOf(a.h.NextChore(a.now))
+		if a.On != nil {
+			code := "nothing_due_on"
+			if a.h.IsChoreDay(*a.On) {
+				code = "nothing_due_round"
+			}
+			return Answer{Data: data, Text: a.say(code, wording.Args{Days: []model.Day{*a.On, next}})}
+		}
+		return Answer{Data: data, Text: a.say("nothing_due", wording.Args{Days: []model.Day{next}})}
 	}
 	if more := len(lines) - dueLines; more > 0 {
 		lines = append(lines[:dueLines], a.say("due_more", wording.Args{Q: []model.Quantity{wording.N(more)}}))
 	}
 	return Answer{Data: data, Text: strings.Join(lines, "\n"), Reasons: reasons}
+}
+
+// fallsOn reports whether a line is for the day: it is due then, or the day is the
+// next round, which takes what is overdue too.
+func (a asked) fallsOn(l schedule.Line, day model.Day) bool {
+	if l.On == day {
+		return true
+	}
+	round := a.h.NextChore(a.now)
+	if a.h.IsChoreDay(a.today) {
+		round = a.now
+	}
+	return day == model.DayOf(round) && l.On <= day
 }

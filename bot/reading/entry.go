@@ -65,6 +65,9 @@ type Ask struct {
 	Count    int    // pigs asked about, for a plan
 	WeightKg *float64
 	Product  string
+	About    string   // what within the topic, or of a history the kind of record; see AboutCold
+	AreaM2   *float64 // ground asked about
+	FlowLMin *float64 // of a drinker, litres a minute
 }
 
 func (Ask) Intent() string { return "ask" }

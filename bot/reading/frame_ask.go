@@ -27,9 +27,11 @@ func (r *reader) fillAsk(s span) {
 			r.remember(sel)
 		}
 	}
+	r.askAbout(&a, s)
 	r.askDay(&a, s)
 	r.askAmounts(&a, s)
 	r.askAssume(&a, s)
+	r.pigsThoughtOf(&a)
 	if k := r.find(s, sProduct); k >= 0 {
 		a.Product = r.items[k].canon
 	}
@@ -60,7 +62,7 @@ func (r *reader) fillAsk(s span) {
 	case a.Topic == "" && a.TargetKg != nil:
 		a.Topic = "butcher_date"
 	}
-	if a.Topic == "" || a.Topic != "plan" && score == 0 && len(a.Animals) == 0 && a.TargetKg == nil && a.Assume == nil && a.On == nil {
+	if a.Topic == "" || a.Topic != "plan" && a.About == "" && score == 0 && len(a.Animals) == 0 && a.TargetKg == nil && a.Assume == nil && a.On == nil {
 		r.useAll(s)
 		r.emit(None{Reason: NoneUnknown}, s)
 		return

@@ -189,8 +189,34 @@ func (r *reader) fillHelp(s span) {
 	if a := r.aboutIn(s); len(a) > 0 {
 		h.About = a[0]
 	}
+	for k := s.i; k < s.j; k++ {
+		if helpTopics[r.items[k].s] {
+			h.About = r.items[k].s
+		}
+	}
 	r.useAll(s)
 	r.emit(h, s)
+}
+
+// helpTopics are what help can be asked about by words that no record bears.
+var helpTopics = map[string]bool{
+	"settings": true, "setup": true, "set-up": true, "set up": true, "nudges": true, "reminders": true, "money": true, "health": true, "alarm": true, "emergency": true,
+	"emergencies": true, "butcher": true, "plan": true, "sizes": true, "quiet": true, "today": true, "mix": true, "pens": true, "weather": true,
+}
+
+// helpOn says that the text asks for help on a topic and nothing else.
+func (r *reader) helpOn() bool {
+	n := len(r.items)
+	if n < 2 || n > 3 || !r.items[0].is(sHelp) || n == 3 && !r.items[1].isAny(setOf(sFiller, sAbout, sOn)) {
+		return false
+	}
+	word := r.items[n-1].s
+	for _, a := range aboutWords {
+		if saysAny(" "+word+" ", split(a.words)) {
+			return true
+		}
+	}
+	return helpTopics[word]
 }
 
 // wishes maps words to what is to be done.

@@ -4,11 +4,17 @@ package reading
 // feed spilled, rain fallen, protein on a tag, the soil of the pens. They are rare, and known by whole
 // phrases.
 func (r *reader) forceTellings() {
+	if r.helpOn() {
+		r.forceRange(0, len(r.items), fHelp)
+		return
+	}
 	for k := range r.items {
 		if r.force[k] != 0 {
 			continue
 		}
 		switch {
+		case r.flowStart(k) && r.tellsFlow(k):
+			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fAsk)
 		case r.spillStart(k) && r.tellsSpill(k):
 			from, to := r.spillRange(k)
 			r.forceRange(from, to, fSpill)

@@ -15,6 +15,21 @@ var aboutWords = map[string]string{
 	"note": "note", "remind": "reminder", "settings": "setting", "setup": "set-up",
 }
 
+// kindNouns has the nouns for a kind of record that one asks the history of, where
+// they are not those of aboutWords.
+var kindNouns = map[string]string{
+	"sick": "sickness", "refill": "filling", "water": "filling of water", "wallow": "filling of the wallow", "stock": "purchase",
+	"spend": "spending", "gone": "loss or sale", "fence": "fence reading", "move": "move",
+}
+
+// KindNoun is the noun for a kind of record in a sentence on what is not there.
+func KindNoun(kind string) string {
+	if w, ok := kindNouns[kind]; ok {
+		return w
+	}
+	return About(kind)
+}
+
 // About is the word for a topic of nudges or a kind of record; what stands
 // behind a colon in it ("water:blue") is named too.
 func About(topic string) string {

@@ -34,7 +34,7 @@ var Topics = []Topic{
 		US:    []string{"wormed all, ivermectin, 18 days withdrawal", "PIG limping back left", "when is PIG clear?"},
 	},
 	{
-		Name: "alarm", Title: "Emergencies", Words: []string{"emergency", "out", "fence"},
+		Name: "alarm", Title: "Emergencies", Words: []string{"emergency", "emergencies", "out", "fence"},
 		Kinds: []model.Kind{"alarm", "fence"},
 		US:    []string{"pigs out", "no water", "fence 5.8"},
 	},
@@ -45,7 +45,7 @@ var Topics = []Topic{
 		Metric: []string{"mix is 74 kg barley 23 kg soybean meal 3 kg mineral", "tag says 46% protein", "mixed 2 batches", "bought 250 kg barley 60"},
 	},
 	{
-		Name: "heat", Title: "Weather, heat and wallow", Words: []string{"hot", "cold"},
+		Name: "heat", Title: "Weather, heat and wallow", Words: []string{"hot", "cold", "weather", "rain"},
 		Kinds:  []model.Kind{"weather", "wallow"},
 		US:     []string{"94 today, low 71", "half an inch of rain", "wallow hosed 30 min", "is it too hot?"},
 		Metric: []string{"34 C today, low 22", "12 mm rain", "wallow hosed 30 min", "is it too hot?"},
@@ -63,9 +63,17 @@ var Topics = []Topic{
 	},
 	{
 		Name: "settings", Title: "Herd and settings", Words: []string{"setup", "set-up", "pigs", "plan", "sizes"},
-		Kinds:  []model.Kind{"settings", "arrive"},
-		US:     []string{"4 pigs came 48 lb each", "chores sat 7 am", "target 265 lb"},
-		Metric: []string{"4 pigs came 22 kg each", "chores Sat 7:00", "target 120 kg"},
+		Kinds: []model.Kind{"settings", "arrive"},
+		US: []string{
+			"4 pigs came 48 lb each", "target 265 lb", "chores sat 7 am", "write me at 6 am", "quiet 9 pm to 6 am",
+			"FEEDER holds 300 lb", "water BARREL holds 55 gal, 2 nipples", "PEN 50x80 ft in use", "wallow 8x8 ft 8 in deep",
+			"a bag is 50 lb", "our herd is Oak Hollow", "time zone Chicago", "metric units", "prices in USD", "mute weighing",
+		},
+		Metric: []string{
+			"4 pigs came 22 kg each", "target 120 kg", "chores Sat 7:00", "write me at 6:00", "quiet 21:00 to 6:00",
+			"FEEDER holds 150 kg", "water BARREL holds 200 l, 2 nipples", "PEN 400 m2 in use", "wallow 6 m2 20 cm deep",
+			"a bag is 25 kg", "our herd is Oak Hollow", "time zone Berlin", "us units", "prices in EUR", "mute weighing",
+		},
 	},
 	{
 		Name: "nudges", Title: "Nudges and reminders", Words: []string{"reminder", "reminders", "quiet", "today"},
