@@ -15,6 +15,7 @@ func (r *reader) correction() (Reading, bool) {
 	if target == nil || len(r.items) > 14 {
 		return Reading{}, false
 	}
+	r.slipsOfTongue()
 	if rec, e, ok := r.treatmentCompleted(); ok {
 		return r.replaced(rec, e), true
 	}
@@ -30,7 +31,7 @@ func (r *reader) correction() (Reading, bool) {
 	if !ok {
 		return Reading{}, false
 	}
-	if was, day, minute, ok := r.dayOnly(rest); ok && (lead || reply || was) {
+	if was, day, minute, ok := r.dayOnly(rest); ok && (lead || reply || was || r.bareDay(target, rest)) {
 		e := target.Entry
 		if day != nil {
 			if *day > r.today && backward(fact.Fact) {
@@ -74,12 +75,15 @@ func (r *reader) correctionLead() (lead bool, rest int) {
 	if strings.HasPrefix(strings.TrimSpace(r.text), "*") { // the messenger's own way
 		lead = true
 	}
+	if n := len(r.items); n > 1 && n <= 4 && r.items[n-1].is(sNo) && r.items[n-1].pig < 0 { // "39.5 sorry"
+		lead = true
+	}
 	for rest < len(r.items) {
 		it := &r.items[rest]
 		switch {
 		case it.pig >= 0 || it.kind == itThing:
 			return lead, rest
-		case it.is(sNo):
+		case it.is(sNo), it.is(sUndo) && rest+1 < len(r.items) && r.items[rest+1].gap >= gapComma && r.valueFrom(rest+1): // "scrap that, otis was 214"
 			lead = true
 		case lead && it.is(sFiller) && !it.isAny(setOf(sNot)), lead && it.is(sPronoun), !lead && it.s == "sorry":
 		default:
@@ -93,16 +97,52 @@ func (r *reader) correctionLead() (lead bool, rest int) {
 	return lead, rest
 }
 
+// valueFrom says that a number, a pig or a thing stands from item k on.
+func (r *reader) valueFrom(k int) bool {
+	for ; k < len(r.items); k++ {
+		if it := &r.items[k]; it.number() && !it.soft || it.kind == itDim || it.pig >= 0 || it.kind == itThing {
+			return true
+		}
+	}
+	return false
+}
+
+// bareDay says that the text is but a day, said right after a record that was
+// told without one: "yesterday" behind "420 full".
+func (r *reader) bareDay(rec *Recorded, from int) bool {
+	if r.c.Pending != nil || rec.Entry.Dated || from != 0 || r.c.Now.Sub(rec.At) > 15*60*1e9 || len(r.items) > 3 {
+		return false
+	}
+	return r.items[0].kind == itDay && r.items[0].day.form == dayOffset && r.items[0].day.a <= 0
+}
+
 // notThen says that a new and an old number stand beside "not": "37 not 38".
 func (r *reader) notThen(k int) bool {
 	n := len(r.items)
 	num := func(i int) bool { return i < n && r.items[i].number() && !r.items[i].soft }
 	for i := k; i < n; i++ {
-		if r.items[i].s == "not" && (num(i+1) && (i > 0 && num(i-1) || num(i+2)) || i+1 < n && r.items[i+1].pig >= 0 && (i > 0 && r.items[i-1].pig >= 0 || i+2 < n && r.items[i+2].pig >= 0 && n <= 4)) {
+		if r.items[i].s == "not" && (num(i+1) && (i > 0 && num(i-1) || i > 1 && num(i-2) && r.items[i-1].is(sPigs) || num(i+2)) || r.otherThan(i) || i+1 < n && r.items[i+1].pig >= 0 && (i > 0 && r.items[i-1].pig >= 0 || i+2 < n && r.items[i+2].pig >= 0 && n <= 4)) {
 			return true
 		}
 	}
 	return false
+}
+
+// otherThan says that behind the "not" at item k one thing of the herd is denied
+// and another named: "not the big one, the small".
+func (r *reader) otherThan(k int) bool {
+	things := 0
+	for n := k + 1; n < len(r.items); n++ {
+		it := &r.items[n]
+		switch {
+		case it.kind == itThing:
+			things++
+		case it.soft:
+		case it.kind != itWord || !it.is(sFiller) && it.s != "one":
+			return false
+		}
+	}
+	return things == 2
 }
 
 // dayOnly says that all the text tells is a day or a time: "that was
@@ -119,6 +159,8 @@ func (r *reader) dayOnly(from int) (was bool, day *model.Day, minute *int, ok bo
 		case it.kind == itClock:
 			today := day == nil || *day == r.today
 			minute = model.Int(settleClock(it.clock, it.ampm, part, today, r.nowMin, lookBack))
+		case firstWord(it.s) == "that" && strings.HasSuffix(it.s, " was"):
+			was = true
 		case it.s == "that" || it.s == "it" || it.s == "this" || it.s == "those" || it.s == "was" || it.s == "from" || it.s == "were" || it.s == "for" || it.is(sPronoun):
 			was = was || it.s == "was" || it.s == "were"
 		case it.is(sFiller) || it.is(sNo) || it.is(sIs):

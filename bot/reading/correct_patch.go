@@ -2,6 +2,7 @@ package reading
 
 import (
 	"slices"
+	"strings"
 
 	"troughbell/model"
 )
@@ -19,8 +20,13 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 		if r.items[k].s != "not" {
 			continue
 		}
-		if k > s.i && (r.items[k-1].number() || r.items[k-1].pig >= 0 || r.items[k-1].kind == itThing) {
+		if r.valueBetween(s.i, k) {
 			cut.j = k
+		} else if r.otherThan(k) {
+			for cut.i = k + 1; r.items[cut.i].kind != itThing; {
+				cut.i++
+			}
+			cut.i++
 		} else if k+2 < s.j {
 			cut.i = k + 2
 		}
@@ -33,7 +39,7 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 		return e, false
 	}
 	sel := r.selectPigs(cut.i, cut.j)
-	num := r.firstNumber(cut)
+	num := r.inUnitOf(r.firstNumber(cut), rec.Text)
 	day, minute, dated := r.when(cut, lookBack)
 	if dated {
 		e.On, e.Dated = day, true
@@ -169,7 +175,9 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 		e.Act = Fact{v}
 	case model.Gone:
 		v.Animals = who(v.Animals)
-		if num != nil && v.Amount != nil && num.v > 15 {
+		if old, has := r.oldNumber(); num != nil && num.kind == itNum && v.Count > 0 && num.v == float64(int(num.v)) && num.v <= mostPigs && (has && old == float64(v.Count) || r.has(cut, sPigs)) {
+			v.Count, changed = int(num.v), true // "3 pigs, not 2"
+		} else if num != nil && v.Amount != nil && num.v > 15 {
 			v.Amount, changed = model.Float(num.v), true
 		}
 		e.Act = Fact{v}
@@ -253,6 +261,42 @@ func (r *reader) patchTreatment(t model.Treatment, s span, who func([]string) []
 		}
 	}
 	return t, changed
+}
+
+// valueBetween says that a number, a pig or a thing stands in items[i:j].
+func (r *reader) valueBetween(i, j int) bool {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.number() && !it.soft || it.pig >= 0 || it.kind == itThing {
+			return true
+		}
+	}
+	return false
+}
+
+// inUnitOf gives a bare number the unit that the first amount of an earlier text
+// has: "6 not 5" behind "5 bags in the feeder".
+func (r *reader) inUnitOf(num *item, text string) *item {
+	if num == nil || num.kind != itNum {
+		return num
+	}
+	toks := scan(nil, strings.ToLower(text), r.dayFirst)
+	for k := 0; k+1 < len(toks); k++ {
+		if toks[k].kind != tokNum || toks[k+1].kind != tokWord || toks[k+1].s == "in" {
+			continue
+		}
+		m := r.lex.of[toks[k+1].s]
+		if m == nil || m.unit == 0 {
+			continue
+		}
+		switch m.unit.dim() {
+		case mass, volume, length, vessel, money:
+			in := *num
+			in.kind, in.unit = itQty, m.unit
+			return &in
+		}
+		return num
+	}
+	return num
 }
 
 // firstNumber is the first amount of the span.

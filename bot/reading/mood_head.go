@@ -14,7 +14,7 @@ func (r *reader) headMood(s span) string {
 	start := r.sentenceStart(s.i)
 	for k := start; k < s.i; k++ {
 		it := &r.items[k]
-		if firstWord(it.s) == "if" && it.s != "if i remember right" || it.s == "unless" || it.is(sIf) && !it.is(sFiller) {
+		if firstWord(it.s) == "if" && (it.s == "if" || !it.is(sFiller)) || it.s == "unless" || it.is(sIf) && !it.is(sFiller) {
 			return NonePlan // "if the price goes up we would sell ulan"
 		}
 		if !it.is(sFiller) && !it.is(sAnd) {
@@ -80,7 +80,7 @@ func (r *reader) namesThing(s span) bool {
 func (r *reader) spokenFor(k, end int) bool {
 	for n := k + 1; n < end; n++ {
 		switch r.items[n].s {
-		case "i", "we", "me", "us", "our", "ours", "my", "mine", "i've", "we've", "ive", "weve", "i'm", "im":
+		case "i", "we", "our", "ours", "my", "mine", "i've", "we've", "ive", "weve", "i'm", "im":
 			return true
 		}
 		if r.items[n].kind == itName {

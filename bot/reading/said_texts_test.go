@@ -126,3 +126,24 @@ no pigs out today => none
 pigs out, no one around => alarm what=out
 `)
 }
+
+// TestPutRight reads texts that put an earlier record right.
+func TestPutRight(t *testing.T) {
+	readsRows(t, "orchard-july", "2026-07-25T07:20", `
+otis 241 >> scrap that, otis was 241 no 214 sorry => weigh animals=Otis replaces=true weight_kg=97.07
+pepper 38.5 girth >> 39.5 sorry => weigh animals=Pepper girth_cm=100.33 replaces=true
+hazel 40 girth >> make it 41 => weigh animals=Hazel girth_cm=104.14 replaces=true
+big hopper 75 >> not the big one, the small => refill feed_kg=34.02 feeder=small hopper replaces=true
+otis 201 >> oh wait, that was Pepper I weighed, not Otis => weigh animals=Pepper replaces=true weight_kg=91.17
+big hopper 3 bags >> 4 not 3 => refill feed_kg=90.72 feeder=big hopper replaces=true
+brick penicillin, 10 days >> should have said, that was at 6:45 this morning => treat animals=Brick at=06:45 product=penicillin replaces=true withdrawal_days=10
+otis 201 >> clover 205 => weigh animals=Clover weight_kg=92.99
+hazel 198 >> cancel the last entry => undo of=weigh
+`)
+	readsRows(t, "ridge", "2026-08-02T17:40", `
+420 full >> yesterday => refill date=2026-08-01 feed_kg=190.51 feeder=feeder full=true replaces=true
+sold 2 pigs for 500 >> 3 pigs, not 2 => gone amount=500 animals=all count=3 how=sold replaces=true
+350 not 300 => none
+put 300 in the feeder >> 350 not 300 => refill feed_kg=158.76 feeder=feeder replaces=true
+`)
+}

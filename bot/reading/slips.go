@@ -36,6 +36,12 @@ func (r *reader) takesBack(k int) bool {
 	switch it.s {
 	case "n", "fix", "not right", "edit", "y":
 		return false
+	case "make it": // "brick squirmed but I make it 29"
+		switch r.items[k-1].s {
+		case "i", "we", "i'd", "id", "i'll", "can", "could", "to", "he'd", "she'd", "will", "would":
+			return false
+		}
+		return true
 	case "jk", "or was it", "scratch that", "strike that", "no scratch that", "forget that", "cancel that":
 		return true
 	}
