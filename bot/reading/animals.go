@@ -175,6 +175,29 @@ func (r *reader) selectPigs(i, j int) selection {
 	return s
 }
 
+// countsUsed takes the counts that stand before the words for the pigs and say how
+// many they are: "the four big ones".
+func (r *reader) countsUsed(i, j int, s *selection) {
+	n := len(s.pigs)
+	if s.all && n == 0 {
+		n = r.alive
+	}
+	for k := max(i-1, 0); k < j; k++ {
+		it := &r.items[k]
+		if it.kind != itNum || it.soft || it.ord || it.v != float64(n) || n == 0 {
+			continue
+		}
+		for m := k + 1; m < j && m <= k+3 && r.items[m].gap == gapNone; m++ {
+			if x := &r.items[m]; x.isAny(whoWords) || x.group >= 0 || x.s == "of them" {
+				it.used = true
+				break
+			} else if !x.is(sFiller) && x.s != "of" {
+				break
+			}
+		}
+	}
+}
+
 func (s *selection) drop(p int16) {
 	for k, q := range s.pigs {
 		if q == p {

@@ -23,6 +23,18 @@ func (r *reader) fillBooked(s span) {
 			days = days[1:]
 		}
 	}
+	if len(days) == 2 && r.fromTo(days[0], days[1]) { // "moved us from october 19 to the 26th"
+		first := &r.items[days[0]]
+		last := &r.items[days[1]]
+		first.used = true
+		if d, ok := first.day.on(r.today, lookForward, r.dayFirst); ok && last.day.form != dayWeekday {
+			if to, ok := last.day.on(d, lookForward, r.dayFirst); ok {
+				r.rebooked(s, to, days[1])
+				return
+			}
+		}
+		days = days[1:]
+	}
 	if len(days) == 0 {
 		if cancel {
 			r.emitOn(Fact{model.Booked{Cancelled: true}}, s, r.today, nil, false)
@@ -76,6 +88,9 @@ func (r *reader) fillBooked(s span) {
 			}
 		}
 		b.Count = r.bookedCount(lo, hi)
+		if b.Count == 0 && n == 0 && lo > 0 && r.items[lo].gap == gapNone && r.items[lo].is(sBook) { // "got 4 | slots sep 8"
+			b.Count = r.bookedCount(lo-1, lo)
+		}
 		if sel := r.selectPigs(lo, hi); b.Count == 0 && len(sel.pigs) > 0 && !sel.all {
 			b.Count = len(sel.pigs)
 		}
@@ -86,6 +101,36 @@ func (r *reader) fillBooked(s span) {
 		}
 		r.emitOn(Fact{b}, span{s.frame, lo, hi}, r.today, b.Minute, false).Minute = b.Minute
 	}
+}
+
+// fromTo says that an appointment was moved from the day at item a to the one at
+// item b.
+func (r *reader) fromTo(a, b int) bool {
+	to := false
+	for n := a + 1; n < b; n++ {
+		to = to || r.items[n].s == "to" || r.items[n].s == "to the"
+	}
+	if !to {
+		return false
+	}
+	for n := max(r.sentenceStart(a), a-2); n < a; n++ {
+		if w := r.items[n].s; w == "from" || w == "off" {
+			return true
+		}
+	}
+	return false
+}
+
+// rebooked records the day that an appointment was moved to.
+func (r *reader) rebooked(s span, to model.Day, at int) {
+	r.useAll(s)
+	b := model.Booked{Day: to}
+	for k := at; k < s.j; k++ {
+		if c := &r.items[k]; c.kind == itClock {
+			b.Minute = model.Int(settleClock(c.clock, c.ampm, r.items[at].day.part, false, r.nowMin, lookForward))
+		}
+	}
+	r.emitOn(Fact{b}, s, r.today, b.Minute, false).Minute = b.Minute
 }
 
 // bookedCount is how many pigs a booking is for, 0 where not said.

@@ -72,6 +72,7 @@ func (r *reader) fillGone(s span) {
 	if count == 0 && !sel.any && (r.quoteHas(s, "a", "one") || r.quoteHas(s, "found one dead", "lost one", "lost a pig", "lost a", "dead pig")) {
 		count = 1
 	}
+	r.soldEach(s, &g, max(len(sel.pigs), count))
 	if sel.all && count > 0 && count < r.alive {
 		sel.all, sel.pigs = false, nil
 	}
@@ -96,6 +97,7 @@ func (r *reader) fillGone(s span) {
 	case len(sel.pigs) > 0 && !sel.all:
 		names := sel.names(r)
 		e := r.draft(fill(names, 0), s)
+		r.bareHour(&e, s)
 		if sel.near {
 			r.clarify(Clarify{About: "gone", Code: "near_name", Names: names, Draft: []Entry{e}, Choices: []Choice{{Code: "yes", Entries: []Entry{e}}, {Code: "no"}}}, s)
 			return

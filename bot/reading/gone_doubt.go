@@ -210,6 +210,10 @@ func (r *reader) butcherTook() {
 		it := &r.items[k]
 		switch it.s {
 		case "took", "collected", "picked up", "has taken", "taken":
+		case "got", "fetched", "loaded":
+			if k < 2 || !r.items[k-1].isAny(setOf(sFiller)) || r.find(span{0, r.sentenceStart(k), k}, sButcher) < 0 {
+				continue
+			}
 		default:
 			continue
 		}
@@ -224,7 +228,7 @@ func (r *reader) butcherTook() {
 		if k > 0 && it.gap == gapNone && r.items[k-1].is(sButcher) && r.items[k-1].pig < 0 {
 			at = k - 1
 		}
-		for b := k - 1; b >= 0 && b >= k-4 && at < 0 && it.s == "took" && r.items[b+1].gap < gapStop; b-- { // "butcher came today, took 4"
+		for b := k - 1; b >= 0 && b >= k-4 && at < 0 && (it.s == "took" || it.s == "got" || it.s == "fetched" || it.s == "loaded") && r.items[b+1].gap < gapStop; b-- { // "butcher came today, took 4"
 			if x := &r.items[b]; x.is(sButcher) && x.pig < 0 && b+1 < k && (r.items[b+1].s == "came" || r.items[b+1].s == "was") {
 				at = b
 				x.sense, it.gap = setOf(sFiller), gapNone

@@ -38,6 +38,9 @@ func (r *reader) priced(e *Entry, money Entry) bool {
 			return false
 		}
 		a.Amount, a.Currency = model.Float(sp.Amount), sp.Currency
+		if n := max(len(a.Animals), a.Count); n > 1 && r.eachIn(money) {
+			a.Amount = model.Float(sp.Amount * float64(n))
+		}
 		e.Act = Fact{a}
 	case model.Stock:
 		if a.Amount != nil || a.Counted || !onlyPriceWords(sp.What) {
@@ -50,6 +53,16 @@ func (r *reader) priced(e *Entry, money Entry) bool {
 	}
 	e.To = max(e.To, money.To)
 	return true
+}
+
+// eachIn says that the words of an entry, or those right behind it, say "each".
+func (r *reader) eachIn(e Entry) bool {
+	for k := range r.items {
+		if it := &r.items[k]; it.is(sEach) && it.from >= e.From && it.from <= e.To+8 {
+			return true
+		}
+	}
+	return false
 }
 
 // onlyPriceWords says that the words of a spending name nothing that was bought.

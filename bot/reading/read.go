@@ -146,6 +146,7 @@ func (r *reader) forceFrames() {
 		r.forceArrivals()
 	}
 	r.forceGoods()
+	r.hangingAll()
 	r.forceSundries()
 	r.forceTellings()
 	for k := 0; k < len(r.items); k++ {
