@@ -71,9 +71,12 @@ func (t Told) fold(h *Herd, r Record) { h.Tolds = append(h.Tolds, dated(t, r)) }
 // Question is something the program asked back. Body is the bot's own note of
 // what each answer would record; the model keeps it unread.
 type Question struct {
-	About string          `json:"about"` // the kind of fact in doubt, or "setup"
-	Code  string          `json:"code"`
-	Body  json.RawMessage `json:"body,omitempty"`
+	About string `json:"about"` // the kind of fact in doubt, or "setup"
+	Code  string `json:"code"`
+	// Of is the record that a question about what does not fit speaks of: the fill
+	// or the weighing that ended the span.
+	Of   string          `json:"of,omitempty"`
+	Body json.RawMessage `json:"body,omitempty"`
 }
 
 func (Question) Kind() Kind               { return "question" }
@@ -84,13 +87,21 @@ func (q Question) fold(h *Herd, r Record) { h.Questions = append(h.Questions, da
 // Settled says that a question needs no answer any more.
 type Settled struct {
 	Question string `json:"question"` // the question's record
-	How      string `json:"how"`      // "answered", "dropped", "skipped"
+	How      string `json:"how"`      // "answered", "dropped", "skipped", or a verdict
 }
+
+// Verdicts on a span that did not fit, as Settled.How of a question with Of.
+const (
+	// LeftOut: something else was the matter; the span teaches nothing.
+	LeftOut = "left_out"
+	// AsUsual: nothing was the matter; the span teaches in full, strange as it is.
+	AsUsual = "as_usual"
+)
 
 func (Settled) Kind() Kind               { return "settled" }
 func (Settled) Version() int             { return 1 }
 func (Settled) Check() error             { return nil }
-func (s Settled) fold(h *Herd, r Record) { h.settled[s.Question] = true }
+func (s Settled) fold(h *Herd, r Record) { h.settled[s.Question] = s.How }
 
 // Void takes a record back. The record stays in the store; the herd is as if it
 // had never been.

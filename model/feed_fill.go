@@ -13,6 +13,12 @@ type FeedFill struct {
 	At       time.Time
 	TookKg   float64
 	Expected Interval // kg
+	// Since is when the feeder was full before, UsedKg what left it since; zero
+	// where it is not known to have been full.
+	Since  time.Time
+	UsedKg float64
+	// SDKg is the standard error of what it was expected to take.
+	SDKg float64
 	// Strange says that it took so much or so little that the span before it
 	// teaches less of the herd: beyond 2 standard errors.
 	Strange bool
@@ -39,9 +45,13 @@ func (f *feedFit) tookToFill(g gaussian, i int, kg float64, e feedEvent) {
 	short, variance := g.along(w)
 	sd := math.Sqrt(variance + math.Pow(brimSD*g.mean[placeCapacity(i)], 2))
 	room := Estimate{-short, sd}.Interval()
-	f.fills = append(f.fills, FeedFill{
-		Record: e.record.ID, Feeder: f.feeders[i].name, At: e.record.At, TookKg: kg,
+	fill := FeedFill{
+		Record: e.record.ID, Feeder: f.feeders[i].name, At: e.record.At, TookKg: kg, SDKg: sd,
 		Expected: Interval{max(room.Low, 0), max(room.Mid, 0), room.High},
 		Strange:  math.Abs(kg+short) > strange*sd,
-	})
+	}
+	if s := f.spans[i]; !s.at.IsZero() {
+		fill.Since, fill.UsedKg = s.at, s.pouredKg+kg
+	}
+	f.fills = append(f.fills, fill)
 }

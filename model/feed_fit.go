@@ -15,6 +15,9 @@ type feedFit struct {
 	steps   []feedStep
 	odd     []oddSpan
 	fills   []FeedFill
+	spans   []feedSince // one a feeder: what it took since it was full
+	finds   []feedFind
+	usual   bool  // the record at hand was said to be as usual, strange as it is
 	err     error // weights missing, or a capacity
 }
 
@@ -72,6 +75,7 @@ func fitFeed(h *Herd, w weigher) *feedFit {
 	}
 	g := f.prior()
 	marks := make([]feedMark, len(f.feeders))
+	f.spans = make([]feedSince, len(f.feeders))
 	x := math.Inf(-1)
 	for _, e := range f.events() {
 		if !math.IsInf(x, -1) {

@@ -20,17 +20,20 @@ func (f *feedFit) learn(g gaussian, marks []feedMark, e feedEvent, x float64) er
 			f.begin(g, i, x)
 		}
 	}
+	f.heed(g, meant, e)
 	switch fact := e.fact.(type) {
 	case Refill:
 		parts := f.roomShares(g, meant)
 		for k, i := range meant {
 			f.refilled(g, i, fact, parts[k], e)
+			f.spans[i].poured(fact, parts[k], e.record.At)
 			marks[i].note(e.record.At, fact.Full || fact.Fraction != nil || fact.FromEmpty)
 		}
 	case FeedLevel:
 		if fact.Spilled {
 			f.spilled(g, meant, fact)
 			for _, i := range meant {
+				f.spans[i] = feedSince{}
 				marks[i].note(e.record.At, false)
 			}
 			break
@@ -43,6 +46,7 @@ func (f *feedFit) learn(g gaussian, marks []feedMark, e feedEvent, x float64) er
 		}
 	case Alarm: // pigs cannot get at feed, whatever hangs in the feeder
 		for _, i := range meant {
+			f.spans[i] = feedSince{}
 			if marks[i].said {
 				g.forget(placeLevel(i), 0, emptySD*g.mean[placeCapacity(i)])
 				marks[i].note(e.record.At, true)
@@ -185,6 +189,7 @@ func (f *feedFit) seenEmpty(g gaussian, i int, e feedEvent) {
 	level, capacity := placeLevel(i), g.mean[placeCapacity(i)]
 	sd := emptySD * capacity
 	mean, variance := g.mean[level], g.at(level, level)
+	f.foundEmpty(i, Estimate{mean, math.Sqrt(variance + sd*sd)}, e)
 	if z := mean / math.Sqrt(variance+sd*sd); z > strange {
 		f.spare(g, i, mean, variance+sd*sd, z, e)
 	}
@@ -211,6 +216,9 @@ func (f *feedFit) levelIs(g gaussian, i int, w []float64, value, sd float64, spa
 
 // spare widens a level so that a surprise is strange by no more than it may be.
 func (f *feedFit) spare(g gaussian, i int, surprise, total, z float64, e feedEvent) {
+	if f.usual {
+		return
+	}
 	g.widen(placeLevel(i), surprise*surprise/(strange*strange)-total)
 	if z > leftOut {
 		f.odd = append(f.odd, oddSpan{f.feeders[i].name, e.record.On, e.record.At})

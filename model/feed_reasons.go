@@ -32,6 +32,12 @@ const (
 	ReasonFeedSick = "feed_sick"
 	// ReasonFeedLeftOut: Names feeder, On the day: a span too strange to learn from.
 	ReasonFeedLeftOut = "feed_span_left_out"
+	// ReasonFeedOdd: Names feeder, On the day it was full before, Q what left it
+	// since, what was expected, half the 80 % range of that.
+	ReasonFeedOdd = "feed_odd"
+	// ReasonFeedOddEmpty: Names feeder, Q what should be left in it, and at the
+	// cautious edge.
+	ReasonFeedOddEmpty = "feed_odd_empty"
 	// ReasonFeederNeverFilled: Names feeder set up but never spoken of.
 	ReasonFeederNeverFilled = "feeder_never_filled"
 	// ReasonFeedBooked: On the butcher's day, up to which feed is reckoned.
@@ -90,7 +96,7 @@ func FeedReasonCodes() []string {
 	return []string{
 		ReasonFeedMark, ReasonFeedUnseen, ReasonFeedPigs, ReasonFeedAppetite, ReasonFeedTable,
 		ReasonFeedCapacity, ReasonFeedCapacityGuessed, ReasonFeedHeat, ReasonFeedCold, ReasonFeedSick,
-		ReasonFeedLeftOut, ReasonFeederNeverFilled, ReasonFeedBooked,
+		ReasonFeedLeftOut, ReasonFeedOdd, ReasonFeedOddEmpty, ReasonFeederNeverFilled, ReasonFeedBooked,
 		ReasonRationNeeds, ReasonRationHolds, ReasonRationUnknown, ReasonRationAdd, ReasonRationNoRemedy,
 		ReasonYieldDressing, ReasonYieldOwnDressing, ReasonYieldTakeHome, ReasonYieldOwnTakeHome,
 		ReasonCostPaid, ReasonCostReceived, ReasonCostFeedAhead, ReasonCostFeedUnpriced, ReasonCostOtherMoney,

@@ -66,10 +66,10 @@ type Herd struct {
 
 	forecasts map[Day]Weather // the latest word on each day
 
-	settled map[string]bool
-	retired []retiredFeeder // feeders taken away
-	figures *figures        // computed once, on first use
-	assumed *Herd           // the herd that this one is a what-if of
+	settled map[string]string // how each question was settled
+	retired []retiredFeeder   // feeders taken away
+	figures *figures          // computed once, on first use
+	assumed *Herd             // the herd that this one is a what-if of
 }
 
 // ChoreRhythm is the days and the hour of the weekly round.
@@ -185,7 +185,7 @@ func newHerd() *Herd {
 		Skipped:   map[string]bool{},
 		Weathers:  map[Day]Weather{},
 		forecasts: map[Day]Weather{},
-		settled:   map[string]bool{},
+		settled:   map[string]string{},
 		figures:   &figures{},
 	}
 }
@@ -273,7 +273,7 @@ func (h *Herd) BatchKg() (float64, bool) {
 func (h *Herd) Open() []Dated[Question] {
 	var out []Dated[Question]
 	for _, q := range h.Questions {
-		if !h.settled[q.ID] {
+		if _, settled := h.settled[q.ID]; !settled {
 			out = append(out, q)
 		}
 	}

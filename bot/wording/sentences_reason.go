@@ -39,6 +39,8 @@ var reasonSentences = catalogue{
 	"feed_cold":             "Cold adds {q0} to the feed, at a mean of {q1}.",
 	"feed_sick":             "[{N} ]unwell: what they eat is uncertain.",
 	"feed_span_left_out":    "{N}: the span before {on} was too strange to learn from.",
+	"feed_odd":              "{N}: {q0:feed} gone since {on}, {q1:feed} expected, give or take {q2:feed}.",
+	"feed_odd_empty":        "{N} should still hold {q0:feed}, at the cautious edge {q1:feed}.",
 	"feeder_never_filled":   "{N} was never filled, as far as I know.",
 	"feed_until_butcher":    "Feed is reckoned up to the butcher, {on}.",
 
