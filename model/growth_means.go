@@ -13,15 +13,20 @@ type growthMeans struct {
 }
 
 // growthPart is the part of some pigs that are alike in a mean: how the mean moves
-// with the table day of each, and each one's own readings seen from there.
+// with the table day of each, and what is known of that.
 type growthPart struct {
 	alikePigs
-	coef    float64
-	table   float64
-	at      growthMoment
-	q       []float64
-	with    []float64 // covariance with the pig's part in this mean and the earlier ones, its readings known
-	edition int       // of the pig's block, for which q and with hold
+	coef  float64
+	table float64
+	at    growthMoment
+	same  []*growthPart // the pigs' parts in the earlier means and this one, nil where they have none
+
+	// As the pig's own readings have it.
+	q       []float64 // its readings seen from there
+	with    []float64 // covariance with each of same
+	mean    float64   // table day, shared things at nought
+	design  growthDesign
+	edition int // of the pig's block for which these hold
 }
 
 // pairAlike finds the pigs that cannot be told apart: of one batch, never
@@ -60,7 +65,13 @@ func (f *growthFit) prepareMeans() {
 			pigs[k] = f.pigs[j]
 		}
 		for _, a := range alike(pigs) {
-			m.parts[i] = append(m.parts[i], growthPart{alikePigs: a, at: f.moment(a.pig, r.day), edition: -1})
+			m.parts[i] = append(m.parts[i], growthPart{alikePigs: a, at: f.moment(a.pig, r.day), edition: -1, with: make([]float64, i+1)})
+		}
+		for k := range m.parts[i] {
+			part := &m.parts[i][k]
+			for j := range i + 1 {
+				part.same = append(part.same, m.part(j, part.pig))
+			}
 		}
 	}
 }
@@ -97,19 +108,13 @@ func (f *growthFit) solveMeans() {
 			part.coef = gain / pigs
 			share := part.n / pigs
 			total += kg * share
-			prior, design := f.prior(p, r.day)
-			mean -= (kg + gain*(prior+dot(part.q, p.v)-part.table)) * share
-			for k, q := range part.q {
-				for c, x := range p.u[k*growthColumns : (k+1)*growthColumns] {
-					design[c] -= q * x
-				}
-			}
-			for c, x := range design {
+			mean -= (kg + gain*(part.mean-part.table)) * share
+			for c, x := range part.design {
 				u[p.column(c)] += part.n * part.coef * x
 			}
-			for j, x := range part.with {
-				if x != 0 {
-					row[j] += part.n * part.coef * m.part(j, p).coef * x
+			for j, o := range part.same {
+				if o != nil {
+					row[j] += part.n * part.coef * o.coef * part.with[j]
 				}
 			}
 		}
@@ -132,11 +137,15 @@ func (f *growthFit) refresh(part *growthPart, i int) {
 	}
 	part.edition = p.edition
 	part.q = f.seen(p, part.at)
-	if part.with == nil {
-		part.with = make([]float64, i+1)
+	part.mean, part.design = f.prior(p, f.means.readings[i].day)
+	for k, q := range part.q {
+		part.mean += q * p.v[k]
+		for c, x := range p.u[k*growthColumns : (k+1)*growthColumns] {
+			part.design[c] -= q * x
+		}
 	}
-	for j := range i + 1 {
-		if o := f.means.part(j, p); o != nil {
+	for j, o := range part.same {
+		if o != nil {
 			part.with[j] = f.kernel(p, part.at, o.at) - dot(part.q, o.q)
 		}
 	}

@@ -69,13 +69,10 @@ func (f *growthFit) rejudge(p *growthPig, surprise bool) {
 	f.retake(p, from)
 }
 
-// placeOf is where on the table the fit puts a pig on the day of its reading i.
+// placeOf is where on the table the fit puts a pig on the day of its reading i,
+// but for what weighings of several pigs say of it alone.
 func (f *growthFit) placeOf(p *growthPig, i int) float64 {
 	day := p.readings[i].day
-	if f.means.block.n > 0 {
-		mean, _ := f.sum(growthTerm{p.alone(), day, 1})
-		return mean
-	}
 	mean, design := f.prior(p, day)
 	mean += f.shared(p, design)
 	for j, x := range p.own.row(i) {
