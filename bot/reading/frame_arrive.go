@@ -95,11 +95,27 @@ func (r *reader) arrival(s, whole span) {
 		r.idleSpan(whole)
 		return
 	}
-	r.emitOn(Fact{a}, s, on, minute, dated)
-	for _, w := range own {
-		if len(own) > 1 && w.Check() == nil {
-			r.emitOn(Fact{w}, s, on, nil, dated)
+	if e := r.emitOn(Fact{a}, s, on, minute, dated); a.WeightKg != nil {
+		told := *e
+		r.out = r.out[:len(r.out)-1]
+		if !r.doubtWeight(told, a) {
+			r.out = append(r.out, told)
 		}
+	}
+	for _, w := range own {
+		if len(own) < 2 || w.Check() != nil {
+			continue
+		}
+		if fits, _ := r.fitsArrival(&a, w.WeightKg, on); !fits {
+			e := Entry{Act: Fact{w}, On: on, Dated: dated}
+			q := []model.Quantity{{Value: w.WeightKg, Unit: model.Kilograms}}
+			r.emitOn(Clarify{
+				About: "weigh", Code: "implausible_weight", Names: w.Animals, Q: q, Want: "weight_kg", Draft: []Entry{e},
+				Choices: []Choice{{Code: "as_said", Q: q, Entries: []Entry{e}}, {Code: "nothing"}},
+			}, s, on, nil, dated)
+			continue
+		}
+		r.emitOn(Fact{w}, s, on, nil, dated)
 	}
 }
 

@@ -12,6 +12,8 @@ import (
 type judge interface {
 	// weight is what a reading of the pig on the day would show, in kilograms.
 	weight(a *model.Animal, on model.Day, by string) (model.Estimate, error)
+	// bought is what a pig of that birth weighs on the day it comes, in kilograms.
+	bought(born, on model.Day) (model.Estimate, error)
 	// girth and tape turn tape readings into kilograms.
 	girth(cm float64) (model.Estimate, error)
 	tape(girthCm, lengthCm float64) (model.Estimate, error)
@@ -29,6 +31,11 @@ func (j herdJudge) weight(a *model.Animal, on model.Day, by string) (model.Estim
 		return model.Estimate{}, errors.New("no pig")
 	}
 	return j.h.ExpectReading(a, on, by)
+}
+
+func (j herdJudge) bought(born, on model.Day) (model.Estimate, error) {
+	h := model.Fold([]model.Record{{ID: "bought", On: on, At: on.At(12*60, time.UTC), Fact: model.Arrive{Count: 1, Born: &born}}})
+	return h.ExpectReading(h.Animals[0], on, model.ByScale)
 }
 
 // A slip of the tape often lies outside the range of the published formulas; it

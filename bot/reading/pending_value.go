@@ -282,6 +282,19 @@ func (r *reader) amountAnswer(c Clarify) ([]Entry, bool) {
 		w := opts[0]
 		w.Animals = v.Animals
 		d.Act = Fact{w}
+	case model.Arrive:
+		if dim != noDimension && dim != mass {
+			return nil, false
+		}
+		kg := it.si()
+		if dim == noDimension {
+			kg = r.massUnit().si(it.v)
+		}
+		if kg < lightestKg || kg > heaviestKg {
+			return nil, false
+		}
+		v.WeightKg = &kg
+		d.Act = Fact{v}
 	case model.Refill:
 		kg := it.v
 		switch dim {
