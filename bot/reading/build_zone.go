@@ -124,6 +124,16 @@ func (r *reader) placeAlone(i, n int) bool {
 	return about
 }
 
+// saidHerd says that the sentence of token i names the herd.
+func (r *reader) saidHerd(i int) bool {
+	for k := i - 1; k >= 0 && r.toks[k].kind != tokBreak && r.toks[k].s != "."; k-- {
+		if m := r.lex.of[r.toks[k].s]; m != nil && m.sense.has(sHerd) {
+			return true
+		}
+	}
+	return false
+}
+
 // toldSettings says that the text speaks of the herd's name or units.
 func (r *reader) toldSettings() bool {
 	for k := range r.toks {
@@ -166,8 +176,12 @@ func (r *reader) placeWanted(i int) bool {
 					return true
 				}
 			}
-			return j == 0
-		case ":", "is", "=", "the", "of", "a", "just", "town", "called":
+			return j == 0 || r.c.Herd.Zone == "" && r.toks[j-1].s == "," && r.saidHerd(j) // "we are the Ashdown herd, in Vermont"
+		case ":", "is", "=", "the", "of", "a", "just", "called":
+		case "town", "city", "village", "county":
+			if n := r.toks[j+1].s; n == ":" || n == "is" || n == "=" {
+				return true
+			}
 		default:
 			return false
 		}

@@ -84,6 +84,10 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fFeed:
+		if len(r.c.Herd.Animals) == 0 && len(r.c.Herd.Feeders) == 0 && len(r.setUp.pens) == 0 && !r.arrived() { // nobody feeds before the pigs came
+			r.takeBack(s, from)
+			return
+		}
 		if r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s) {
 			r.takeBack(s, from)
 		}

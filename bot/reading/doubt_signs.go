@@ -25,6 +25,18 @@ func (r *reader) otherWords(s span) int {
 	return n
 }
 
+// arrived says that the text itself tells of pigs that came.
+func (r *reader) arrived() bool {
+	for _, e := range r.out {
+		if f, ok := e.Act.(Fact); ok {
+			if _, is := f.Fact.(model.Arrive); is {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // penHeading says that a span is but the name of a pen that heads what follows:
 // "Birch: fence 5,1".
 func (r *reader) penHeading(s span) bool {

@@ -62,6 +62,8 @@ func (r *reader) fillRecipe(s span) {
 	ing := map[string]float64{}
 	total := 0.0
 	pct := false
+	batchKg, batchAt := r.batchSize(s)
+	bare := true
 	parts := r.byIngredient(s)
 	for _, p := range parts {
 		if p.name == "" {
@@ -69,7 +71,13 @@ func (r *reader) fillRecipe(s span) {
 		}
 		for k := p.i; k < p.j; k++ {
 			it := &r.items[k]
-			if it.kind == itNum && !it.soft && !it.ord && !(p.name == "soybean meal 48" && (it.v == 44 || it.v == 48 || it.v == 47.5) && r.secondNumber(k, p)) {
+			if k == batchAt {
+				continue
+			}
+			bare = bare && it.kind != itQty
+			if size, ok := r.sizeOf(it.unit); ok && it.qty(vessel) && it.unit != unitBatch {
+				ing[p.name] += it.v * size
+			} else if it.kind == itNum && !it.soft && !it.ord && !(p.name == "soybean meal 48" && (it.v == 44 || it.v == 48 || it.v == 47.5) && r.secondNumber(k, p)) {
 				ing[p.name] += r.massUnit().si(it.v)
 			} else if it.qty(mass) && k > 0 && (r.items[k-1].is(sPer) || r.items[k-1].s == "per") {
 				it.used = true // "per 100 lb"
@@ -96,8 +104,11 @@ func (r *reader) fillRecipe(s span) {
 		r.fillSize(s)
 		return
 	}
+	if bare && batchAt >= 0 && !sameAmount(total, batchKg) && sameAmount(total, r.massUnit().si(100)) {
+		pct = true // "a 200 lb batch: 75 corn, 22 soy, 3 mineral"
+	}
 	if pct { // shares: of a batch of the size known, else of a hundredweight
-		batch, ok := r.batchSaid()
+		batch, ok := batchKg, batchAt >= 0
 		if !ok {
 			batch, ok = r.c.Herd.BatchKg()
 		}
@@ -122,21 +133,31 @@ func (r *reader) fillRecipe(s span) {
 	r.emit(Fact{model.Recipe{Ingredients: ing}}, s)
 }
 
-// batchSaid is the weight of a batch as the text says it, "a batch is 200 lb".
-func (r *reader) batchSaid() (float64, bool) {
-	for k := range r.items {
+// batchSize is the weight of a whole batch where the sentence of a span tells it,
+// with its item: "a batch is 200 lb: ...", "200 lb a batch"; -1 where it does not.
+func (r *reader) batchSize(s span) (kg float64, at int) {
+	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
+	for k := from; k < to; k++ {
 		it := &r.items[k]
-		if !it.is(sRecipe) && it.unit != unitBatch || !strings.Contains(it.s, "batch") && it.unit != unitBatch {
+		if it.unit != unitBatch && !(it.is(sRecipe) && strings.Contains(it.s, "batch")) || it.kind == itQty && it.v != 1 {
 			continue
 		}
-		for n := k + 1; n < len(r.items) && n <= k+2; n++ {
-			if x := &r.items[n]; x.qty(mass) && (n+1 >= len(r.items) || !r.items[n+1].is(sIngredient)) {
-				x.used, it.used = true, true
-				return x.si(), true
+		for n := k + 1; n < to && n <= k+labelReach && r.items[n].gap == gapNone; n++ {
+			if r.items[n].qty(mass) && (n+1 >= to || r.items[n+1].gap >= gapComma || !r.items[n+1].isAny(setOf(sIngredient, sOf))) {
+				r.items[n].used, it.used = true, true
+				return r.items[n].si(), n
 			}
 		}
+		n := k - 1
+		for n > from && r.items[n].isAny(setOf(sPer, sEach)) && r.items[n].kind == itWord {
+			n--
+		}
+		if n >= from && r.items[n].qty(mass) && (n == from || r.items[n].gap >= gapAnd || !r.items[n-1].is(sIngredient)) {
+			r.items[n].used, it.used = true, true
+			return r.items[n].si(), n
+		}
 	}
-	return 0, false
+	return 0, -1
 }
 
 func (r *reader) secondNumber(k int, p ingredientPart) bool {

@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"math"
+
 	"troughbell/model"
 )
 
@@ -13,6 +15,9 @@ func (r *reader) fillSetFeeder(s span) { r.setThings(s, feederKind) }
 func (r *reader) fillSetBarrel(s span) { r.setThings(s, barrelKind) }
 
 func (r *reader) setThings(s span, kind thingKind) {
+	for s.i > 0 && r.items[s.i].gap == gapNone && !r.items[s.i-1].used && r.idleAt(s.i-1) && r.items[s.i-1].kind == itWord && r.nameLike(s.i-1) && !newWords[r.items[s.i-1].s] {
+		s.i-- // "a red barrel 55 gallons"
+	}
 	ts := r.thingsIn(s, kind)
 	if len(ts) == 0 {
 		r.idleSpan(s)
@@ -40,6 +45,9 @@ func (r *reader) fillSetWallow(s span) {
 				}
 				t.DepthM = model.Float(u.si(it.v3))
 			}
+		case it.qty(length) && k+1 < s.j && (r.items[k+1].s == "across" || r.items[k+1].s == "diameter" || r.items[k+1].s == "in diameter" || r.items[k+1].s == "round"):
+			half := it.si() / 2
+			t.AreaM2 = model.Float(math.Pi * half * half)
 		case it.qty(length):
 			t.DepthM = model.Float(it.si())
 		case it.kind == itWord && it.unit == unitFt && k > s.i && r.items[k-1].s == "a": // "and a foot deep"
@@ -218,3 +226,6 @@ func (r *reader) unitTalk(s span) bool {
 	}
 	return true
 }
+
+// newWords say that a thing is one more, and are no part of its name.
+var newWords = map[string]bool{"new": true, "another": true, "extra": true, "additional": true, "more": true, "second": true, "third": true, "old": true, "used": true, "also": true}

@@ -145,6 +145,7 @@ func (r *reader) forceFrames() {
 	if len(r.c.Herd.Animals) == 0 {
 		r.forceArrivals()
 	}
+	r.forceSetUp()
 	r.forceGoods()
 	r.hangingAll()
 	r.forceSundries()

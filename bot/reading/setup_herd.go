@@ -141,6 +141,11 @@ func (r *reader) fillHerd(s span) {
 		r.items[to].used, r.skip = true, to
 		to++
 	}
+	for n := from + 1; n < to; n++ { // "call the herd Burrow Bros from now on"
+		if w := r.items[n].s; !r.items[n].capital && (w == "from" || w == "from now on" || w == "now" || w == "please" || w == "instead" || w == "thanks" || w == "for now" || w == "going forward") {
+			to = n
+		}
+	}
 	name := strings.Trim(strings.TrimSpace(r.text[r.items[from].from:r.items[to-1].to]), `"'“”.,`)
 	if name == "" {
 		r.idleSpan(s)

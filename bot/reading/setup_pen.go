@@ -134,6 +134,10 @@ func (r *reader) penInUse(s span) (name string, cut int) {
 		if from < s.j && r.items[from].s == "the" {
 			from++
 		}
+		if from+1 < s.j && (r.items[from].s == "number" || r.items[from].s == "no" || r.items[from].s == "nr") && r.items[from+1].kind == itNum { // "currently in number 2"
+			r.items[from].used = true
+			from++
+		}
 		if from+1 < s.j && r.items[from].is(sPen) && r.items[from+1].kind == itNum && r.items[from+1].gap == gapNone { // "they're on pasture 1"
 			r.items[from].used, r.items[from+1].used = true, true
 			return r.items[from].s + " " + r.items[from+1].s, r.clauseStart(k, s)

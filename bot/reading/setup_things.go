@@ -95,6 +95,7 @@ func (r *reader) areaOf(it *item) (float64, bool) {
 // thingsIn reads what a span sets up of one kind: "two hoppers 300 lb each
 // called north and south", "three barrels: shed 55 gal 2 nipples, hill 55 gal".
 func (r *reader) thingsIn(s span, kind thingKind) []newThing {
+	r.listedSizes(s)
 	count := 0
 	word := ""
 	type sized struct {
@@ -309,6 +310,24 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 	r.nameThings(out, word, kind)
 	return out
 }
+
+// listedSizes gives the bare numbers of a list the unit of its last: "400, 500 and
+// 450 m2".
+func (r *reader) listedSizes(s span) {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if !it.qty(area) && !it.qty(volume) && !it.qty(mass) || it.gap < gapAnd {
+			continue
+		}
+		for n := k - 1; n >= s.i && r.items[n].kind == itNum && !r.items[n].soft && !r.items[n].ord && r.items[n].v >= leastListed && r.items[n+1].gap >= gapAnd; n-- {
+			r.items[n].kind, r.items[n].unit = itQty, it.unit
+		}
+	}
+}
+
+// leastListed is the least that a bare number of a list of sizes is taken for one;
+// smaller ones count or name things.
+const leastListed = 20
 
 // nameBefore says that the kind word at k is the tail of a name: the item
 // before it is one.

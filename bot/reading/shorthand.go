@@ -13,6 +13,16 @@ func (r *reader) spellOut() {
 			t.s = "stayed" // no saturday
 		}
 	}
+	for i := 0; i+2 < len(r.toks); i++ { // "a pair of 55 gallon barrels"
+		if r.toks[i].s == "pair" && r.toks[i+1].s == "of" && r.toks[i+2].s != "them" && r.toks[i+2].s != "em" {
+			from := i
+			if i > 0 && r.toks[i-1].s == "a" {
+				from--
+			}
+			r.toks[from].s, r.toks[from].to = "two", r.toks[i+1].to
+			r.toks = append(r.toks[:from+1], r.toks[i+2:]...)
+		}
+	}
 	for i := 0; i+1 < len(r.toks); i++ { // "too bags", as a machine hears two of them
 		t := &r.toks[i]
 		if w, ok := soundsLike[t.s]; ok && r.unitAt(i+1).dim() == vessel && r.unitAt(i+1) != unitBale && !r.toks[i+1].capital && strings.HasSuffix(r.toks[i+1].s, "s") && (i == 0 || r.toks[i-1].kind != tokNum) {
