@@ -11,6 +11,7 @@ func (r *reader) countedThings() {
 		}
 		return
 	}
+	r.slashParts()
 	for k := 0; k+1 < len(r.items); k++ {
 		it, n := &r.items[k], &r.items[k+1]
 		if it.kind != itNum || it.soft || it.ord || n.gap != gapNone || n.kind != itWord || it.v != float64(int(it.v)) {
@@ -23,6 +24,27 @@ func (r *reader) countedThings() {
 			continue // "otis 190 hugs everybody"
 		}
 		it.soft, it.used, n.used = true, true, true
+	}
+}
+
+// slashParts takes "1/2" for a half where as a day it would lie before the pigs
+// came, or far back.
+func (r *reader) slashParts() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.kind != itDay || it.day.form != daySlash || it.day.c != 0 || it.v < 1 || it.v >= it.v2 {
+			continue
+		}
+		switch it.v2 {
+		case 2, 3, 4, 5, 8:
+		default:
+			continue
+		}
+		d, ok := it.day.on(r.today, lookBack, r.dayFirst)
+		first, came := r.firstArrival()
+		if ok && came && (d < first || d > r.today) {
+			it.kind, it.v, it.v2, it.day = itFrac, it.v/it.v2, 0, dayExpr{}
+		}
 	}
 }
 

@@ -217,7 +217,7 @@ func (r *reader) doneWithWater(s span, t things) bool {
 		return true
 	}
 	for k := r.clauseFrom(s.i); k < r.clauseEnd(s.j-1); k++ {
-		if (k < s.i || k >= s.j) && !r.idleAt(k) {
+		if (k < s.i || k >= s.j) && !r.idleAt(k) && (r.items[k].used || !r.items[k].is(sMove)) {
 			continue // it is of another fact
 		}
 		it := &r.items[k]
@@ -225,7 +225,7 @@ func (r *reader) doneWithWater(s span, t things) bool {
 			return false
 		}
 	}
-	return t.every || len(t.at) > 0 || r.has(s, sWater)
+	return t.every || len(t.at) > 0 && s.j-s.i < len(r.items) || r.has(s, sWater) // a name alone says nothing
 }
 
 func (r *reader) clarifyWater(s span, t things) {

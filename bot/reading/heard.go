@@ -73,6 +73,60 @@ func (r *reader) heardWrong() {
 	}
 	r.splitNames()
 	r.bentThings()
+	r.thingLetters()
+}
+
+// thingLetters writes the first letters of barrels or feeders out, where a line
+// that speaks of them tells a level or an amount of each: "barrels: s full h half".
+func (r *reader) thingLetters() {
+	kind := sense(0)
+	for i := range r.toks {
+		t := &r.toks[i]
+		if t.kind == tokBreak {
+			kind = 0
+			continue
+		}
+		if g := genericThing[strings.TrimSuffix(t.s, "s")]; g == sBarrel || g == sWater {
+			kind = sBarrel
+		} else if g == sFeeder || g == sFeed {
+			kind = sFeeder
+		}
+		if kind == 0 || t.kind != tokWord || len(t.s) != 1 || t.s == "a" || t.s == "i" || t.s == "x" || i+1 >= len(r.toks) || !r.levelAt(i+1) {
+			continue
+		}
+		if w := r.thingOf(t.s[0], kind); w != "" {
+			t.s = w
+		}
+	}
+}
+
+// levelAt says that a level or an amount stands at token i, or behind a colon.
+func (r *reader) levelAt(i int) bool {
+	if r.toks[i].s == ":" && i+1 < len(r.toks) {
+		i++
+	}
+	t := &r.toks[i]
+	if t.kind == tokNum || t.kind == tokSlash {
+		return true
+	}
+	m := r.lex.of[t.s]
+	return m != nil && (m.isFrac || m.sense.any(setOf(sFull, sEmpty)))
+}
+
+// thingOf is the first word of the one thing of a kind that begins with a letter.
+func (r *reader) thingOf(letter byte, kind sense) string {
+	found := ""
+	for k := range r.names {
+		h := &r.names[k]
+		if !r.ofKind(h, kind) || len(h.words) == 0 || h.words[0][0] != letter || genericThing[h.words[0]] != 0 {
+			continue
+		}
+		if found != "" && found != h.words[0] {
+			return ""
+		}
+		found = h.words[0]
+	}
+	return found
 }
 
 // isName says that one of the herd's names begins at token i.

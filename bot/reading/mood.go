@@ -62,7 +62,7 @@ func (r *reader) mood(s span) string {
 			return NonePlan
 		case it.is(sNot) && !it.isAny(setOf(sSick, sDown, sNoWater, sNoFeed, sBut, sDied)) && k >= start && s.frame != fAlarm && !r.mildNot(k, s, number):
 			return NoneNegation
-		case it.s == "no" && s.frame != fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sWorm, sFeed, sWater, sFill, sTreat, sMove, sWallow, sSick)) && r.items[k+1].gap == gapNone:
+		case it.s == "no" && s.frame != fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sWorm, sFeed, sWater, sFill, sTreat, sMove, sWallow, sHose, sSick, sMixed, sButcher, sBuy, sWeigh, sTape)) && r.items[k+1].gap == gapNone:
 			return NoneNegation
 		case (it.s == "almost" || it.s == "nearly") && (s.frame == fDrug || s.frame == fGone || s.frame == fMove) && k+1 < s.j && r.items[k+1].isAny(setOf(sGave, sWorm, sTreat, sSold, sMove, sSlaughtered, sDied, sLost)):
 			return NoneNegation

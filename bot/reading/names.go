@@ -140,6 +140,9 @@ func (r *reader) nameAt(i int) (herdName, int) {
 		if h.number && !r.afterKind(i, h) || len(h.words) == 1 && len(h.words[0]) == 1 && !h.number && !h.tag && !r.letterHere(i) {
 			continue
 		}
+		if r.toks[i].s == "little" && i > 0 && r.toks[i-1].s == "a" {
+			continue // "a little extra" is no small one
+		}
 		m := matchName(h.words, r.toks[i:])
 		if m == 0 || m < n {
 			continue

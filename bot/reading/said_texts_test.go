@@ -147,3 +147,18 @@ sold 2 pigs for 500 >> 3 pigs, not 2 => gone amount=500 animals=all count=3 how=
 put 300 in the feeder >> 350 not 300 => refill feed_kg=158.76 feeder=feeder replaces=true
 `)
 }
+
+// TestOtherUses reads words of the trade in their everyday use, names that say
+// nothing alone, and letters for things.
+func TestOtherUses(t *testing.T) {
+	readsRows(t, "orchard-july", "2026-07-25T07:20", `
+moved the hoppers up the hill => clarify about=water
+two inches of rain so no hosing => none
+gave the babies their wormer, fenbendazole, took 6 days off the box => worm animals=Fern+Juno+Brick product=fenbendazole withdrawal_days=6
+barrels: s full h 1/2 b empty => water barrel=shed full=true; water barrel=hill fraction=0.5 seen=true; water barrel=blue fraction=0 seen=true
+feed: b 150 s 70 => refill feed_kg=68.04 feeder=big hopper; refill feed_kg=31.75 feeder=small hopper
+shed => clarify about=water
+water shed, hill. fence 5.3 => water barrel=shed full=true; water barrel=hill full=true; fence kv=5.3
+lost track of the tape, fence 5.4 => fence kv=5.4
+`)
+}
