@@ -307,6 +307,15 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 			}
 		}
 	}
+	if len(names) > 0 && len(generic) > 1 { // "creek 55 gal, gate 55 gal, tote 275 gal"
+		for x := 1; x < len(out); x++ {
+			for _, g := range generic[1:] {
+				if out[x].name == "" && g.k < out[x].at && g.k > out[x-1].at && g.name != generic[0].name && g.name != "barrel" && g.name != "feeder" && g.name != "pen" {
+					out[x].name = g.name
+				}
+			}
+		}
+	}
 	r.nameThings(out, word, kind)
 	return out
 }
