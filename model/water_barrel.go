@@ -15,7 +15,7 @@ const (
 	waterUnsizedSD   = 0.20 // of the litres standing in a barrel of unknown size
 	waterSurpriseZ   = 2.5  // beyond so many standard errors a level speaks of something else
 	barrelHabit      = 8.0  // pigs' habits between barrels are known as from so many pigs
-	waterDriftSD     = 0.01 // a day, of the herd's draw and of each share
+	waterDriftSD     = 0.02 // a day, of the herd's draw and of each share
 	leastBarrelShare = 0.02
 )
 
@@ -30,6 +30,9 @@ type waterState struct {
 	early  []int // times in a row found lower than could be
 	marks  int   // levels that the draw was learned from
 	events []Reason
+	took   []float64 // litres drawn from each, as expected, since its level was last told
+	finds  []waterFind
+	said   string // what was answered to a question about the record at hand
 }
 
 func (s *waterState) barrels() int { return len(s.known) }
@@ -41,6 +44,8 @@ func (s *waterState) clone() waterState {
 	c.since = append([]time.Time(nil), s.since...)
 	c.early = append([]int(nil), s.early...)
 	c.events = s.events[:len(s.events):len(s.events)]
+	c.took = append([]float64(nil), s.took...)
+	c.finds = s.finds[:len(s.finds):len(s.finds)]
 	return c
 }
 
@@ -50,7 +55,7 @@ func newWaterState(barrels []*Barrel, day float64) waterState {
 	n := len(barrels)
 	s := waterState{
 		gaussian: newGaussian(2 * n), day: day, known: make([]bool, n),
-		since: make([]time.Time, n), early: make([]int, n),
+		since: make([]time.Time, n), early: make([]int, n), took: make([]float64, n),
 	}
 	share, total := make([]float64, n), 0.0
 	for i, b := range barrels {

@@ -32,15 +32,14 @@ func (s *waterState) pass(until float64, draw *herdDraw) error {
 			return err
 		}
 		to := min(math.Floor(s.day)+1, until)
-		s.drain(d.litres, to)
+		s.drain(d, to)
 	}
 	return nil
 }
 
-// drain draws at a rate in litres a day, of the published draw, until a moment
-// of the same day.
-func (s *waterState) drain(rate, to float64) {
-	n := s.barrels()
+// drain draws a day's published draw until a moment of the same day.
+func (s *waterState) drain(d dayDraw, to float64) {
+	n, rate := s.barrels(), d.litres
 	for s.day < to {
 		more := s.toWet()
 		if more == 0 || rate <= 0 {
@@ -57,7 +56,7 @@ func (s *waterState) drain(rate, to float64) {
 		}
 		for i := range n {
 			if s.wet(i) {
-				s.takeOff(i, more*rate*step, step)
+				s.takeOff(i, more*rate*step, more*d.airSD*step, step)
 			}
 		}
 		if first >= 0 {
@@ -71,15 +70,21 @@ func (s *waterState) drain(rate, to float64) {
 	s.day = to
 }
 
-// takeOff draws the published litres, times the barrel's factor, off it.
-func (s *waterState) takeOff(i int, litres, days float64) {
+// airHangs is for how many days warmth that nobody told of stays on the same side
+// of its guess: days hang together, and a place is warmer than another.
+const airHangs = 5.0
+
+// takeOff draws the published litres, times the barrel's factor, off it. air is
+// the error of the litres by a warmth that is not known.
+func (s *waterState) takeOff(i int, litres, air, days float64) {
 	n := s.barrels()
 	w := make([]float64, 2*n)
 	w[n+i], w[i] = 1, -litres
 	stray := 0.0
-	if days > 0 { // independent from day to day
-		stray = waterDaySD * litres * s.mean[i] / math.Sqrt(days)
+	if days > 0 { // nearly independent from day to day
+		stray = s.mean[i] * math.Sqrt((waterDaySD*waterDaySD*litres*litres+airHangs*air*air)/days)
 	}
+	s.took[i] += min(s.mean[i]*litres, s.mean[n+i])
 	s.replace(n+i, w, stray)
 	s.mean[n+i] = max(0, s.mean[n+i])
 }

@@ -58,10 +58,20 @@ func (s *waterState) allEmpty(barrels []*Barrel, r Record) {
 		}
 	}
 	expected, variance := s.along(w)
+	if n >= 2 {
+		s.findAll(r, names, -expected, variance+sd*sd)
+	}
+	if s.said == LeftOut {
+		for i := range n {
+			s.forget(n+i, 0, 0)
+		}
+		return
+	}
 	if n < 2 || expected <= 0 || expected*expected <= variance+sd*sd {
 		return // the ordinary way, barrel by barrel, says it as well
 	}
-	if over := expected*expected/(waterSurpriseZ*waterSurpriseZ) - variance - sd*sd; over > 0 {
+	over := expected*expected/(waterSurpriseZ*waterSurpriseZ) - variance - sd*sd
+	if over > 0 && s.said != AsUsual {
 		s.events = append(s.events, Reason{Code: WaterDryEarly, Names: names, On: r.On})
 		s.widen(n, over)
 	}

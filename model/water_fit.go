@@ -54,6 +54,7 @@ func (f *waterFit) learn(h *Herd) error {
 			return err
 		}
 		s.day = max(s.day, day)
+		s.said = h.verdict(w.ID)
 		if isEmpty(w.F) && len(marked) == len(h.Barrels) {
 			s.allEmpty(h.Barrels, w.Record)
 		}

@@ -13,7 +13,15 @@ func (s *waterState) level(i int, litres, sd, capacity float64, b *Barrel, r Rec
 	expected := s.mean[n+i]
 	off := stands - expected
 	total := s.at(n+i, n+i) + sd*sd
+	s.find(r, []string{b.Name}, s.since[i], s.took[i], off, total, stands <= 0)
 	switch {
+	case s.said == LeftOut:
+		s.forget(n+i, stands, sd)
+		s.early[i] = 0
+		return
+	case s.said == AsUsual:
+		s.early[i] = 0
+		s.learnLevel(i, stands, sd)
 	case expected <= 0 && stands <= 0:
 		// It ran dry some time before: nothing new.
 	case off*off > waterSurpriseZ*waterSurpriseZ*total && off > 0:

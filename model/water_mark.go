@@ -71,6 +71,9 @@ func (s *waterState) mark(i int, m barrelMark, b *Barrel, r Record) {
 	case m.poured != nil:
 		s.pour(i, *m.poured, capacity, b, r)
 	}
+	if m.settles {
+		s.took[i] = 0
+	}
 	s.known[i], s.since[i] = true, r.At
 }
 

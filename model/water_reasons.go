@@ -11,6 +11,7 @@ const (
 	WaterPublished    = "water_published"     // nothing learned yet: litres per kg feed, percent spilt at nipples
 	WaterFavoured     = "water_favoured"      // barrel the pigs draw most from; percent of the draw
 	WaterDryEarly     = "water_dry_early"     // barrel; day it was found lower than it could be: leak or favoured, left out of learning
+	WaterOdd          = "water_odd"           // barrels; day the level was told before; litres gone since, litres expected, half the range of that
 	WaterUnlogged     = "water_unlogged"      // barrel; day it was found fuller than it could be: a fill not told
 	WaterBarrelUnseen = "water_barrel_unseen" // barrels never filled or seen, counted as dry
 	WaterAlarm        = "water_alarm"         // day: no water was reported and not settled since
@@ -64,7 +65,7 @@ const (
 func WaterReasonCodes() []string {
 	return []string{
 		WaterLevel, WaterUse, WaterHeat, WaterHeatGuessed, WaterLearned, WaterPublished,
-		WaterFavoured, WaterDryEarly, WaterUnlogged, WaterBarrelUnseen, WaterAlarm,
+		WaterFavoured, WaterDryEarly, WaterOdd, WaterUnlogged, WaterBarrelUnseen, WaterAlarm,
 		WallowLoss, WallowLearned, WallowFirstGuess, WallowSizeAssumed, WallowAssumedFull,
 		WallowLastFilled, WallowFoundDry, WallowHose,
 		HeatHighTold, HeatHighForecast, HeatHighGuessed, HeatHumidity, HeatHumidityAssumed,

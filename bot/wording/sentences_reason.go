@@ -110,6 +110,7 @@ var reasonSentences = catalogue{
 	"water_published":     "Published: {q0} per kg of feed, {q1} spilt at nipples; nothing learned yet.",
 	"water_favoured":      "They draw most from {n}: {q0}.",
 	"water_dry_early":     "{N} was lower on {on} than it could be: leak or favoured; not learned from.",
+	"water_odd":           "{N}: {q0} gone since {on}, {q1} expected, give or take {q2}.",
 	"water_unlogged":      "{N} was fuller on {on} than it could be: a fill not told.",
 	"water_barrel_unseen": "{N} never filled or seen: counted as dry.",
 	"water_alarm":         "No water was reported {on} and not settled since.",
