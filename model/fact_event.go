@@ -53,12 +53,17 @@ type Alarm struct {
 	What    string   `json:"what"`
 	Animals []string `json:"animals,omitempty"`
 	Over    bool     `json:"over,omitempty"`
+	// Hours is how long it had lasted by then, as far as told: pigs without water.
+	Hours *float64 `json:"hours,omitempty"`
 }
 
 func (Alarm) Kind() Kind   { return "alarm" }
 func (Alarm) Version() int { return 1 }
 
 func (a Alarm) Check() error {
+	if a.Hours != nil && !(*a.Hours >= 0 && *a.Hours <= 1000) {
+		return errors.New("an alarm has lasted between 0 and 1000 hours")
+	}
 	switch a.What {
 	case AlarmOut, AlarmDown, AlarmNoWater, AlarmNoFeed, AlarmFence:
 		return nil

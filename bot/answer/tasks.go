@@ -45,6 +45,11 @@ func move(a asked) Answer {
 		return a.missing(err)
 	}
 	out := a.task("move", "move_now", d)
+	for _, r := range d.Reasons {
+		if r.Code == model.MoveWet {
+			out.Text += " " + a.v.Why([]model.Reason{r})
+		}
+	}
 	out.Reasons = append(out.Reasons, a.ground(d.Pen, out.Data)...)
 	return out
 }

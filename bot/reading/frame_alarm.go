@@ -71,7 +71,10 @@ func (r *reader) fillAlarm(s span) {
 		since = since || it.s == "since"
 	}
 	r.remember(sel)
-	if since { // "no water since yesterday" is an alarm of today
+	if a.What == model.AlarmNoWater {
+		a.Hours = r.lasting(s, since)
+	}
+	if since || a.Hours != nil { // "no water since yesterday" is an alarm of today
 		r.emitOn(Fact{a}, s, r.today, nil, false)
 		return
 	}

@@ -9,6 +9,7 @@ import (
 // What is said of feed that no pig ate.
 var (
 	spiltWords  = split("spilled, spilt, spill, spilled over, spillage, spilling")
+	overWords   = split("knocked over, tipped over, turned over, pushed over, flipped over, overturned")
 	tippedWords = split("tipped, tipped over, tipped itself, tipped out, knocked over, knocked down, fell over, fallen over, fell down, blew over, overturned, turned over, toppled, pushed over, upended, rooted over, flipped, flipped over, got tipped, was tipped")
 	robberWords = split("raccoon, raccoons, racoon, racoons, coon, coons, rat, rats, mouse, mice, crow, crows, bird, birds, starling, starlings, squirrel, squirrels, deer, bear, bears, possum, possums, opossum, dog, dogs, chicken, chickens, goat, goats, turkeys, geese, sparrows, pigeons, cow, cows, badger, badgers, skunk, skunks, fox")
 	robbedWords = split("into, in, ate, eaten, eating, raided, robbed, stole, cleaned out, emptied, tore, at, got")
@@ -41,7 +42,7 @@ func (r *reader) tellsSpill(k int) bool {
 	case saysAny(said, spiltWords):
 		return true
 	case saysAny(said, tippedWords) && !strings.Contains(said, " in ") && !strings.Contains(said, " into "):
-		return feeder && r.thingBefore(s, "tipped", "knocked", "fell", "fallen", "blew", "overturned", "turned", "toppled", "flipped") || saysAny(said, split("knocked over, tipped over, turned over, pushed over, flipped over, overturned"))
+		return feeder && r.thingBefore(s, "tipped", "knocked", "fell", "fallen", "blew", "overturned", "turned", "toppled", "flipped") || saysAny(said, overWords)
 	case saysAny(said, robberWords):
 		return (feeder || r.has(s, sFeed) || saysAny(said, feedWords)) && saysAny(said, robbedWords) && !r.has(s, sPigs) && !strings.Contains(said, " dead ")
 	case saysAny(said, spoiltWords):

@@ -67,6 +67,12 @@ if it rains I'll move them => none
 forecast says an inch of rain => none
 hank 40 in girth => weigh animals=Hank girth_cm=101.6
 
+# thirst
+no water since 6 am => alarm what=no_water
+no water since yesterday => alarm what=no_water
+no water for 30 hours => alarm what=no_water
+no water => alarm what=no_water
+
 # soil
 soil is clay => settings key=pen value={"name":"apple","soil":"clay"}; settings key=pen value={"name":"pear","soil":"clay"}
 pear is sandy => settings key=pen value={"name":"pear","soil":"sand"}

@@ -2,6 +2,7 @@ package wording
 
 import (
 	"fmt"
+	"math"
 
 	"troughbell/model"
 )
@@ -41,6 +42,9 @@ func (v Voice) echoAlarm(a model.Alarm) string {
 	say := words.on
 	if a.Over {
 		say = words.over
+	}
+	if a.What == model.AlarmNoWater && a.Hours != nil && !a.Over {
+		return say + " for " + countNoun(math.Round(*a.Hours), "hour", "hours")
 	}
 	if a.What != model.AlarmOut && a.What != model.AlarmDown {
 		return say

@@ -55,6 +55,7 @@ var echoes = []struct {
 	{model.Alarm{What: model.AlarmOut, Over: true}, "pigs back in", ""},
 	{model.Alarm{What: model.AlarmDown, Animals: []string{"Fern"}}, "Fern down", ""},
 	{model.Alarm{What: model.AlarmNoWater}, "no water", ""},
+	{model.Alarm{What: model.AlarmNoWater, Hours: model.Float(30)}, "no water for 30 hours", ""},
 	{model.Fence{Kv: 5.8}, "fence 5.8 kV", ""},
 	{model.Weather{HighC: model.Float(310.0 / 9), LowC: model.Float(195.0 / 9), RhPct: model.Float(60)}, "high 94 °F, low 71 °F, humidity 60%", ""},
 	{model.Weather{HighC: model.Float(34)}, "high 34 °C", "high 34 °C"},

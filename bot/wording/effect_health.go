@@ -92,6 +92,11 @@ func (v Voice) alarmEffects(a model.Alarm) []Effect {
 		}
 		return nil
 	}
+	if a.What == model.AlarmNoWater && a.Hours != nil {
+		if x, long := thirst(*a.Hours); long {
+			return []Effect{x}
+		}
+	}
 	x := Effect{Code: "alarm_" + a.What}
 	if n := v.alive(); n > 0 {
 		x.Q = []model.Quantity{N(n)}

@@ -35,7 +35,7 @@ func (v Voice) effectsOf(e reading.Entry, f model.Fact) []Effect {
 	case model.FeedLevel:
 		return v.feedEffects(f.Feeder)
 	case model.Water:
-		return v.waterEffects(f)
+		return v.waterEffects(e, f)
 	case model.WallowFill:
 		return v.wallowEffects()
 	case model.Weigh:

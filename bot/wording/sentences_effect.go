@@ -16,6 +16,10 @@ var effectSentences = catalogue{
 		"Under half a day and all normal: fill and watch. Half a day to a day: small drinks first, several short openings.\n" +
 		"Over a day, or any pig staggering, twitching, blind or fitting: call the vet BEFORE water.\n" +
 		"After a long dry spell never turn it on full: salt poisoning can kill.",
+	"water_back_slowly": "⚠ Small drinks first, several short openings over hours, never full on.\n" +
+		"May it be over a day, or any pig off feed, staggering, twitching, blind or fitting: call the vet BEFORE water.",
+	"water_back_vet": "⚠ Call the vet BEFORE you open the water: they may have been dry for a day.\n" +
+		"Then small sips only, over many hours. Turned on full after such a thirst, water can kill: salt poisoning.",
 	"wallow_dry":    "Dry about {on}.",
 	"wallow_rained": "Wallow dry about {on}.",
 
