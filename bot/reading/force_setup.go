@@ -14,6 +14,13 @@ func (r *reader) forceSetUp() {
 			if i, j := r.bagIs(k); j > i {
 				r.forceRange(i, j, fSize)
 			}
+		case it.s == "bag is" || it.s == "bag weighs":
+			if k+1 < len(r.items) && r.items[k+1].qty(mass) && (k == 0 || it.gap >= gapAnd || r.items[k-1].is(sFiller)) {
+				r.forceRange(k, k+2, fSize)
+			}
+		case it.s == "in pen" && it.gap >= gapComma && k+1 < len(r.items) && r.items[k+1].kind == itNum && r.find(span{0, r.sentenceStart(k), k}, sPen) >= 0 && len(r.c.Herd.Pens) == 0:
+			it.sense = setOf(sInUse)
+			r.forceRange(k, k+2, fSetPen)
 		case it.is(sNamed) && it.kind == itWord:
 			if f, j := r.calledThings(k); j > k {
 				r.forceRange(k, j, f)

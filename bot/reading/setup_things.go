@@ -125,6 +125,11 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 			it.used = true
 			continue
 		}
+		if it.kind == itNum && it.v >= 1 && it.v <= mostNipples && len(nipples) > 0 && k > s.i && r.items[k-1].s == "with" && (k+1 == s.j || r.items[k+1].gap >= gapAnd) { // "and a white barrel 30 gallons with one"
+			nipples = append(nipples, sized{newThing{nipples: model.Int(int(it.v + 0.5))}, k})
+			it.used = true
+			continue
+		}
 		if it.unit == unitNipple && it.kind == itWord && len(nipples) == 0 && k > s.i && r.items[k-1].s == "a" {
 			nipples = append(nipples, sized{newThing{nipples: model.Int(1)}, k})
 		}
@@ -221,6 +226,12 @@ func (r *reader) thingsIn(s span, kind thingKind) []newThing {
 	}
 	var out []newThing
 	switch {
+	case len(sizes) > 1 && len(sizes) == len(names) && names[len(names)-1].k < sizes[0].k: // "A, B and C: 400, 500 and 450 m2"
+		for n, z := range sizes {
+			t := z.newThing
+			t.at, t.said, t.name = z.k, true, names[n].name
+			out = append(out, t)
+		}
 	case len(sizes) > 1 && len(sizes) >= len(names) || len(sizes) > 1 && !each:
 		nameFirst := len(names) == 0 || names[0].k < sizes[0].k
 		for n, z := range sizes {
@@ -333,6 +344,9 @@ func (r *reader) listedSizes(s span) {
 		}
 	}
 }
+
+// mostNipples is the most that a bare number behind "with" is taken for.
+const mostNipples = 8
 
 // leastListed is the least that a bare number of a list of sizes is taken for one;
 // smaller ones count or name things.

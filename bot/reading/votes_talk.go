@@ -124,7 +124,7 @@ func castSetup(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFun
 	word(f, bAnchor, 2.8, sWallow)
 	give(f, bAmount, 2.0, kSides, kArea)
 	word(f, 0, 1.2, sDeep)
-	late(f, 0, 0.1, 0.7, kLength)
+	late(f, bAmount, 0.1, 0.7, kLength)
 	need(f, bAnchor, bAmount)
 
 	f = fSize
