@@ -19,6 +19,9 @@ const (
 	// day of it. Q: kilograms to pour to last until the next visit; batches
 	// (Count, 0: no batch is known).
 	CodeRefillMidweek = "refill_midweek"
+	// As CodeRefillMidweek, but even full to the brim the feeders named may not last
+	// until the next visit: fill them full.
+	CodeRefillMidweekBrim = "refill_midweek_brim"
 	// By calculation a feeder is out by now. Names: the feeders. At: the likely
 	// moment. Q: kilograms to pour to last until the next visit; how many times
 	// it was told before (Count). Grade danger; say that it is calculated.
@@ -200,7 +203,7 @@ const (
 
 // Codes lists every code of a line, for whoever finds a sentence for each.
 var Codes = []string{
-	CodeRefillVisit, CodeRefillBrim, CodeRefillMidweek, CodeRefillOut,
+	CodeRefillVisit, CodeRefillBrim, CodeRefillMidweek, CodeRefillMidweekBrim, CodeRefillOut,
 	CodeWaterVisit, CodeWaterBrim, CodeWaterMidweek, CodeWaterOut, CodeWaterSeenEmpty,
 	CodeWallowVisit, CodeWallowHeat,
 	CodeLevelStanding, CodeLevelBridged,

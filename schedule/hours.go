@@ -54,8 +54,9 @@ func (v *view) evening(d model.Day) time.Time {
 
 // lastSlot is the latest morning or evening at which a word still comes in time
 // before the edge. Whoever reads it in the morning acts in the evening, after the
-// day's work.
+// day's work; whoever has acted late gets it a day earlier.
 func (v *view) lastSlot(edge time.Time) time.Time {
+	edge = edge.Add(-v.lead())
 	for d := model.DayOf(edge.In(v.loc)); ; d-- {
 		e := v.evening(d)
 		if !e.Add(act).After(edge) {
@@ -65,6 +66,17 @@ func (v *view) lastSlot(edge time.Time) time.Time {
 			return v.morning(d)
 		}
 	}
+}
+
+// callAt is when feed or water that runs dry at the edge is called for. Whoever
+// has just filled something, and heard how long it lasts, is not called back at
+// once where the next evening will do.
+func (v *view) callAt(edge time.Time) time.Time {
+	m := v.afterVisit(v.lastSlot(edge))
+	if !v.fact.IsZero() && !m.After(v.fact) && !v.evening(v.day+1).Add(deed).After(edge) {
+		return v.morning(v.day + 1)
+	}
+	return m
 }
 
 // awake is the first moment from t on that lies outside the quiet hours.

@@ -26,6 +26,7 @@ func (v *view) between() []item {
 
 func (v *view) lookBetween() []item {
 	var out []item
+	var needs []need
 	routine, away := v.routineToday(), v.h.Away(v.day)
 	for _, r := range rules {
 		if r.between == nil || len(v.pigs) == 0 && !r.idle {
@@ -35,9 +36,13 @@ func (v *view) lookBetween() []item {
 			if n.Grade == Routine && !n.asked && (routine || away) {
 				continue
 			}
-			if it, ok := v.place(n); ok {
-				out = append(out, it)
-			}
+			needs = append(needs, n)
+		}
+	}
+	v.oneTrip(needs)
+	for _, n := range needs {
+		if it, ok := v.place(n); ok {
+			out = append(out, it)
 		}
 	}
 	if len(v.pigs) > 0 {

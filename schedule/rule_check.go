@@ -32,23 +32,74 @@ func checkVisit(v *view) []need {
 func (v *view) lacksFeed() []need {
 	_, err := v.f.RefillPlan(v.visitAt(), v.next)
 	m, ok := lacks(err)
-	if !ok || m.What != "level" && m.What != "capacity" {
+	names := v.feedersUnspoken()
+	switch {
+	case ok && (m.What == "level" || m.What == "capacity"):
+		names = m.Names
+	case err != nil || len(names) == 0 || len(names) == len(v.h.Feeders):
 		return nil
 	}
 	return []need{{Line: Line{
-		About: aboutCheck, Topic: "check:feed", Grade: Routine, Code: CodeCheckFeedLevel, Names: m.Names,
+		About: aboutCheck, Topic: "check:feed", Grade: Routine, Code: CodeCheckFeedLevel, Names: names,
 	}, quiet: 6 * day}}
+}
+
+// feedersUnspoken lists the feeders of which nothing was ever logged: pigs are
+// fed past them in every figure.
+func (v *view) feedersUnspoken() []string {
+	spoken := map[*model.Feeder]bool{}
+	for _, r := range v.h.Refills {
+		spoken[v.h.Feeder(r.F.Feeder)] = true
+		if r.F.Feeder == "" {
+			return nil // one word for all
+		}
+	}
+	for _, l := range v.h.FeedLevels {
+		spoken[v.h.Feeder(l.F.Feeder)] = true
+		if l.F.Feeder == "" {
+			return nil
+		}
+	}
+	var out []string
+	for _, f := range v.h.Feeders {
+		if !spoken[f] {
+			out = append(out, f.Name)
+		}
+	}
+	return out
 }
 
 func (v *view) lacksWater() []need {
 	_, err := v.f.WaterLeft(v.visitAt())
 	m, ok := lacks(err)
-	if !ok || m.What != "water_level" && m.What != "capacity" {
+	names := v.barrelsUnspoken()
+	switch {
+	case ok && (m.What == "water_level" || m.What == "capacity"):
+		names = m.Names
+	case err != nil || len(names) == 0 || len(names) == len(v.h.Barrels):
 		return nil
 	}
 	return []need{{Line: Line{
-		About: aboutCheck, Topic: "check:water", Grade: Routine, Code: CodeCheckWaterLevel, Names: m.Names,
+		About: aboutCheck, Topic: "check:water", Grade: Routine, Code: CodeCheckWaterLevel, Names: names,
 	}, quiet: 6 * day}}
+}
+
+// barrelsUnspoken lists the barrels of which nothing was ever logged.
+func (v *view) barrelsUnspoken() []string {
+	spoken := map[*model.Barrel]bool{}
+	for _, w := range v.h.Waters {
+		if w.F.Barrel == "" {
+			return nil
+		}
+		spoken[v.h.Barrel(w.F.Barrel)] = true
+	}
+	var out []string
+	for _, b := range v.h.Barrels {
+		if !spoken[b] {
+			out = append(out, b.Name)
+		}
+	}
+	return out
 }
 
 // checkBetween asks whether all is well after a silence, repeats a question in

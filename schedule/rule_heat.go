@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"time"
 
 	"troughbell/model"
@@ -71,24 +72,25 @@ func heatVisit(v *view) []need {
 }
 
 // heatBetween tells of tomorrow's heat in the evening and of today's at once;
-// today's danger again in the morning, for what was said the evening before is
-// easily forgotten.
+// the danger of a spell's first day, or of a worse one, again in the morning, for
+// what was said the evening before is easily forgotten. Heat short of danger is
+// not told each day of a spell.
 func heatBetween(v *view) []need {
 	var out []need
-	if h, ok := v.heatOf(v.day + 1); ok && heatGrade(h.Class) != "" {
+	if h, ok := v.heatOf(v.day + 1); ok && heatGrade(h.Class) != "" && !v.knownSpell(v.day+1, h.Class) {
 		l := heatLine(v.day+1, h)
 		l.Earliest, l.Latest = v.evening(v.day), v.end
 		out = append(out, need{Line: l, token: token(aboutHeat, v.day+1, "eve", string(h.Class))})
 	}
 	h, ok := v.heatOf(v.day)
-	if !ok || heatGrade(h.Class) == "" {
+	if !ok || heatGrade(h.Class) == "" || v.knownSpell(v.day, h.Class) {
 		return out
 	}
 	l := heatLine(v.day, h)
 	l.Latest = v.day.At(heatUntil, v.loc)
 	eve := v.told(token(aboutHeat, v.day, "eve", string(h.Class)))
 	switch {
-	case l.Grade != Danger && eve:
+	case l.Grade != Danger && eve, eve && v.heatTold(v.day-1, h.Class):
 		return out
 	case l.Grade != Danger || eve:
 		l.Earliest = v.morning(v.day)
@@ -98,4 +100,35 @@ func heatBetween(v *view) []need {
 	return append(out, need{
 		Line: l, token: token(aboutHeat, v.day, string(h.Class)), breaks: l.Grade == Danger && !eve, quiet: 6 * time.Hour,
 	})
+}
+
+// spellDays is how many days of a spell pass before heat short of danger is told
+// anew (common practice, no source).
+const spellDays = 3
+
+// knownSpell reports whether heat short of danger goes on that was told of the
+// days before.
+func (v *view) knownSpell(d model.Day, c model.HeatClass) bool {
+	if heatGrade(c) == Danger {
+		return false
+	}
+	for back := model.Day(1); back <= spellDays; back++ {
+		if v.heatTold(d-back, c) {
+			return true
+		}
+	}
+	return false
+}
+
+// heatClasses are those that are told between visits, the worst last.
+var heatClasses = []model.HeatClass{model.HeatAlert, model.HeatDanger, model.HeatEmergency}
+
+// heatTold reports whether heat of the class or worse was told of a day.
+func (v *view) heatTold(d model.Day, c model.HeatClass) bool {
+	for _, told := range heatClasses[max(0, slices.Index(heatClasses, c)):] {
+		if v.told(token(aboutHeat, d, "eve", string(told))) || v.told(token(aboutHeat, d, string(told))) {
+			return true
+		}
+	}
+	return false
 }

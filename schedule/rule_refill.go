@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"time"
 
 	"troughbell/model"
@@ -38,6 +39,7 @@ func refillVisit(v *view) []need {
 			l.Latest = f.EdgeAt
 		}
 	}
+	l.Look = v.looksAtFeed(l.Names)
 	return []need{{Line: l, quiet: sameVisit}}
 }
 
@@ -55,7 +57,6 @@ func refillBetween(v *view) []need {
 	l := Line{
 		About: aboutRefill, Topic: "refill:between", Grade: Welfare, Code: CodeRefillMidweek,
 		Latest: v.next, Reasons: p.Reasons,
-		Q: []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}},
 	}
 	edge, likely := v.runsDry(p)
 	if !edge.Before(v.next) {
@@ -67,13 +68,30 @@ func refillBetween(v *view) []need {
 		}
 	}
 	l.At, l.On = edge, model.DayOf(likely.In(v.loc))
-	l.Earliest = v.afterVisit(v.lastSlot(edge))
+	l.Earliest = v.callAt(edge)
+	p = v.planThen(p, l.Earliest)
+	l.Q = []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}}
+	if slices.ContainsFunc(p.Feeders, func(f model.RefillFeeder) bool { return slices.Contains(l.Names, f.Name) && !f.Lasts }) {
+		l.Code = CodeRefillMidweekBrim
+	}
 	filled := v.feedSpoken()
 	out := []need{{Line: l, token: token(aboutRefill, "between", filled, v.next), edge: l.At, quiet: v.sinceVisit()}}
 	l.Topic, l.Code, l.Grade, l.At, l.On = "refill:out", CodeRefillOut, Danger, likely, 0
 	l.Q = l.Q[:1:1]
 	l.Reasons = append([]model.Reason{v.notLogged(filled)}, p.Reasons...)
 	return append(out, v.tellAgain(need{Line: l, quiet: v.sinceVisit()}, filled, likely, feedOutTellings)...)
+}
+
+// planThen is the plan as it will be at the moment it is told: there is more room
+// by then. Where it cannot be had, or nothing would be needed, it is the plan of now.
+func (v *view) planThen(p model.RefillPlan, at time.Time) model.RefillPlan {
+	if !at.After(v.at) {
+		return p
+	}
+	if then, err := v.f.RefillPlan(at, v.next); err == nil && then.PourKg > 0 {
+		return then
+	}
+	return p
 }
 
 // emptyBeside is for how long one feeder may likely stand empty while others hold

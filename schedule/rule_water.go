@@ -15,7 +15,7 @@ func waterVisit(v *view) []need {
 	}
 	l := Line{
 		About: aboutWater, Topic: aboutWater, Grade: Routine, Code: CodeWaterVisit,
-		On: v.day, At: v.next, Latest: w.EdgeAt, Reasons: v.untilNext(w.Reasons),
+		On: v.day, At: v.next, Latest: w.EdgeAt, Reasons: v.untilNext(w.Reasons), Look: v.looksAtWater(w),
 	}
 	fill, known := 0.0, true
 	for _, b := range w.Barrels {
@@ -28,7 +28,7 @@ func waterVisit(v *view) []need {
 		fill += max(0, *size.CapacityL-b.Litres.Mid)
 	}
 	if !known {
-		fill = 0
+		fill, l.Look = 0, false
 	}
 	l.Q = []model.Quantity{{Value: fill, Unit: model.Litres}, {Value: w.UseLD.Mid, Unit: model.LitresPerDay}}
 	// What the reply to the fill will say: full is judged at the same edge.
@@ -48,20 +48,20 @@ func waterBetween(v *view) []need {
 	}
 	l := Line{
 		About: aboutWater, Topic: "water:between", Grade: Welfare, Code: CodeWaterMidweek,
-		On: model.DayOf(w.LikelyAt.In(v.loc)), At: w.EdgeAt, Latest: v.next, Reasons: w.Reasons,
+		On: model.DayOf(w.LikelyAt.In(v.loc)), At: w.EdgeAt, Latest: v.next, Reasons: w.Reasons, Look: v.looksAtWater(w),
 		Q: []model.Quantity{{Value: w.Litres.Mid, Unit: model.Litres}, {Value: w.UseLD.Mid, Unit: model.LitresPerDay}},
 	}
 	for _, b := range w.Barrels {
 		l.Names = append(l.Names, b.Name)
 	}
-	l.Earliest = v.afterVisit(v.lastSlot(w.EdgeAt))
+	l.Earliest = v.callAt(w.EdgeAt)
 	var spoken time.Time
 	latest(v.h.Waters, func(at time.Time) { spoken = at })
 	out := []need{{Line: l, token: token(aboutWater, "between", spoken, v.next), edge: w.EdgeAt, quiet: v.sinceVisit()}}
 	if !w.LikelyAt.Before(v.next) {
 		return out
 	}
-	l.Topic, l.Code, l.Grade, l.At, l.On, l.Q = "water:out", CodeWaterOut, Danger, w.LikelyAt, 0, nil
+	l.Topic, l.Code, l.Grade, l.At, l.On, l.Q, l.Look = "water:out", CodeWaterOut, Danger, w.LikelyAt, 0, nil, false
 	l.Reasons = append([]model.Reason{v.notLogged(spoken)}, w.Reasons...)
 	n := need{Line: l, quiet: v.sinceVisit()}
 	if seen, ok := v.seenEmpty(); ok { // seen by a person, not calculated: it breaks the quiet hours

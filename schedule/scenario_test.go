@@ -247,7 +247,7 @@ func TestScenarios(t *testing.T) {
 			l.add("2026-05-09 21:00", model.Refill{Full: true})
 			l.add("2026-05-14 21:00", model.Refill{Full: true})
 		}, []string{
-			"Sat 2026-05-09 07:00 standing routine refill_brim", "Sat 2026-05-09 19:00 off-day welfare refill_midweek",
+			"Sat 2026-05-09 07:00 standing routine refill_brim", "Sat 2026-05-09 19:00 off-day welfare refill_midweek_brim",
 			"Thu 2026-05-14 19:00 off-day welfare refill_midweek", "Sat 2026-05-16 07:00 standing routine refill_brim",
 		}},
 		{"set up on a chore day after its hour", nil, func(l *log) {

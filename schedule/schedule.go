@@ -35,6 +35,10 @@ type Line struct {
 	Q     []model.Quantity
 	// Window is the days it speaks of, where it speaks of a span.
 	Window model.DayInterval
+	// Look says that a word on how full it is, before it is filled, would sharpen
+	// what is known of the pigs' use; LookEach that the line asks it of all that the
+	// nudge has to fill.
+	Look, LookEach bool
 	// Earliest useful and latest safe moment to tell it.
 	Earliest, Latest time.Time
 	Reasons          []model.Reason
@@ -85,6 +89,9 @@ func (n Nudge) Told() model.Told {
 	t := model.Told{Key: n.Key, About: n.About(), Standing: n.Standing, Grade: string(n.Grade)}
 	for _, l := range n.Lines {
 		t.Topics = append(t.Topics, l.Topic)
+		if l.Look {
+			t.Topics = append(t.Topics, lookTopic(l.About))
+		}
 	}
 	return t
 }

@@ -83,7 +83,7 @@ var horizons = []int{60, 30, 14}
 func drawHabits(rng *rand.Rand, number int, zone string) habits {
 	h := habits{
 		lazy: number%3 == 2, brim: rng.Float64() < 0.4, us: zone[0] == 'A',
-		talks: rng.Float64() < 0.4, shed: rng.Float64() < 0.35, pens: rng.Float64() < 0.5, wallow: rng.Float64() < 0.3,
+		talks: rng.Float64() < 0.4, shares: rng.Float64() < 0.4, shed: rng.Float64() < 0.35, pens: rng.Float64() < 0.5, wallow: rng.Float64() < 0.3,
 		scoop: around(rng, 0.03), hour: 7, chores: []time.Weekday{time.Saturday},
 	}
 	switch rng.IntN(4) {

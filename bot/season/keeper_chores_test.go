@@ -28,10 +28,14 @@ func (k *keeper) refill(s stop, t task) {
 	if k.shed && len(t.line.q) > 1 && t.line.q[1] > 0 {
 		k.say(s, nil, "mixed %.0f", t.line.q[1])
 	}
+	look := k.looks(t)
 	for i, name := range names {
 		v := k.feeder(name)
 		if v == nil {
 			continue
+		}
+		if look && v.level > 0 {
+			k.say(s, nil, "%s %s", v.name, eye(v.level/v.holds))
 		}
 		k.pour(s, v, amounts[i], strings.HasPrefix(t.code, "refill_brim"))
 	}
@@ -78,7 +82,7 @@ func (k *keeper) pour(s stop, v *vessel, kg float64, brim bool) {
 		k.say(s, nil, "%s full", v.name)
 		return
 	}
-	if empty && k.rng.Float64() < 0.7 {
+	if empty && k.rng.Float64() < tellsOneDry {
 		k.say(s, nil, "%s empty", v.name)
 	}
 	text := fmt.Sprintf("%s %.0f", v.name, said)
@@ -92,6 +96,31 @@ func (k *keeper) pour(s stop, v *vessel, kg float64, brim bool) {
 		text += " full"
 	}
 	k.say(s, act, "%s", text)
+}
+
+// find is what the keeper sees on a chore day without being told: what is empty
+// is texted and filled.
+func (k *keeper) find(s stop) {
+	for _, v := range k.farm.feeders {
+		if v.level <= 0 && !k.asked("refill") {
+			k.pour(s, v, v.holds/2, false)
+		}
+	}
+	for _, v := range k.farm.barrels {
+		if v.level <= 0 && !k.asked("water") {
+			k.fillWater(s, task{what: "water", line: nudgeLine{names: []string{v.name}}})
+		}
+	}
+}
+
+// asked reports whether a task of the kind waits.
+func (k *keeper) asked(what string) bool {
+	for _, t := range k.tasks {
+		if t.what == what {
+			return true
+		}
+	}
+	return false
 }
 
 // fillWater fills the barrels that a line names, to the top.
@@ -114,8 +143,16 @@ func (k *keeper) fillWater(s stop, t task) {
 		k.forgot["water"] = "barrels full"
 		return
 	}
+	look := k.looks(t)
+	dry := total(k.farm.barrels) <= 0 && k.rng.Float64() < tellsDry
+	if dry {
+		k.say(s, nil, "%s", map[bool]string{true: "barrel empty", false: "all barrels empty"}[len(k.farm.barrels) == 1])
+	}
 	for _, v := range fill {
-		if v.level <= 0 && k.rng.Float64() < 0.7 {
+		if look && v.level > 0 {
+			k.say(s, nil, "%s barrel %s", v.name, eye(v.level/v.holds))
+		}
+		if v.level <= 0 && !dry && k.rng.Float64() < tellsOneDry {
 			k.say(s, nil, "%s barrel empty", v.name)
 		}
 	}
@@ -230,5 +267,5 @@ func eye(part float64) string {
 	case part < 0.9:
 		return "three quarters left"
 	}
-	return "full, nothing added"
+	return "still nearly full"
 }

@@ -33,6 +33,7 @@ type keeper struct {
 	guesses map[int]guess
 	pending *bot.Reply
 	doubted int
+	sky     func(at time.Time, days []model.ForecastDay)
 	forgot  map[string]string // what was done and not texted, by "refill" or "water"
 	pen     int
 }
@@ -45,6 +46,7 @@ type habits struct {
 	checks bool    // holds the tape against a scale once
 	us     bool    // pounds, gallons, inches
 	talks  bool    // tells of hot days
+	shares bool    // shared the place, so that a forecast comes in
 	shed   bool    // mixes from a shed it tells of
 	pens   bool    // has pens to move to
 	wallow bool    // has a wallow
@@ -78,6 +80,7 @@ type task struct {
 type nudgeLine struct {
 	names []string
 	q     []float64
+	look  bool // it asks how full it is
 }
 
 // line is one text.
@@ -91,6 +94,7 @@ type line struct {
 type stop struct {
 	at    time.Time
 	chore bool
+	sky   bool // nobody looks at anything: the program gets a forecast
 }
 
 const (
@@ -98,6 +102,10 @@ const (
 	laterChance  = 0.5  // a nudge is acted on an evening later
 	forgetChance = 0.08 // what was done is not texted
 	pourSD       = 0.03 // a pour, about what is said of it
+	looksChance  = 0.8  // how full it is is texted where it was asked
+	lazyLooks    = 0.4
+	tellsDry     = 0.9 // that all barrels were empty is texted
+	tellsOneDry  = 0.7 // that one was
 )
 
 // feedOffHours is for how long before slaughter the pigs get no feed: 12 to 18
@@ -115,18 +123,20 @@ func (k *keeper) plan() {
 	for d := 1; d < k.farm.herd.days; d++ {
 		day := k.farm.herd.from + model.Day(d)
 		if day == k.slot {
-			k.stops = append(k.stops, stop{going, false})
-			k.stops = append(k.stops, stop{day.At(19*60+40, k.farm.loc), false})
+			k.stops = append(k.stops, stop{at: going}, stop{at: day.At(19*60+40, k.farm.loc)})
 			continue
 		}
 		for _, w := range k.chores {
 			if day.Weekday() == w {
 				at := day.At(k.hour*60+130, k.farm.loc)
-				k.stops = append(k.stops, stop{at, true})
+				k.stops = append(k.stops, stop{at: at, chore: true})
 				k.visits = append(k.visits, at)
 			}
 		}
-		k.stops = append(k.stops, stop{day.At(19*60+40, k.farm.loc), false})
+		if k.shares {
+			k.stops = append(k.stops, stop{at: day.At(17*60, k.farm.loc), sky: true})
+		}
+		k.stops = append(k.stops, stop{at: day.At(19*60+40, k.farm.loc)})
 	}
 }
 
@@ -148,7 +158,11 @@ func (k *keeper) next() (string, bool) {
 		s := k.stops[0]
 		k.stops = k.stops[1:]
 		k.farm.liveTo(s.at)
-		k.act(s)
+		if s.sky {
+			k.foresee(s)
+		} else {
+			k.act(s)
+		}
 		return k.next()
 	}
 	if len(k.stops) == 0 || k.over() {
@@ -195,6 +209,9 @@ func (k *keeper) act(s stop) {
 		return
 	}
 	k.tell(s, d)
+	if s.chore {
+		k.find(s)
+	}
 	k.work(s, today)
 	if ahead, ok := k.asks[d]; ok && !s.chore {
 		k.guesses[ahead] = guess{made: d}
@@ -215,7 +232,7 @@ func (k *keeper) read(s stop, today model.Day) {
 			}
 		}
 		for _, l := range p.Nudge.Lines {
-			t := task{what: l.About, code: l.Code, from: from, at: p.At, line: nudgeLine{names: l.Names}}
+			t := task{what: l.About, code: l.Code, from: from, at: p.At, line: nudgeLine{names: l.Names, look: l.Look}}
 			if from > today { // put off until an evening
 				t.at = from.At(12*60, k.farm.loc)
 			}
@@ -243,6 +260,14 @@ func (k *keeper) work(s stop, today model.Day) {
 		}
 	}
 	k.tasks = later
+}
+
+// looks reports whether the keeper texts how full things are before filling.
+func (k *keeper) looks(t task) bool {
+	if k.lazy {
+		return t.line.look && k.rng.Float64() < lazyLooks
+	}
+	return t.line.look && k.rng.Float64() < looksChance
 }
 
 // do does what a line of a nudge asks for.

@@ -14,7 +14,6 @@ import (
 	"troughbell/bot"
 	"troughbell/bot/replay"
 	"troughbell/model"
-	"troughbell/schedule"
 	"troughbell/store"
 )
 
@@ -145,6 +144,9 @@ func playSeason(t testing.TB, number int, recs []grown) *result {
 			}
 		}()
 	}
+	s.keeper.sky = func(at time.Time, days []model.ForecastDay) {
+		require.NoError(t, st.Write(ctx, func(tx *store.Tx) error { return keepForecast(tx, herd, at.In(s.farm.loc), days) }))
+	}
 	p, err := replay.New(ctx, st, herd, s.farm.loc, on)
 	require.NoError(t, err)
 	require.NoError(t, p.Play(ctx, on), "season %d", number)
@@ -152,4 +154,14 @@ func playSeason(t testing.TB, number int, recs []grown) *result {
 	return tally(s, on.pushes)
 }
 
-var _ = schedule.Danger
+// keepForecast records a forecast as the fetcher of forecasts does.
+func keepForecast(tx *store.Tx, herd store.HerdID, at time.Time, days []model.ForecastDay) error {
+	e := store.Envelope{
+		Herd: herd, On: model.DayOf(at), At: at, SaidAt: at, Zone: at.Location().String(), Judged: "certain",
+		Fact: model.Forecast{Days: days},
+	}
+	if err := tx.Append(&e); err != nil {
+		return err
+	}
+	return tx.SetLookAgain(herd, at)
+}

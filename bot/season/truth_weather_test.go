@@ -60,3 +60,22 @@ func (c climate) weather(rng *rand.Rand, from model.Day, days int) []air {
 // J. Anim. Sci. 2020, PMC7772945, abstract read), in proportion to the degrees.
 func heatGrowth(meanC float64) float64 { return max(0.5, 1-0.025*max(0, meanC-22)) }
 func heatFeed(meanC float64) float64   { return max(0.6, 1-0.019*max(0, meanC-22)) }
+
+// forecastSD is how far a forecast of a day's high or low is off, in Celsius, a
+// day ahead; it grows with the days: common practice, no source.
+const forecastSD = 1.5
+
+// foresee brings the program what a weather service would say of the next days.
+func (k *keeper) foresee(s stop) {
+	d := k.farm.day(s.at)
+	var days []model.ForecastDay
+	for ahead := 1; ahead <= 2; ahead++ {
+		a := k.farm.herd.air[d+ahead]
+		days = append(days, model.ForecastDay{
+			On:    k.farm.herd.from + model.Day(d+ahead),
+			HighC: model.Float(a.highC + forecastSD*math.Sqrt(float64(ahead))*k.rng.NormFloat64()),
+			LowC:  model.Float(a.lowC + forecastSD*math.Sqrt(float64(ahead))*k.rng.NormFloat64() - 1),
+		})
+	}
+	k.sky(s.at, days)
+}

@@ -28,7 +28,7 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 		return v.allWell(n.Well), labels
 	}
 	lines := make([]string, 0, len(n.Lines))
-	for _, l := range n.Lines {
+	for _, l := range lookOnce(n.Lines) {
 		s := v.Line(l)
 		if l.Grade == schedule.Danger && !strings.HasPrefix(s, danger) {
 			s = danger + " " + s
@@ -39,6 +39,37 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 		lines = append(lines[:nudgeLines-1], strings.Join(lines[nudgeLines-1:], " "))
 	}
 	return strings.Join(lines, "\n"), labels
+}
+
+// The codes of asking for a look before filling.
+const (
+	lookOne  = "look_first"
+	lookEach = "look_first_each"
+)
+
+// lookOnce has one line of a nudge, the last, ask for the look at all there is to
+// fill.
+func lookOnce(lines []schedule.Line) []schedule.Line {
+	out := slices.Clone(lines)
+	last := -1
+	for i := range out {
+		if !out[i].Look {
+			continue
+		}
+		if last >= 0 {
+			out[last].Look = false
+			out[i].LookEach = true
+		}
+		last = i
+	}
+	return out
+}
+
+func lookCode(l schedule.Line) string {
+	if l.LookEach || len(l.Names) > 1 {
+		return lookEach
+	}
+	return lookOne
 }
 
 // asked is the question that a line puts once more.
@@ -62,7 +93,11 @@ func (v Voice) Line(l schedule.Line) string {
 	}
 	a := With(v.lineNames(l), l.On, l.At, l.Q)
 	a.Days = append(a.Days, l.Window.Low, l.Window.Mid, l.Window.High)
-	return v.say(partLine, v.lineCode(l), a)
+	said := v.say(partLine, v.lineCode(l), a)
+	if l.Look {
+		said += " " + v.say(partLine, lookCode(l), Args{})
+	}
+	return said
 }
 
 // Endings of the codes of sentences for special cases of a line.

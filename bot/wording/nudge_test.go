@@ -41,6 +41,14 @@ var lines = []struct {
 		"Feed in north: may be out already, likely lasts until tomorrow. Look, and pour 90 lb, 1 batch.",
 	},
 	{
+		schedule.Line{Code: schedule.CodeRefillMidweekBrim, Names: []string{"north"}, On: day("2026-07-16"), At: at("2026-07-15", 5), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(2)}},
+		"Feed in north: safe only to Tue 14 Jul, likely to Thu 16 Jul. Fill to the brim, 90 lb, 2 batches.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeRefillMidweekBrim, Names: []string{"north"}, On: day("2026-07-12"), At: at("2026-07-11", 11), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(0)}},
+		"Feed in north: may be out already, likely lasts until tomorrow. Look, and fill to the brim, 90 lb.",
+	},
+	{
 		schedule.Line{Code: schedule.CodeRefillOut, Grade: schedule.Danger, Names: []string{"north"}, At: at("2026-07-11", 8), Q: []model.Quantity{wording.Kg(90 * lb), wording.N(0)}},
 		"⚠ Feed in north: out since today 8 am as I calculate; nobody has looked. Pour 90 lb, or text the level.",
 	},
@@ -123,6 +131,14 @@ var lines = []struct {
 	{schedule.Line{Code: schedule.CodeWellWater, On: day("2026-07-19"), At: at("2026-07-22", 7), Q: []model.Quantity{wording.Days(8)}}, "Water: safe to Sun 19 Jul."},
 	{schedule.Line{Code: schedule.CodeWellWeight, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(176 * lb), wording.Kg(161 * lb), wording.Kg(190 * lb), wording.N(4)}}, "4 pigs about 176 lb (161–190)."},
 	{schedule.Line{Code: schedule.CodeWellTarget, Window: model.DayInterval{Low: day("2026-08-25"), Mid: day("2026-09-01"), High: day("2026-09-08")}, Q: []model.Quantity{wording.Kg(265 * lb)}}, "265 lb 25 Aug–8 Sep."},
+	{
+		schedule.Line{Code: schedule.CodeWaterVisit, Look: true, Names: []string{"blue"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.L(300), wording.LD(50)}},
+		"Today: fill blue, 79 gal; they draw 13 gal a day. Then safe past Sat 18 Jul. First text how full it is.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeWaterVisit, Look: true, Names: []string{"blue", "white"}, On: day("2026-07-11"), At: at("2026-07-18", 7), Q: []model.Quantity{wording.L(300), wording.LD(50)}},
+		"Today: fill blue and white, 79 gal; they draw 13 gal a day. Then safe past Sat 18 Jul. First text how full each is.",
+	},
 }
 
 func celsius(c float64) model.Quantity { return model.Quantity{Value: c, Unit: model.Celsius} }

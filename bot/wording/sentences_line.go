@@ -6,13 +6,15 @@ package wording
 var lineSentences = catalogue{
 	"all_well": "All is well on {on}: nothing to do beyond the look-over.",
 
-	"refill_visit":       "{on:near}: [mix {?q1|batch|batches}, ]pour {q0:feed}: {n*2:feedbare}. Lasts past {at:day}.",
-	"refill_visit_one":   "{on:near}: [mix {?q1|batch|batches}, ]pour {q0:feed} into {n}. Lasts past {at:day}.",
-	"refill_brim":        "{on:near}: fill to the brim, {q0:feed}[, {?q1|batch|batches}]: {n*2:feedbare}. May not reach {at:day}: plan a fill between.",
-	"refill_brim_one":    "{on:near}: fill {n} to the brim, {q0:feed}[, {?q1|batch|batches}]. May not reach {at:day}: plan a fill between.",
-	"refill_midweek":     "Feed in {n}: safe only to {at:edge}, likely to {on:near}. Pour {q0:feed}[, {?q1|batch|batches}].",
-	"refill_midweek_now": "Feed in {n}: may be out already, likely lasts until {on:near}. Look, and pour {q0:feed}[, {?q1|batch|batches}].",
-	"refill_out":         "Feed in {n}: out since {at:likely} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
+	"refill_visit":            "{on:near}: [mix {?q1|batch|batches}, ]pour {q0:feed}: {n*2:feedbare}. Lasts past {at:day}.",
+	"refill_visit_one":        "{on:near}: [mix {?q1|batch|batches}, ]pour {q0:feed} into {n}. Lasts past {at:day}.",
+	"refill_brim":             "{on:near}: fill to the brim, {q0:feed}[, {?q1|batch|batches}]: {n*2:feedbare}. May not reach {at:day}: plan a fill between.",
+	"refill_brim_one":         "{on:near}: fill {n} to the brim, {q0:feed}[, {?q1|batch|batches}]. May not reach {at:day}: plan a fill between.",
+	"refill_midweek":          "Feed in {n}: safe only to {at:edge}, likely to {on:near}. Pour {q0:feed}[, {?q1|batch|batches}].",
+	"refill_midweek_now":      "Feed in {n}: may be out already, likely lasts until {on:near}. Look, and pour {q0:feed}[, {?q1|batch|batches}].",
+	"refill_midweek_brim":     "Feed in {n}: safe only to {at:edge}, likely to {on:near}. Fill to the brim, {q0:feed}[, {?q1|batch|batches}].",
+	"refill_midweek_brim_now": "Feed in {n}: may be out already, likely lasts until {on:near}. Look, and fill to the brim, {q0:feed}[, {?q1|batch|batches}].",
+	"refill_out":              "Feed in {n}: out since {at:likely} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
 
 	"water_visit":       "{on:near}: fill {n}[, {?q0}]; they draw {q1}. Then safe past {at:day}.",
 	"water_brim":        "Fill {n}[, {?q0}]: full is safe only into {on}. Plan a fill before the round on {at:day}.",
@@ -20,6 +22,9 @@ var lineSentences = catalogue{
 	"water_midweek_now": "Water in {n}: may be out already, likely lasts until {on:near}. Look and fill; they draw {q1}.",
 	"water_out":         "Water in {n}: out since {at:likely} as I calculate; nobody has looked. Look now. If long dry or any pig staggers: vet before water.",
 	"water_seen_empty":  "Water: {n} seen empty {at}, no fill since. Fill now, a little at a time. If long dry or any pig staggers: vet before water.",
+
+	"look_first":      "First text how full it is.",
+	"look_first_each": "First text how full each is.",
 
 	"wallow_visit": "Wallow: dry from {on:near}. Top up[, about {?q0}].",
 	"wallow_heat":  "Wallow: dry or nearly so, and {q0} on {on:near}. Fill it[, about {?q1}].",
