@@ -88,14 +88,20 @@ func (r *reader) monthAsked(s span) (model.Day, bool) {
 		if m == nil || m.month == 0 || len(r.toks[i].s) < 3 && r.toks[i].s != "may" {
 			continue
 		}
+		day := 1
 		switch r.toks[i-1].s {
 		case "until", "till", "til", "to", "by", "in", "through", "before", "for":
+		case "of":
+			if i < 2 || r.toks[i-2].s != "middle" {
+				continue
+			}
+			day = 15
 		default:
 			continue
 		}
-		d := model.DayOf(time.Date(r.c.Now.Year(), time.Month(m.month), 1, 12, 0, 0, 0, time.UTC))
+		d := model.DayOf(time.Date(r.c.Now.Year(), time.Month(m.month), day, 12, 0, 0, 0, time.UTC))
 		if d <= r.today {
-			d = model.DayOf(time.Date(r.c.Now.Year()+1, time.Month(m.month), 1, 12, 0, 0, 0, time.UTC))
+			d = model.DayOf(time.Date(r.c.Now.Year()+1, time.Month(m.month), day, 12, 0, 0, 0, time.UTC))
 		}
 		return d, true
 	}

@@ -55,6 +55,7 @@ func (r *reader) topicOf(s span) (string, float32) {
 // contextVotes adds what the herd's own names and the shape of the question
 // say.
 func (r *reader) contextVotes(s span, scores map[string]float32) {
+	named := false
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
@@ -64,7 +65,8 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 			scores["water_left"] += 2.5
 		case it.pen >= 0 && it.pig < 0:
 			scores["move"] += 1
-		case it.pig >= 0:
+		case it.pig >= 0 && !named:
+			named = true
 			scores["weight"] += 0.5
 		case it.qty(mass) && !r.has(s, sFeed) && scores["ration_check"] == 0 && scores["cost"] == 0:
 			scores["butcher_date"] += 1.5
@@ -86,7 +88,7 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 			if r.asksHeat(s) {
 				break
 			}
-			if when && r.eachNamed(s.i, s.j) {
+			if (when || r.quoteHas(s, "make", "makes", "hit", "reach", "get to", "make it to") && !r.has(s, sAbout)) && r.eachNamed(s.i, s.j) {
 				scores["target"] += 4
 			} else if when {
 				scores["butcher_date"] += 3
@@ -177,6 +179,9 @@ func (r *reader) askedOfThings(s span, scores map[string]float32) {
 	if pigs > 0 && things == 0 && scores["sizes"] > 0 && scores["growth"] == 0 && r.quoteHas(s, "how big", "how large") && !r.has(s, sPen) && !r.has(s, sWallow) && !r.quoteHas(s, "for", "need") {
 		scores["weight"] += 3
 		scores["sizes"] *= 0.3
+	}
+	if pigs > 0 && r.quoteHas(s, "growing", "gaining") {
+		scores["growth"] += 2
 	}
 	if r.starts(s, "how big a") || r.starts(s, "what size") || r.quoteHas(s, "how big") && r.quoteHas(s, "a", "an") && r.quoteHas(s, "for") {
 		scores["sizes"] += 6

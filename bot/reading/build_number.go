@@ -203,6 +203,11 @@ func (r *reader) unitFits(it *item, u unitID, j, k int) bool {
 				return false // "hazel 178 c 184": no degrees
 			}
 		}
+		if (t.s == "c" || t.s == "f") && j+1 < len(r.toks) && r.toks[j+1].kind == tokNum && j > 1 && r.toks[j-2].kind == tokWord {
+			if _, ok := r.initial(t.s[0]); ok && len(r.toks[j-2].s) == 1 {
+				return false // "h 38 c 38.5"
+			}
+		}
 		if t.upper || t.capital {
 			if _, ok := r.initial(t.s[0]); ok && t.s != "f" && t.s != "c" {
 				return false

@@ -28,6 +28,11 @@ func (r *reader) readWord(it *item, i int) int {
 	}
 	if n < 2 {
 		if v, k := r.lex.spoken(r.toks[i:]); k > 0 {
+			if k == 2 && v > mostDays && i+k < len(r.toks) && (r.toks[i+k].s == "day" || r.toks[i+k].s == "days") { // "around eight eighteen day withdrawal"
+				if w, n := r.lex.spoken(r.toks[i : i+1]); n == 1 {
+					v, k = w, 1
+				}
+			}
 			if add, k2 := andHalf(r.toks[i+k:]); k2 > 0 && !r.levelFollows(i+k, k2) {
 				v += add
 				k += k2
@@ -69,6 +74,10 @@ func (r *reader) readWord(it *item, i int) int {
 	}
 	return r.unknownWord(it, i)
 }
+
+// mostDays is the longest span of days that two numbers spoken in a row are taken
+// for one number of.
+const mostDays = 200
 
 func (r *reader) takeMeaning(it *item, m *meaning) {
 	it.known = true

@@ -269,6 +269,12 @@ func sameEntry(h *model.Herd, read, want map[string]any) bool {
 			ignore[only] = true
 		}
 	}
+	switch {
+	case want["intent"] == "ask" && want["count"] == nil, want["intent"] == "booked" && want["cancelled"] == nil:
+		ignore["count"], ignore["cancelled"] = want["count"] == nil, true // no slots of the promised format there
+	case want["intent"] == "settings" && want["value"] == nil:
+		ignore["value"] = true
+	}
 	if want["intent"] == "fence" || want["intent"] == "move" || want["intent"] == "stock" || want["intent"] == "booked" {
 		if want["date"] == nil {
 			ignore["date"] = true

@@ -88,7 +88,7 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 			return
 		}
-		if r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s) {
+		if r.headsLeft(s) || r.othersFeed(s) || r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s) {
 			r.takeBack(s, from)
 		}
 	case fMove:

@@ -34,7 +34,7 @@ func (r *reader) fillDrug(s span) {
 			d := int(it.si() + 0.5)
 			t.WithdrawalDays = &d
 			it.used = true
-		case it.kind == itNum && !it.soft && !it.ord && r.nearWithdraw(k, s) && it.v == float64(int(it.v)):
+		case it.kind == itNum && !it.soft && !it.ord && r.nearWithdraw(k, s) && it.v == float64(int(it.v)) && !r.clockLike(k, s):
 			if t.WithdrawalDays == nil {
 				d := int(it.v)
 				t.WithdrawalDays = &d
@@ -254,4 +254,18 @@ func withoutDoubleDrug(es []Entry) []Entry {
 		out = append(out, e)
 	}
 	return out
+}
+
+// drugLine says that item k begins a line of a list that tells more of the drug
+// told of before: "product: fenbendazole".
+func (r *reader) drugLine(k int) bool {
+	it := &r.items[k]
+	if !it.label {
+		return false
+	}
+	switch it.s {
+	case "product", "drug", "medicine", "wormer", "what", "with", "withdrawal", "wd", "days", "label", "animals", "pigs", "who":
+		return true
+	}
+	return it.is(sWithdraw)
 }

@@ -29,6 +29,10 @@ func (r *reader) fillGone(s span) {
 		r.fillBooked(s)
 		return
 	}
+	if how == model.Butchered && r.onlyHauled(s) {
+		r.idleSpan(s)
+		return
+	}
 	g := model.Gone{How: how}
 	if how != "" && r.moreThanThere(s) >= 0 {
 		r.askWhoWent(s, g)

@@ -59,3 +59,61 @@ func (r *reader) hangingAll() {
 		}
 	}
 }
+
+// haulWords are verbs that pigs go to the butcher by, and much else is done by.
+var haulWords = map[string]bool{
+	"hauled": true, "loaded": true, "delivered": true, "processed": true, "dropped off": true, "harvested": true, "hauled in": true, "hauled to": true, "killed": true, "dispatched": true,
+}
+
+// onlyHauled says that nothing but such a verb speaks for a departure: neither the
+// butcher nor a pig is named in its sentence.
+func (r *reader) onlyHauled(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.is(sSlaughtered) && !haulWords[it.s] {
+			return false
+		}
+	}
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.j-1); k++ {
+		it := &r.items[k]
+		if it.is(sButcher) || it.pig >= 0 || it.group >= 0 || k >= s.i && k < s.j && (it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sYoung, sOld, sBoth, sRest)) || it.s == "em" || it.s == "them" || it.number() && !it.soft && it.unit == 0) {
+			return false
+		}
+	}
+	return true
+}
+
+// headsLeft says that what is "down to" a bare number is the herd, since its
+// sentence tells of a departure: "down to 11, one died overnight".
+func (r *reader) headsLeft(s span) bool {
+	k := r.firstAny(s)
+	if k < 1 || r.items[k].v > float64(r.alive) || r.has(s, sFeeder) || r.hasFeeder(s) || r.firstQty(s, mass) >= 0 {
+		return false
+	}
+	whole := span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}
+	return r.has(whole, sDied) || r.has(whole, sSold) || r.has(whole, sLost) || r.has(whole, sPigs) && !r.has(whole, sFeed)
+}
+
+func (r *reader) hasFeeder(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].feeder >= 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// othersFeed says that a word of feeding without an amount tells who does it while
+// the person is away.
+func (r *reader) othersFeed(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.number() && !it.soft || it.kind == itFrac || it.isAny(setOf(sFull, sEmpty)) {
+			return false
+		}
+	}
+	for k := range r.items {
+		if r.items[k].is(sAway) && r.items[k].pig < 0 {
+			return true
+		}
+	}
+	return false
+}

@@ -34,7 +34,7 @@ func (r *reader) priced(e *Entry, money Entry) bool {
 	between := strings.ToLower(r.text[e.To:money.To])
 	switch a := f.Fact.(type) {
 	case model.Gone:
-		if a.How != model.Sold || a.Amount != nil || strings.Contains(between, "spent") || strings.Contains(between, "paid the") || strings.Contains(between, " and ") {
+		if a.How != model.Sold || a.Amount != nil || strings.Contains(between, "spent") || strings.Contains(between, "paid the") || strings.Contains(strings.ToLower(r.text[e.To:money.From]), " and ") {
 			return false
 		}
 		a.Amount, a.Currency = model.Float(sp.Amount), sp.Currency

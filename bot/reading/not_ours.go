@@ -29,13 +29,20 @@ func (r *reader) commonNoun(k int) bool {
 		return false
 	}
 	if k == 0 {
-		return true
+		return gardenWords[n.s]
 	}
 	switch r.items[k-1].s {
 	case "the", "a", "an", "some", "our", "my", "that", "those", "these", "of":
 		return true
 	}
 	return false
+}
+
+// gardenWords behind a name that is a plain word make it one: "plum trees", where
+// "fern keeps sneezing" tells of a pig.
+var gardenWords = map[string]bool{
+	"tree": true, "trees": true, "jam": true, "plant": true, "plants": true, "seed": true, "seeds": true, "sauce": true, "juice": true, "pie": true, "bed": true, "beds": true,
+	"bush": true, "bushes": true, "leaf": true, "leaves": true, "grinder": true, "patch": true, "orchard": true, "salad": true, "honey": true, "tea": true, "wall": true, "harvest": true, "blossom": true,
 }
 
 // placeName says that two names of things of different kinds, both capital, make

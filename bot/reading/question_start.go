@@ -144,3 +144,23 @@ func (r *reader) askedNumberFirst(k int) bool {
 	}
 	return false
 }
+
+// askedNouns are what can be asked of a pig by its name and one word.
+var askedNouns = map[string]bool{"weight": true, "growth": true, "withdrawal": true, "target": true, "gain": true, "yield": true, "butcher date": true, "adg": true, "daily gain": true, "date": true}
+
+// nounAsked says that the sentence from item k on is but a pig, what is asked of it
+// and perhaps a day: "hazel weight sep 1".
+func (r *reader) nounAsked(k int) bool {
+	end := r.sentenceEnd(k)
+	noun := false
+	for n := k + 1; n < end; n++ {
+		switch it := &r.items[n]; {
+		case askedNouns[it.s]:
+			noun = true
+		case it.kind == itDay && noun && n == end-1, it.pig >= 0 && !noun, it.s == "on" && noun, it.s == "by" && noun, it.s == "for" && noun, it.s == "now" && noun:
+		default:
+			return false
+		}
+	}
+	return noun
+}

@@ -53,6 +53,9 @@ func (r *reader) just(act Act) Reading {
 func (r *reader) readItems() {
 	r.notOurs()
 	r.deadThings()
+	r.weighVerbs()
+	r.boughtFromUs()
+	r.putThere()
 	r.unwell()
 	r.ageWords()
 	r.bentNames()
@@ -76,7 +79,7 @@ func (r *reader) readItems() {
 		if s.frame == fIdle {
 			r.keepDay(s)
 		}
-		if s.frame == fDrug && n+1 < len(spans) && spans[n+1].frame == fDrug && r.items[s.j].gap < gapStop && !r.eachNamed(s.i, s.j) && r.find(s, sAll) < 0 {
+		if s.frame == fDrug && n+1 < len(spans) && spans[n+1].frame == fDrug && (r.items[s.j].gap < gapStop || r.drugLine(s.j)) && !r.eachNamed(s.i, s.j) && r.find(s, sAll) < 0 {
 			spans[n+1].i = s.i // "worming done: all pigs, fenbendazole"
 			continue
 		}
@@ -158,6 +161,9 @@ func (r *reader) forceFrames() {
 		switch {
 		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k) || r.remindsHere(k)) && !r.isQuestion(k):
 			end := r.sentenceEnd(k)
+			if k > 0 && it.gap < gapAnd && r.remindsHere(k) {
+				it.gap = gapStop
+			}
 			r.forceRange(k, end, fRemind)
 		case (k == 0 || it.gap >= gapComma) && r.mutes(k):
 			r.forceRange(k, r.sentenceEnd(k), fMute)
@@ -172,6 +178,8 @@ func (r *reader) forceFrames() {
 			r.force[k] = uint8(fAlarm)
 		case it.pig >= 0 && r.nameAndNumber(k):
 			r.forceRange(k, k+2, fWeigh)
+		case it.pig >= 0 && k == r.sentenceStart(k) && r.nounAsked(k):
+			r.forceRange(k, r.sentenceEnd(k), fAsk)
 		case it.is(sHelp) && strings.HasPrefix(it.s, "how ") && (k == 0 || it.gap >= gapComma || r.fillersBefore(k)):
 			r.forceRange(k, r.sentenceEnd(k), fHelp)
 		case it.number() && r.tellsBodyHeat(k):

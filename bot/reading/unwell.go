@@ -137,3 +137,85 @@ func (r *reader) reasonsOfDrugs() {
 		}
 	}
 }
+
+// weighVerbs takes the other meanings from verbs that stand between a pig and what
+// it weighs: "moss only made 151", "plum is a bit ahead at 162".
+func (r *reader) weighVerbs() {
+	for k := 1; k+1 < len(r.items); k++ {
+		it := &r.items[k]
+		switch it.s {
+		case "made", "did", "hit", "came to", "managed", "reached", "got to", "ahead", "behind", "a bit ahead", "a bit behind", "made it to", "up at", "still at", "clocked", "registered":
+		default:
+			continue
+		}
+		n := &r.items[k+1]
+		if n.s == "at" && k+2 < len(r.items) && n.gap == gapNone {
+			n = &r.items[k+2]
+		}
+		if n.gap > gapNone || n.kind != itNum && !n.qty(mass) || n.soft || n.v < 14 || it.pig >= 0 {
+			continue
+		}
+		for p := k - 1; p >= 0 && p >= k-4 && r.items[p+1].gap < gapComma; p-- {
+			if x := &r.items[p]; x.pig >= 0 && int(x.pig) < r.alive {
+				it.sense = setOf(sFiller)
+				break
+			} else if !x.is(sFiller) && !x.is(sIs) && x.s != "only" && x.s != "just" {
+				break
+			}
+		}
+	}
+}
+
+// boughtFromUs turns the buying of a pig of ours by others into its sale: "my
+// brother-in-law bought brick off us for 275".
+func (r *reader) boughtFromUs() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.s != "bought" && it.s != "took" && it.s != "got" {
+			continue
+		}
+		pig, off := false, -1
+		for n := k + 1; n < len(r.items) && n <= k+7 && r.items[n].gap < gapStop; n++ {
+			x := &r.items[n]
+			pig = pig || x.pig >= 0 && int(x.pig) < r.alive || x.isAny(setOf(sPigs, sBarrow, sGilt))
+			if x.s == "off us" || x.s == "from us" || x.s == "off me" || x.s == "from me" || x.s == "off of us" || x.s == "off of me" {
+				off = n
+			}
+		}
+		if !pig || off < 0 || it.s != "bought" && r.firstQty(span{fGone, k, r.sentenceEnd(k)}, money) < 0 {
+			continue
+		}
+		it.sense = setOf(sSold)
+		for n := r.sentenceStart(k); n < k; n++ {
+			r.items[n].sense.drop(sForeign) // the buyer
+		}
+	}
+}
+
+// putThere gives verbs of bringing the meaning of a move where pigs and a pen of
+// the herd follow: "I have put the three pigs to Hill".
+func (r *reader) putThere() {
+	for k := range r.items {
+		it := &r.items[k]
+		switch it.s {
+		case "put", "brought", "took", "led", "drove", "herded", "chased", "walked", "got", "let", "sent", "ran", "lured":
+		default:
+			continue
+		}
+		pigs := false
+		for n := k + 1; n < len(r.items) && n <= k+8 && r.items[n].gap < gapComma; n++ {
+			x := &r.items[n]
+			if x.pen >= 0 && x.pig < 0 && x.feeder < 0 && x.barrel < 0 && pigs {
+				switch r.items[n-1].s {
+				case "to", "in", "into", "onto", "on", "the", "over to", "over in", "pen", "paddock", "back to", "back in", "out to":
+					it.sense = setOf(sMove)
+				}
+				break
+			}
+			if x.number() && !x.soft && (n+1 >= len(r.items) || !r.items[n+1].isAny(whoWords)) {
+				break
+			}
+			pigs = pigs || x.pig >= 0 || x.group >= 0 || x.isAny(whoWords) || x.s == "them" || x.s == "em"
+		}
+	}
+}
