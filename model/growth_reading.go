@@ -64,6 +64,9 @@ func (f *growthFit) collect(h *Herd) {
 		for len(hung) > 0 && hung[0].at.Before(w.At) {
 			hung = f.addFirst(hung)
 		}
+		if h.verdict(w.ID) == LeftOut {
+			continue // the person has said that it was read wrong
+		}
 		kg, by := w.F.WeightKg, w.F.By
 		within := true
 		if w.F.GirthCm > 0 {

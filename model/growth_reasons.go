@@ -15,6 +15,8 @@ import "slices"
 //	sick_slow        Names: pigs; On: since; counted as half growth while sick
 //	heat_slow        On: the day asked about; Q: hot days known of the month before it, kg that each pig is taken to have lost by them
 //	reading_doubted  Names: pigs; On; Q: kg as read; hardly counted
+//	growth_stall     Names: pigs; On: the weighing before; Q: kg gained since, kg expected, half the 80 % range of that, days
+//	stall_tape       Q: kg that one tape reading errs by, one SD
 //	past_table       Q: kg from which the table is extrapolated
 //
 // and for when to weigh:
@@ -35,6 +37,8 @@ const (
 	ReasonHeatSlow       = "heat_slow"
 	ReasonReadingDoubted = "reading_doubted"
 	ReasonPastTable      = "past_table"
+	ReasonGrowthStall    = "growth_stall"
+	ReasonStallTape      = "stall_tape"
 	ReasonWeighNone      = "weigh_none"
 	ReasonWeighWide      = "weigh_wide"
 	ReasonWeighNear      = "weigh_near"

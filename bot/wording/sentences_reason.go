@@ -15,6 +15,8 @@ var reasonSentences = catalogue{
 	"sick_slow":       "{N} sick since {on}: counted as half growth.",
 	"heat_slow":       "Heat slowed them: {q0|hot day|hot days} within a month, about {q1} each.",
 	"reading_doubted": "{N} {q0} on {on} fits badly with the rest: hardly counted.",
+	"growth_stall":    "[{N}: ]{q0:sign} since {on}, {q3}; {q1:sign} expected, give or take {q2}.",
+	"stall_tape":      "One tape reading is off by some {q0}; both are allowed for.",
 	"past_table":      "Above {q0} the table ends: an extrapolation.",
 	"weigh_none":      "Nothing was weighed yet.",
 	"weigh_wide":      "The day {on} is uncertain by {q0} either way.",
