@@ -127,11 +127,16 @@ func (r *reader) arrivalSexes(s span, names []newPig, count int) []model.Sex {
 			lo = w.k - 1 // "Ethel (gilt)": of one only
 		}
 		left := w.n
+		again := false // "Ash, Bay and Elm came, Ash and Elm are gilts"
+		for k := lo; k < hi && before; k++ {
+			x := index(k)
+			again = again || x >= 0 && names[x].k != k
+		}
 		for k := lo; k < hi; k++ {
 			if r.items[k].kind != itWord && r.items[k].kind != itName && r.items[k].kind != itThing {
 				continue
 			}
-			if x := index(k); x >= 0 && x < count && (w.n == 0 || left > 0) {
+			if x := index(k); x >= 0 && x < count && (w.n == 0 || left > 0) && !(again && names[x].k == k) {
 				sexes[x] = w.sex
 				left--
 			}

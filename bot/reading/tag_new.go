@@ -13,6 +13,12 @@ func (r *reader) newTags() {
 	if !r.comesHere() {
 		return
 	}
+	for i := 0; i+1 < len(r.toks); i++ {
+		if t, n := &r.toks[i], &r.toks[i+1]; t.s == "ear" && (n.s == "tag" || n.s == "tags") {
+			t.s, t.to = "eartags", n.to
+			r.toks = slices.Delete(r.toks, i+1, i+2)
+		}
+	}
 	r.colourTags()
 	var given []string
 	for i := 0; i < len(r.toks); i++ {
