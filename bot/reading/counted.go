@@ -12,6 +12,13 @@ func (r *reader) countedThings() {
 		return
 	}
 	r.slashParts()
+	r.placesNear()
+	r.notThatMany()
+	for k := 1; k < len(r.items); k++ { // "all 12"
+		if it := &r.items[k]; it.kind == itNum && it.v == float64(r.alive) && r.alive > 1 && it.gap == gapNone && r.items[k-1].is(sAll) && r.items[k-1].s != "both" && (k+1 == len(r.items) || r.items[k+1].gap >= gapAnd || r.items[k+1].isAny(setOf(sPigs, sOf))) && r.drugBeside(k) {
+			it.soft, it.used = true, true
+		}
+	}
 	for k := 0; k+1 < len(r.items); k++ {
 		it, n := &r.items[k], &r.items[k+1]
 		if it.kind != itNum || it.soft || it.ord || n.gap != gapNone || n.kind != itWord || it.v != float64(int(it.v)) {
@@ -44,6 +51,39 @@ func (r *reader) slashParts() {
 		first, came := r.firstArrival()
 		if ok && came && (d < first || d > r.today) {
 			it.kind, it.v, it.v2, it.day = itFrac, it.v/it.v2, 0, dayExpr{}
+		}
+	}
+}
+
+// drugBeside says that the sentence of item k, or the one before it, tells of a
+// drug, so that the number of all pigs is no number of days.
+func (r *reader) drugBeside(k int) bool {
+	for n := r.sentenceStart(max(r.sentenceStart(k)-1, 0)); n < r.sentenceEnd(k); n++ {
+		if r.items[n].isAny(setOf(sWorm, sTreat, sProduct)) {
+			return true
+		}
+	}
+	return false
+}
+
+// placesNear takes the names of barrels, feeders and pens that are plain words for
+// what they say where something was by them: "fence 3.8 by the creek".
+func (r *reader) placesNear() {
+	for k := 1; k < len(r.items); k++ {
+		it := &r.items[k]
+		if it.kind != itThing || !r.lex.plain[it.s] && !r.lex.plain[firstWord(it.s)] || k+1 < len(r.items) && r.items[k+1].gap == gapNone && (r.items[k+1].isAny(setOf(sBarrel, sFeeder, sPen, sFull, sEmpty)) || r.items[k+1].number()) {
+			continue
+		}
+		n := k - 1
+		if r.items[n].s == "the" || r.items[n].s == "our" {
+			n--
+		}
+		if n < 0 || r.items[n+1].gap != gapNone {
+			continue
+		}
+		switch r.items[n].s {
+		case "by", "near", "behind", "beside", "under", "through", "along", "past", "around", "across", "outside", "above", "below", "next to":
+			r.blank(k)
 		}
 	}
 }

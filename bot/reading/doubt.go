@@ -12,6 +12,7 @@ import (
 
 // vet looks once more at what a span yielded, r.out[from:].
 func (r *reader) vet(s span, from int) {
+	defer r.doubtCovered(s, from)
 	if from >= len(r.out) || r.force[s.i] != 0 && s.frame != fSpend {
 		return
 	}

@@ -16,20 +16,25 @@ func (r *reader) uncovered(s span) bool {
 		if it.used || !inside && !r.idleAt(k) || it.kind != itWord && it.kind != itThing || !it.isAny(tellTale) || it.isAny(setOf(sFiller, sAbout)) {
 			continue
 		}
-		if k > s.j && r.items[k].gap >= gapAnd || k < s.i && r.andBetween(k, s.i) {
-			continue
-		}
-		if !r.votesFor(s.frame, it) {
+		if r.besideUsed(k) && !r.votesFor(s.frame, it) {
 			return true
 		}
 	}
 	return false
 }
 
-// andBetween says that an "and" or more parts item k from item n.
-func (r *reader) andBetween(k, n int) bool {
-	for x := k + 1; x <= n; x++ {
-		if r.items[x].gap >= gapAnd {
+// besideUsed says that an amount, a name or a level that was used stands in the
+// same clause as item k, no "and" between.
+func (r *reader) besideUsed(k int) bool {
+	from, to := k, k+1
+	for from > 0 && r.items[from].gap < gapAnd {
+		from--
+	}
+	for to < len(r.items) && r.items[to].gap < gapAnd {
+		to++
+	}
+	for n := from; n < to; n++ {
+		if it := &r.items[n]; it.used && (it.number() || it.kind == itDim || it.kind == itFrac || it.kind == itName || it.kind == itThing || it.isAny(setOf(sFull, sEmpty))) {
 			return true
 		}
 	}

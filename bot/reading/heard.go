@@ -91,13 +91,23 @@ func (r *reader) thingLetters() {
 		} else if g == sFeeder || g == sFeed {
 			kind = sFeeder
 		}
-		if kind == 0 || t.kind != tokWord || len(t.s) != 1 || t.s == "a" || t.s == "i" || t.s == "x" || i+1 >= len(r.toks) || !r.levelAt(i+1) {
+		if kind == 0 || t.kind != tokWord || len(t.s) != 1 || t.s == "a" || t.s == "i" || t.s == "x" || i+1 >= len(r.toks) || !r.levelAt(i+1) && !r.lettersOn(i+1) {
 			continue
 		}
 		if w := r.thingOf(t.s[0], kind); w != "" {
 			t.s = w
 		}
 	}
+}
+
+// lettersOn says that another letter of a list follows at token i: "e+w full".
+func (r *reader) lettersOn(i int) bool {
+	switch r.toks[i].s {
+	case "+", "&", "and", ",", "/", "n":
+	default:
+		return false
+	}
+	return i+2 < len(r.toks) && r.toks[i+1].kind == tokWord && len(r.toks[i+1].s) == 1 && (r.levelAt(i+2) || r.lettersOn(i+2))
 }
 
 // levelAt says that a level or an amount stands at token i, or behind a colon.

@@ -21,6 +21,9 @@ func (r *reader) headMood(s span) string {
 			break
 		}
 	}
+	if r.sinceDone(s) {
+		return NonePlan
+	}
 	for k := s.i; k > start && r.items[k].gap < gapComma; k-- {
 		p := &r.items[k-1]
 		if p.kind == itDay && p.day.form != dayWeekday && !p.day.every || p.kind == itWord && r.turnsBack(k-1) {
@@ -40,6 +43,27 @@ func (r *reader) headMood(s span) string {
 		}
 	}
 	return ""
+}
+
+// sinceDone says that a deed is but the time from which something else is
+// counted: "it's been 4 days since i filled the feeder".
+func (r *reader) sinceDone(s span) bool {
+	for k := r.sentenceStart(s.i); k+1 < s.j; k++ {
+		if r.items[k].s != "since" {
+			continue
+		}
+		for n := k + 1; n < s.j && n <= k+3 && r.items[n].gap == gapNone; n++ {
+			if r.items[n].isAny(setOf(sFill, sPour, sWorm, sTreat, sMove, sMixed, sWeigh, sTape, sHose)) {
+				for x := s.i; x < s.j; x++ { // an amount of its own was poured all the same
+					if it := &r.items[x]; it.number() && !it.soft && !it.qty(days) && !it.qty(hours) {
+						return false
+					}
+				}
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // ofAnimals are the frames that tell of animals, so that whose they are matters.

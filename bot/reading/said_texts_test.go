@@ -162,3 +162,19 @@ water shed, hill. fence 5.3 => water barrel=shed full=true; water barrel=hill fu
 lost track of the tape, fence 5.4 => fence kv=5.4
 `)
 }
+
+// TestOnlyMentioned reads things, counts and deeds that are but mentioned.
+func TestOnlyMentioned(t *testing.T) {
+	readsRows(t, "ridge", "2026-08-02T17:40", `
+water e+w full => water barrel=East full=true; water barrel=West full=true
+we put nine bags in yesterday not eight => refill date=2026-08-01 feed_kg=204.12 feeder=feeder
+wormed all 12 ivermectin 18 days => worm animals=all product=ivermectin withdrawal_days=18
+its been 4 days since i filled the feeder => none
+put 400 in, the feed guy says 16 percent is fine => refill feed_kg=181.44 feeder=feeder
+`)
+	readsRows(t, "sawbuck", "2026-10-03T10:00", `
+fence 3.8 by the creek, found a branch on it => fence kv=3.8
+40 gallons in the gate barrel => water barrel=gate litres=151.42
+moved them past the gate to willow => move pen=Willow
+`)
+}

@@ -26,6 +26,27 @@ func (r *reader) slipsOfTongue() {
 	}
 }
 
+// notThatMany drops a number that is denied right behind another one: "we put
+// nine bags in yesterday, not eight".
+func (r *reader) notThatMany() {
+	for k := 1; k+1 < len(r.items); k++ {
+		now := &r.items[k+1]
+		if r.items[k].s != "not" || !now.number() || now.soft || now.gap != gapNone || r.sentenceEnd(k) > k+3 {
+			continue
+		}
+		for was := k - 1; was >= r.sentenceStart(k); was-- {
+			if old := &r.items[was]; old.number() && !old.soft && old.v != now.v && (old.unit == now.unit || now.kind == itNum) {
+				if k+2 < len(r.items) && r.items[k+2].gap == gapNone && r.items[k+2].unit == old.unit {
+					r.blank(k + 2)
+				}
+				r.blank(k)
+				r.blank(k + 1)
+				break
+			}
+		}
+	}
+}
+
 // takesBack says that item k is a word by which a person takes back what was
 // just said.
 func (r *reader) takesBack(k int) bool {

@@ -62,7 +62,8 @@ func (r *reader) trimNegated(s span) span {
 		ahead := r.items[k].kind == itDay && r.items[k].day.form == dayOffset && r.items[k].day.a > 0
 		plan := r.items[k].is(sPlan) && !r.items[k].isAny(setOf(sWell, sTook, sSick, sFull))
 		later := r.laterOn(k, s)
-		if !r.items[k].is(sNot) && !plan && !ahead && !later || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
+		said := s.frame != fDrug && r.items[k].is(sHearsay) && r.items[k].kind == itWord && !r.fromVet(k) && !r.oneOfUs(k) && !r.items[k].isAny(setOf(sWithdraw, sAbout))
+		if !r.items[k].is(sNot) && !plan && !ahead && !later && !said || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
 			continue
 		}
 		least := uint8(gapComma)
@@ -92,7 +93,12 @@ func (r *reader) trimNegated(s span) span {
 				return s
 			}
 		}
-		for n := from; n < s.j; n++ {
+		if said && r.items[from].gap == gapNone && k > from { // the words that say who said it
+			for from = k; from > s.i && k-from < 2 && r.items[from-1].isAny(setOf(sPronoun, sFiller)); {
+				from--
+			}
+		}
+		for n := from; n < s.j && !said; n++ {
 			told = told && (!r.items[n].number() || r.items[n].soft) && r.items[n].kind != itFrac
 		}
 		if told {
