@@ -484,6 +484,15 @@ func TestThirdTexts(t *testing.T) {
 	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.25)
 }
 
+// TestFourthTexts measures texts written like those kept aside, opened to tune
+// against when the third set had been read.
+func TestFourthTexts(t *testing.T) {
+	all, byVoice := measure(t, "fourth.jsonl", os.Getenv("TEXTS") == "show")
+	report(t, "fourth", all, byVoice)
+	require.Greater(t, float64(all.right)/float64(all.texts), 0.6)
+	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.25)
+}
+
 // TestAsideTexts measures the texts kept aside. Nothing is tuned on them.
 func TestAsideTexts(t *testing.T) {
 	all, byVoice := measure(t, "aside.jsonl", false)
