@@ -15,7 +15,6 @@ func (r *reader) fillMove(s span) {
 	}
 	s = r.withoutStaying(s)
 	pen := ""
-	at := -1
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		if it.pen < 0 || it.pig >= 0 {
@@ -26,11 +25,10 @@ func (r *reader) fillMove(s span) {
 			continue
 		}
 		if pen == "" {
-			pen, at = h.Pens[it.pen].Name, k
+			pen = h.Pens[it.pen].Name
 		}
 		it.used = true
 	}
-	near := at >= 0 && r.items[at].near
 	if pen == "" {
 		pen = r.newPen(s)
 	}
@@ -42,7 +40,6 @@ func (r *reader) fillMove(s span) {
 		r.whichPen(s)
 		return
 	}
-	_ = near
 	sel := r.selectPigs(s.i, s.j)
 	m := model.Move{Pen: pen}
 	if sel.stray || r.movesSome(s, sel) {

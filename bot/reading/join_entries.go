@@ -145,3 +145,30 @@ func oneWeighed(e Entry) (model.Weigh, bool) {
 	w, ok := f.Fact.(model.Weigh)
 	return w, ok && len(w.Animals) == 1 && w.Animals[0] != model.All
 }
+
+// withoutDownsSigns drops the signs of illness told beside a pig that cannot rise:
+// the alarm says the graver thing.
+func withoutDownsSigns(es []Entry) []Entry {
+	var down []string
+	any := false
+	for _, e := range es {
+		if f, ok := e.Act.(Fact); ok {
+			if a, is := f.Fact.(model.Alarm); is && a.What == model.AlarmDown && !a.Over {
+				down, any = append(down, a.Animals...), true
+			}
+		}
+	}
+	if !any {
+		return es
+	}
+	out := es[:0]
+	for _, e := range es {
+		if f, ok := e.Act.(Fact); ok {
+			if s, is := f.Fact.(model.Sick); is && !s.Well && len(s.Animals) == 1 && len(down) == 1 && s.Animals[0] == down[0] {
+				continue
+			}
+		}
+		out = append(out, e)
+	}
+	return out
+}

@@ -79,7 +79,7 @@ func (r *reader) readItems() {
 		if s.frame == fIdle {
 			r.keepDay(s)
 		}
-		if s.frame == fDrug && n+1 < len(spans) && spans[n+1].frame == fDrug && (r.items[s.j].gap < gapStop || r.drugLine(s.j)) && !r.eachNamed(s.i, s.j) && r.find(s, sAll) < 0 {
+		if s.frame == fDrug && n+1 < len(spans) && spans[n+1].frame == fDrug && (r.items[s.j].gap < gapStop || r.drugLine(s.j)) && !r.eachNamed(s.i, s.j) && (r.find(s, sAll) < 0 || r.drugLine(s.j)) {
 			spans[n+1].i = s.i // "worming done: all pigs, fenbendazole"
 			continue
 		}

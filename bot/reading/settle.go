@@ -125,6 +125,7 @@ func (r *reader) merged(es []Entry) []Entry {
 		}
 	}
 	es = withoutDoubleDrug(es)
+	es = withoutDownsSigns(es)
 	es = withoutDoubleWater(es)
 	es = r.withPrices(es)
 	es = filledByPour(es)

@@ -33,6 +33,7 @@ var wellWords = map[string]bool{
 // the body badly or not at all.
 func (r *reader) unwell() {
 	r.reasonsOfDrugs()
+	r.nobodyAils()
 	for k := range r.items {
 		it := &r.items[k]
 		missed, verb := bodyVerbs[it.s]
@@ -159,7 +160,7 @@ func (r *reader) weighVerbs() {
 			if x := &r.items[p]; x.pig >= 0 && int(x.pig) < r.alive {
 				it.sense = setOf(sFiller)
 				break
-			} else if !x.is(sFiller) && !x.is(sIs) && x.s != "only" && x.s != "just" {
+			} else if !x.is(sFiller) && !x.is(sIs) && !strings.HasPrefix(x.s, "is ") && x.s != "only" && x.s != "just" {
 				break
 			}
 		}
@@ -209,6 +210,9 @@ func (r *reader) putThere() {
 				switch r.items[n-1].s {
 				case "to", "in", "into", "onto", "on", "the", "over to", "over in", "pen", "paddock", "back to", "back in", "out to":
 					it.sense = setOf(sMove)
+					if k > 0 && r.items[k-1].is(sArrive) {
+						r.items[k-1].sense = setOf(sFiller) // "I have | put"
+					}
 				}
 				break
 			}
@@ -216,6 +220,32 @@ func (r *reader) putThere() {
 				break
 			}
 			pigs = pigs || x.pig >= 0 || x.group >= 0 || x.isAny(whoWords) || x.s == "them" || x.s == "em"
+		}
+	}
+}
+
+// nobodyAils takes the sense of sickness from words that are denied of everyone,
+// "nobody limping", "no coughing", and from a "bit" that is but a little.
+func (r *reader) nobodyAils() {
+	for k := 1; k < len(r.items); k++ {
+		it := &r.items[k]
+		if !it.is(sSick) || it.gap >= gapComma {
+			continue
+		}
+		p := &r.items[k-1]
+		if it.s == "bit" && (p.s == "a" || strings.HasSuffix(p.s, " a") || p.s == "little") {
+			it.sense = setOf(sFiller)
+			continue
+		}
+		for n := k - 1; n >= 0 && n >= k-4 && r.items[n+1].gap < gapComma; n-- {
+			x := &r.items[n]
+			if x.s == "nobody" || x.s == "no one" || x.s == "none" || x.s == "none of them" || x.s == "no" || x.s == "nobody's" || x.s == "noone" || x.s == "nothing" {
+				it.sense = setOf(sFiller)
+				break
+			}
+			if x.pig >= 0 || !x.isAny(setOf(sFiller, sPronoun, sIs, sOf, sPartOf)) {
+				break
+			}
 		}
 	}
 }
