@@ -170,6 +170,9 @@ func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]P
 		if err := tx.Append(&e); err != nil {
 			return nil, err
 		}
+		if err := t.putOdd(tx, v, n); err != nil {
+			return nil, err
+		}
 	}
 	if d.sky != nil && s.wantsForecast(now) {
 		d.sky.want(id, now)

@@ -25,6 +25,7 @@ type questionBody struct {
 	Labels  []string         `json:"labels,omitempty"`
 	Asked   string           `json:"asked,omitempty"` // the question as it was put
 	Setup   string           `json:"setup,omitempty"`
+	Nudge   string           `json:"nudge,omitempty"` // the nudge that it was put in
 }
 
 type choiceBody struct {
@@ -175,7 +176,15 @@ func (s *State) pending(m Message, now time.Time) (*reading.Pending, error) {
 	for i := len(open) - 1; i >= 0; i-- {
 		src, by := s.origin(open[i].ID)
 		replied := m.ReplyTo != "" && src.Message == m.ReplyTo && src.Chat == m.Chat
-		if replied || m.ReplyTo == "" && by == m.From.Person && now.Sub(open[i].At) <= questionStands {
+		odd := open[i].F.Of != "" // put in a nudge, for anyone to answer
+		if odd && m.ReplyNudge != "" {
+			in, err := nudgeOf(open[i])
+			if err != nil {
+				return nil, err
+			}
+			replied = in == m.ReplyNudge
+		}
+		if replied || m.ReplyTo == "" && (by == m.From.Person || odd) && now.Sub(open[i].At) <= questionStands {
 			return unpackQuestion(open[i])
 		}
 	}

@@ -144,6 +144,7 @@ func (t *talk) read() error {
 		return err
 	}
 	t.r = t.readOnce()
+	t.spillBefore()
 	if zone := statedZone(t.r); zone != nil && t.m.Wall && zone.String() != t.now.Location().String() {
 		y, mo, d := t.now.Date()
 		seconds := time.Duration(t.now.Second()) * time.Second
@@ -244,7 +245,7 @@ func (t *talk) carryOut() error {
 		}
 	}
 	if t.r.Answers && t.pending != nil {
-		if err := t.append(t.note(model.Settled{Question: t.pending.ID, How: "answered"})); err != nil {
+		if err := t.append(t.note(model.Settled{Question: t.pending.ID, How: howSettled(t.r)})); err != nil {
 			return err
 		}
 	}

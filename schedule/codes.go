@@ -169,6 +169,23 @@ const (
 	// The level of water is not known: say how full. Names: the barrels (may be
 	// empty).
 	CodeCheckWaterLevel = "check_water_level"
+	// Feed gone that does not fit, a question with Choices. Names: the feeder. On:
+	// the day it was full before. At: of the fill. Q: kilograms gone since;
+	// kilograms expected.
+	CodeOddFeedMore = "odd_feed_more"
+	CodeOddFeedLess = "odd_feed_less"
+	// A feeder found empty well before its cautious edge, with Choices. Names: the
+	// feeder. On: the day. At: when it was found. Q: kilograms that should be left.
+	CodeOddFeedEmpty = "odd_feed_empty"
+	// Water gone that does not fit, with Choices. Names: the barrels. On: the day
+	// their level was told before. At: of the level. Q: litres gone since; litres
+	// expected.
+	CodeOddWaterMore = "odd_water_more"
+	CodeOddWaterLess = "odd_water_less"
+	// A pig that hardly grew, with Choices. Names: the pig (empty: unnamed, or the
+	// mean of several). On: the day of the weighing before. Q: kilograms gained
+	// since; kilograms expected; days since.
+	CodeOddGrowth = "odd_growth"
 	// A question is still unanswered. Names: the question's record, what it is
 	// about, its code, in this order. At: when it was asked.
 	CodeCheckQuestion = "check_question"
@@ -217,6 +234,7 @@ var Codes = []string{
 	CodeAlarmOut, CodeAlarmDown, CodeAlarmNoWater, CodeAlarmNoFeed, CodeAlarmFence, CodeAlarmFenceLow,
 	CodeSeasonOver,
 	CodeCheckSilence, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone,
+	CodeOddFeedMore, CodeOddFeedLess, CodeOddFeedEmpty, CodeOddWaterMore, CodeOddWaterLess, CodeOddGrowth,
 	CodeKeepAsking,
 	CodeCatchUpDown, CodeCatchUpAway,
 	CodeWellFeed, CodeWellWater, CodeWellWeight, CodeWellTarget,

@@ -18,7 +18,14 @@ type fake struct {
 	weightKg                        float64
 	ration                          model.Ration
 	capacityKg, useKgD, pour        float64
+	oddFeed                         []model.OddFeed
+	oddWater                        []model.OddWater
+	stalls                          []model.GrowthStall
 }
+
+func (f fake) OddFeed() []model.OddFeed          { return f.oddFeed }
+func (f fake) OddWater() []model.OddWater        { return f.oddWater }
+func (f fake) GrowthStalls() []model.GrowthStall { return f.stalls }
 
 const likelyFactor = 1.25
 

@@ -26,6 +26,9 @@ type figures interface {
 	Target(targetKg float64, today model.Day) (model.TargetFigure, error)
 	MeanWeight(pigs []*model.Animal, on model.Day) (model.PigWeight, error)
 	RationCheck(on model.Day) (model.Ration, error)
+	OddFeed() []model.OddFeed
+	OddWater() []model.OddWater
+	GrowthStalls() []model.GrowthStall
 }
 
 // lacks gives what a figure lacks to be computed, or false where the error is

@@ -132,11 +132,12 @@ func checkBetween(v *view) []need {
 // openQuestion is the latest question without an answer.
 func (v *view) openQuestion() (model.Dated[model.Question], bool) {
 	open := v.h.Open()
-	if len(open) == 0 {
-		return model.Dated[model.Question]{}, false
+	for i := len(open) - 1; i >= 0; i-- {
+		if q := open[i]; q.F.Of == "" { // one about what does not fit is put once
+			return q, v.start.Sub(q.At) < questionDays*day
+		}
 	}
-	q := open[len(open)-1]
-	return q, v.start.Sub(q.At) < questionDays*day
+	return model.Dated[model.Question]{}, false
 }
 
 func questionNeed(q model.Dated[model.Question]) need {

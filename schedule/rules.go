@@ -27,6 +27,7 @@ var rules = []rule{
 	{between: stockBetween, visit: stockVisit},
 	{visit: capacityVisit},
 	{between: checkBetween, visit: checkVisit},
+	{between: oddBetween},
 	{between: ownBetween, idle: true},
 	{between: seasonBetween, idle: true},
 }

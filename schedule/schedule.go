@@ -39,6 +39,10 @@ type Line struct {
 	// what is known of the pigs' use; LookEach that the line asks it of all that the
 	// nudge has to fill.
 	Look, LookEach bool
+	// Choices are the answers of a line that asks, best first, at most four; Of is
+	// the record that it asks about.
+	Choices []string
+	Of      string
 	// Earliest useful and latest safe moment to tell it.
 	Earliest, Latest time.Time
 	Reasons          []model.Reason

@@ -172,6 +172,8 @@ type Reading struct {
 	Entries []Entry
 	// Left is the parts of the text that were not understood, as they stand.
 	Left []string
-	// Answers says that the text answered the pending question.
+	// Answers says that the text answered the pending question; Choice is the code
+	// of the choice taken, where it was one.
 	Answers bool
+	Choice  string
 }

@@ -69,7 +69,7 @@ func (r *reader) chosen(c Choice) (Reading, bool) {
 		got.Answers = true
 		return got, true
 	}
-	return Reading{Entries: append([]Entry(nil), c.Entries...), Answers: true}, true
+	return Reading{Entries: append([]Entry(nil), c.Entries...), Answers: true, Choice: c.Code}, true
 }
 
 // wantsNumber says that a bare number answers with its value and not with the
@@ -103,6 +103,24 @@ var choiceWords = []struct{ code, words string }{
 	{"as_said", "as i said, it is right, it's right, that is right, that's right, right, correct, yes, yep, really"},
 	{"swapped", "swapped, other way round, other way around, the other way"},
 	{"just_full", "full, just full, it was full, filled it"},
+	{"odd_spilled", "spilled, spilt, spill, a spill, it spilled, wasted, waste, tipped, tipped over, it tipped, spoiled, spoilt, mouldy, moldy, rained in"},
+	{"odd_others", "others, other animals, another animal, raccoons, racoons, coons, rats, mice, birds, crows, deer, a bear, bear, dogs, the dog, chickens, hens, goats, cows, wild pigs, wild boar, boars"},
+	{"odd_ate", "ate it, eaten, they ate it, they just ate it, they ate it all, hungry, they are hungry, growth spurt, all fine, fine, all good"},
+	{"odd_not_full", "not full, wasn't full, it wasn't full, was not full, it was not full, not full before"},
+	{"odd_drinkers", "drinkers, water slow, slow water, nipple clogged, clogged, drinkers clogged, water"},
+	{"odd_pig_off", "pig off, off feed, one is off feed, sick, a sick pig, sick pig, one is sick"},
+	{"odd_stuck", "stuck, bridged, it bridged, feed bridged, gate stuck, gate shut, shut too far, blocked, it was stuck"},
+	{"odd_ate_less", "ate less, they ate less, less hungry, the heat, heat, hot, all fine, fine, all good, windfalls, grass"},
+	{"odd_trough", "trough, the trough, trough only, just the trough, trough empty, bridged, it bridged, stuck"},
+	{"odd_leak", "leak, a leak, leaked, it leaks, leaking, it leaked, tipped, tipped over, spilled, nipple stuck, nipple stuck open, dripping"},
+	{"odd_drank", "drank it, drunk, they drank it, they just drank it, thirsty, hot, the heat, heat, all fine, fine"},
+	{"odd_clogged", "clogged, frozen, froze, ice, stuck, blocked, nipple clogged, nipple frozen, yes"},
+	{"odd_rain", "rain, it rained, filled, i filled it, topped up, a fill"},
+	{"odd_drank_less", "drank less, they drank less, cool, cool weather, all fine, fine"},
+	{"odd_ill", "worms, wormy, ill, sick, cough, scours"},
+	{"odd_short", "short, feed, water, feed short, water short, short of feed, short of water"},
+	{"odd_bullied", "bullied, pushed off, kept off, bully"},
+	{"odd_misread", "wrong, weighed wrong, misread, typo, tape off, tape was off, the tape was off, wrong pig"},
 	{"poured", "poured, fed, feed, yes, filled, put in"},
 }
 

@@ -23,6 +23,9 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 		if q, ok := v.asked(n.Lines[0]); ok {
 			labels = q.Labels
 		}
+		if c := v.Choices(n.Lines[0]); c != nil {
+			labels = c
+		}
 	}
 	if len(n.Lines) == 0 {
 		return v.allWell(n.Well), labels
@@ -30,6 +33,9 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 	lines := make([]string, 0, len(n.Lines))
 	for _, l := range lookOnce(n.Lines) {
 		s := v.Line(l)
+		if c := v.Choices(l); c != nil && (len(n.Lines) > 1 || n.Standing) { // the buttons speak of more than this line
+			s += " " + v.say(partLine, "choices", Args{Names: []string{Join(c, "or")}})
+		}
 		if l.Grade == schedule.Danger && !strings.HasPrefix(s, danger) {
 			s = danger + " " + s
 		}
@@ -39,6 +45,16 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 		lines = append(lines[:nudgeLines-1], strings.Join(lines[nudgeLines-1:], " "))
 	}
 	return strings.Join(lines, "\n"), labels
+}
+
+// Choices are the labels of the answers to a line that asks; nil where it asks
+// nothing.
+func (v Voice) Choices(l schedule.Line) []string {
+	var out []string
+	for _, c := range l.Choices {
+		out = append(out, v.phrase(partChoice, c, Args{}))
+	}
+	return out
 }
 
 // The codes of asking for a look before filling.

@@ -8,6 +8,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"troughbell/bot/reading"
 	"troughbell/bot/wording"
 	"troughbell/model"
 	"troughbell/schedule"
@@ -123,6 +124,30 @@ var lines = []struct {
 	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "refill", "bag_size"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, feed: How much does one hold? Answer it, or text: cancel."},
 	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "setup", "pigs"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, set-up: How many pigs, and about how heavy? Answer it, or text: cancel."},
 	{schedule.Line{Code: schedule.CodeCheckNotFilled, Names: []string{"refill", "water"}, On: day("2026-07-11")}, "No fill logged Sat 11 Jul: feed and water. Done? Text it, as in: filled 150, full."},
+	{
+		schedule.Line{Code: schedule.CodeOddFeedMore, Names: []string{"north"}, On: day("2026-07-04"), At: at("2026-07-11", 8), Q: []model.Quantity{wording.Kg(190 * lb), wording.Kg(115 * lb)}, Choices: []string{schedule.ChoiceSpilled, schedule.ChoiceOthers, schedule.ChoiceAte, schedule.ChoiceNotFull}},
+		"Feed in north: 190 lb gone since Sat 4 Jul, 115 lb expected. What took the rest?",
+	},
+	{
+		schedule.Line{Code: schedule.CodeOddFeedLess, Names: []string{"north"}, On: day("2026-07-04"), At: at("2026-07-11", 8), Q: []model.Quantity{wording.Kg(80 * lb), wording.Kg(115 * lb)}},
+		"Feed in north: only 80 lb gone since Sat 4 Jul, 115 lb expected. Look at drinkers, each pig, the gate. What was it?",
+	},
+	{
+		schedule.Line{Code: schedule.CodeOddFeedEmpty, Names: []string{"north"}, On: day("2026-07-11"), At: at("2026-07-11", 8), Q: []model.Quantity{wording.Kg(115 * lb)}},
+		"Feed in north: empty today, some 115 lb should be left. Knock it and look inside: is only the trough empty?",
+	},
+	{
+		schedule.Line{Code: schedule.CodeOddWaterMore, Names: []string{"blue"}, On: day("2026-07-04"), At: at("2026-07-11", 8), Q: []model.Quantity{wording.L(190), wording.L(50)}},
+		"Water in blue: 50 gal gone since Sat 4 Jul, 13 gal expected. Look for a leak. What was it?",
+	},
+	{
+		schedule.Line{Code: schedule.CodeOddWaterLess, Names: []string{"blue", "white"}, On: day("2026-07-04"), At: at("2026-07-11", 8), Q: []model.Quantity{wording.L(50), wording.L(190)}},
+		"Water in blue and white: only 13 gal gone since Sat 4 Jul, 50 gal expected. Does every nipple run? What was it?",
+	},
+	{
+		schedule.Line{Code: schedule.CodeOddGrowth, Names: []string{"Fern"}, On: day("2026-06-13"), Q: []model.Quantity{wording.Kg(9 * lb), wording.Kg(46 * lb), wording.Days(28)}},
+		"Fern: only +9 lb since Sat 13 Jun, 28 days; +46 lb expected. Look it over. What may it be?",
+	},
 	{schedule.Line{Code: schedule.CodeCheckGone, On: day("2026-07-10")}, "Did the pigs go Fri 10 Jul? Text it, as in: loaded 4."},
 	{schedule.Line{Code: schedule.CodeKeepAsking, Names: []string{"weigh"}}, "Weighing: passed over three times. Keep, monthly, or stop?"},
 	{schedule.Line{Code: schedule.CodeCatchUpDown, At: at("2026-07-10", 8), On: day("2026-07-11"), Q: []model.Quantity{{Value: 26, Unit: model.Ratio}}}, "I was off from Fri 10 Jul 8 am, 26 hours. Texts sent meanwhile may be lost: what is missing?"},
@@ -202,4 +227,24 @@ func TestNudgeButtonsDiffer(t *testing.T) {
 		schedule.ButtonDone, schedule.ButtonTomorrow, schedule.ButtonNextChore, schedule.ButtonStop, schedule.ButtonKeep, schedule.ButtonMonthly,
 	}})
 	require.Equal(t, []string{"Done", "Tomorrow", "Next chore day", "Stop this", "Keep", "Monthly"}, labels)
+}
+
+// A line that asks has its answers on buttons; beside other lines, in words.
+func TestNudgeChoices(t *testing.T) {
+	ask := schedule.Line{
+		Code: schedule.CodeOddFeedMore, Names: []string{"north"}, On: day("2026-07-04"), Q: []model.Quantity{wording.Kg(190 * lb), wording.Kg(115 * lb)},
+		Choices: []string{schedule.ChoiceSpilled, schedule.ChoiceOthers, schedule.ChoiceAte, schedule.ChoiceNotFull},
+	}
+	text, labels := us(t).Nudge(schedule.Nudge{Lines: []schedule.Line{ask}, Buttons: []schedule.Button{}})
+	require.NotContains(t, text, "Text:")
+	require.Equal(t, []string{"spilled or wasted", "other animals", "they ate it", "not full last time"}, labels)
+	text, labels = us(t).Nudge(schedule.Nudge{Lines: []schedule.Line{lines[1].line, ask}, Buttons: []schedule.Button{schedule.ButtonDone}})
+	require.Contains(t, text, "What took the rest? Text: spilled or wasted, other animals, they ate it or not full last time.")
+	require.Equal(t, []string{"Done"}, labels)
+	for _, code := range schedule.Choices {
+		labels := us(t).Choices(schedule.Line{Choices: []string{code}})
+		require.NotEmpty(t, labels[0], code)
+		require.LessOrEqual(t, len(labels[0]), 20, code)
+		require.NotContains(t, us(t).None(reading.None{Reason: code}, ""), "did not understand", code)
+	}
 }

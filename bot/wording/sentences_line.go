@@ -84,8 +84,16 @@ var lineSentences = catalogue{
 	"check_water_level":    "How full is the water[ in {n}]?",
 	"check_question_again": "You texted \"{n0}\" {t0}, never settled. {n1}",
 	"check_question":       "Still open from {at}, {n1}:[ {n2}] Answer it, or text: cancel.",
-	"check_gone":           "Did the pigs go {on}? Text it, as in: loaded 4.",
-	"check_not_filled":     "No fill logged {on}[: {n}]. Done? Text it, as in: filled 150, full.",
+	"odd_feed_more":        "Feed in {n}: {q0:feed} gone since {on}, {q1:feed} expected. What took the rest?",
+	"odd_feed_less":        "Feed in {n}: only {q0:feed} gone since {on}, {q1:feed} expected. Look at drinkers, each pig, the gate. What was it?",
+	"odd_feed_empty":       "Feed in {n}: empty {on:near}, some {q0:feed} should be left. Knock it and look inside: is only the trough empty?",
+	"odd_water_more":       "Water in {n}: {q0} gone since {on}, {q1} expected. Look for a leak. What was it?",
+	"odd_water_less":       "Water in {n}: only {q0} gone since {on}, {q1} expected. Does every nipple run? What was it?",
+	"odd_growth":           "[{N}: ]only {q0:sign} since {on}, {q2}; {q1:sign} expected. Look it over. What may it be?",
+	"choices":              "Text: {n}.",
+
+	"check_gone":       "Did the pigs go {on}? Text it, as in: loaded 4.",
+	"check_not_filled": "No fill logged {on}[: {n}]. Done? Text it, as in: filled 150, full.",
 
 	"keep_asking": "{N}: passed over three times. Keep, monthly, or stop?",
 
