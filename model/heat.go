@@ -9,7 +9,6 @@ type Heat struct {
 	HighC     float64
 	RhPct     float64
 	RhAssumed bool
-	Guessed   bool // no temperature was told: the season's normal, a guess
 	Reasons   []Reason
 }
 
@@ -23,25 +22,14 @@ func (h *Herd) Heat(on Day) (Heat, error) {
 	return h.heat(on, air)
 }
 
-// GuessedHeat is Heat where no high needs to be told: then the season's normal
-// is taken, the figure is marked as Guessed, and its class is never above
-// HeatWatch.
-func (h *Herd) GuessedHeat(on Day) (Heat, error) { return h.heat(on, h.Air(on)) }
-
 func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
 	f := Heat{
 		THI: thi(air.HighC, air.RhPct), HighC: air.HighC, RhPct: air.RhPct,
-		RhAssumed: air.RhAssumed, Guessed: !air.HighTold,
+		RhAssumed: air.RhAssumed,
 	}
 	f.Class = classOfTHI(f.THI)
-	if f.Guessed && f.Class != HeatNormal {
-		f.Class = HeatWatch
-	}
 	high, told := Quantity{air.HighC, Celsius}, HeatHighTold
-	switch {
-	case f.Guessed:
-		told = HeatHighGuessed
-	case air.Forecast:
+	if air.Forecast {
 		told = HeatHighForecast
 	}
 	f.Reasons = append(f.Reasons, Reason{Code: told, On: on, Q: []Quantity{high}})

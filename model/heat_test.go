@@ -83,7 +83,6 @@ func TestHeatClassOfTheHerd(t *testing.T) {
 			require.NoError(t, err)
 			require.Equal(t, c.class, f.Class)
 			require.Equal(t, c.assumed, f.RhAssumed)
-			require.False(t, f.Guessed)
 			require.Equal(t, *c.weather.HighC, f.HighC)
 			reasonWith(t, f.Reasons, c.why)
 		})
@@ -129,17 +128,4 @@ func TestHeatAsksForTheTemperature(t *testing.T) {
 		_, err := d.herd().Heat(day)
 		requireMissing(t, err, "temperature")
 	})
-}
-
-func TestAGuessedDayIsNeverCalledDangerous(t *testing.T) {
-	d := fourPigs(t)
-	for day := 1; day < 10; day++ {
-		d.add("2026-07-0"+string(rune('0'+day))+" 08:00", Weather{HighC: Float(42), LowC: Float(30)})
-	}
-	f, err := d.herd().GuessedHeat(penDay(t, "2026-07-10"))
-	require.NoError(t, err)
-	require.True(t, f.Guessed)
-	require.Greater(t, f.THI, DangerTHI)
-	require.Equal(t, HeatWatch, f.Class)
-	reasonWith(t, f.Reasons, HeatHighGuessed)
 }

@@ -223,16 +223,6 @@ func (h *Herd) Animal(name string) *Animal {
 	return nil
 }
 
-// Named reports whether every living pig has a name.
-func (h *Herd) Named(on Day) bool {
-	for _, a := range h.Alive(on) {
-		if a.Name == "" {
-			return false
-		}
-	}
-	return true
-}
-
 // resolve finds the pigs that names speak of among those given. No names, or
 // All, is all of them.
 func resolve(names []string, among []*Animal) []*Animal {

@@ -85,7 +85,11 @@ func (h *Herd) leavePen(p *Pen, pigs []*Animal, today Day) (Due, error) {
 		h.addRest(&d, today)
 		return d, nil
 	}
-	bears, load := *p.AreaM2/1e4*PigDaysPerHa, 0.0
+	bears, err := PenPigDays(*p.AreaM2)
+	if err != nil {
+		return Due{}, err
+	}
+	load := 0.0
 	for day := since - restDays; day < since; day++ { // an earlier stay counts until the pen has rested
 		var there []*Animal
 		for _, a := range h.Alive(day) {

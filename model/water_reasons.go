@@ -27,7 +27,6 @@ const (
 
 	HeatHighTold        = "heat_high_told"        // day; high
 	HeatHighForecast    = "heat_high_forecast"    // day; high
-	HeatHighGuessed     = "heat_high_guessed"     // day; high
 	HeatHumidity        = "heat_humidity"         // percent
 	HeatHumidityAssumed = "heat_humidity_assumed" // percent
 	HeatIndex           = "heat_index"            // index
@@ -68,7 +67,7 @@ func WaterReasonCodes() []string {
 		WaterFavoured, WaterDryEarly, WaterOdd, WaterUnlogged, WaterBarrelUnseen, WaterAlarm,
 		WallowLoss, WallowLearned, WallowFirstGuess, WallowSizeAssumed, WallowAssumedFull,
 		WallowLastFilled, WallowFoundDry, WallowHose,
-		HeatHighTold, HeatHighForecast, HeatHighGuessed, HeatHumidity, HeatHumidityAssumed,
+		HeatHighTold, HeatHighForecast, HeatHumidity, HeatHumidityAssumed,
 		HeatIndex, HeatPlainLine, HeatHeavyPigs, HeatWeightUnknown,
 		WithdrawalRuns, WithdrawalDaysUnknown, WithdrawalUnsettled,
 		WormingSinceArrival, WormingSinceLast, WormingTestFirst, WormingLastDay,

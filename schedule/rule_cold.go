@@ -21,7 +21,7 @@ func coldBetween(v *view) []need {
 			Q:       []model.Quantity{{Value: *w.LowC, Unit: model.Celsius}},
 			Reasons: []model.Reason{weatherReason(d, *w.LowC, forecast)},
 		}
-		if *w.LowC <= model.FreezeC {
+		if frost, err := model.ClassOfFrost(*w.LowC); err == nil && frost == model.FrostHard {
 			out = append(out, need{Line: l, token: token("freeze", d), quiet: sameVisit})
 		}
 		m, err := v.f.MeanWeight(v.pigs, d)

@@ -21,7 +21,7 @@ func (v *view) heatOf(d model.Day) (model.Heat, bool) {
 		return model.Heat{}, false
 	}
 	h, err := v.f.Heat(d)
-	return h, err == nil && !h.Guessed
+	return h, err == nil
 }
 
 // hot reports whether the day was told to be one of alert or worse.

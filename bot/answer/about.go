@@ -26,6 +26,8 @@ var abouts = map[string]func(asked) Answer{
 	reading.AboutSize:      targetSize,
 	reading.AboutSacks:     sacks,
 	reading.AboutPigCost:   pigCost,
+	reading.AboutBreakEven: breakEven,
+	reading.AboutPigWorth:  pigWorth,
 }
 
 // meant is the pigs that a question of needs is about: those named by number, else

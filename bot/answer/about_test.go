@@ -17,7 +17,9 @@ import (
 // and give, in a herd and where there is none.
 func TestQuestionsAboutOneThing(t *testing.T) {
 	night := func(c float64) func(*journal) *journal {
-		return func(j *journal) *journal { return j.add("2026-07-11", 600, model.Weather{LowC: model.Float(c), HighC: model.Float(c + 8)}) }
+		return func(j *journal) *journal {
+			return j.add("2026-07-11", 600, model.Weather{LowC: model.Float(c), HighC: model.Float(c + 8)})
+		}
 	}
 	same := func(j *journal) *journal { return j }
 	for _, c := range []struct {
@@ -49,6 +51,10 @@ func TestQuestionsAboutOneThing(t *testing.T) {
 		{"fence", same, reading.Ask{Topic: "plan", About: reading.AboutFence}, []string{"2 hot strands, at 10 in and 18 in", "3 kV"}, map[string]any{"strands_cm": []any{25.0, 46.0}}},
 		{"booking", same, reading.Ask{Topic: "butcher_date", About: reading.AboutBooking}, []string{"No butcher booked: call now"}, map[string]any{"booking_lead_days": 120.0}},
 		{"size", same, reading.Ask{Topic: "target", About: reading.AboutSize}, []string{"Your target is 265 lb"}, nil},
+		{"break even", same, reading.Ask{Topic: "cost", About: reading.AboutBreakEven}, []string{"To break even: $"}, map[string]any{"currency": "USD"}},
+		{"worth, no price", same, reading.Ask{Topic: "cost", About: reading.AboutPigWorth}, []string{"What would it sell for?"}, nil},
+		{"worth", same, reading.Ask{Topic: "cost", About: reading.AboutPigWorth, Price: model.Float(900)}, []string{"for a pig that sells at $900"}, map[string]any{"price": 900.0}},
+		{"worth nothing", same, reading.Ask{Topic: "cost", About: reading.AboutPigWorth, Price: model.Float(20)}, []string{"Nothing: at $20"}, nil},
 		{"the cost of one", same, reading.Ask{Topic: "cost", About: reading.AboutPigCost}, []string{"a pig by the butcher"}, map[string]any{"currency": "USD"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -72,16 +72,13 @@ func heat(a asked) Answer {
 	}
 	data := map[string]any{
 		"on": on.String(), "thi": kg(x.THI), "class": string(x.Class), "rh_assumed": x.RhAssumed,
-		"high_c": kg(x.HighC), "rh_pct": kg(x.RhPct), "guessed": x.Guessed,
+		"high_c": kg(x.HighC), "rh_pct": kg(x.RhPct),
 	}
 	args := wording.Args{Days: []model.Day{on}, Moments: []time.Time{a.now}, Q: []model.Quantity{
 		{Value: x.HighC, Unit: model.Celsius}, {Value: x.RhPct, Unit: model.Percent}, {Value: x.THI, Unit: model.Count},
 	}}
 	text := a.say("heat_"+string(x.Class), args)
-	switch {
-	case x.Guessed:
-		text += "\n" + a.say("heat_guessed", args)
-	case x.RhAssumed:
+	if x.RhAssumed {
 		text += "\n" + a.say("heat_rh_assumed", args)
 	}
 	return Answer{Data: data, Text: text, Reasons: x.Reasons}

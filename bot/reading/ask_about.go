@@ -24,6 +24,8 @@ const (
 	AboutSize      = "size"       // what pigs should weigh in the end
 	AboutSacks     = "sacks"      // batches that use up a sack
 	AboutPigCost   = "pig_cost"   // what one pig costs
+	AboutBreakEven = "break_even" // at what price the cost is covered
+	AboutPigWorth  = "pig_worth"  // what a weaner may cost
 	AboutEaten     = "eaten"      // feed of pigs that are only thought of
 )
 
@@ -87,6 +89,11 @@ var subjects = []subject{
 		"butcher, butchering, slaughter, finish, market, kill, freezer, at the end, process, processing, harvest, big enough"),
 	sub(AboutSacks, "sizes", "",
 		"whole sack, whole sacks, whole bag, whole bags, full bags, full sacks, batches per bag, batches per sack, batches in a bag, batches in a sack, batches from a bag, batches from a sack, batches out of a bag, batches out of a sack, batches a bag, batches to a bag, batches does a bag, batches does a sack, batches will a bag, use up the bag, use up a bag, open bags, batch per bag"),
+	sub(AboutBreakEven, "cost", "",
+		"break even, breakeven, break-even, cover my costs, cover the costs, cover our costs, not lose money, what should i charge, what do i charge, how much should i charge, what price should i sell"),
+	sub(AboutPigWorth, "cost", "so far, spent",
+		"can i pay, could i pay, should i pay, can we pay, is it worth paying, most i can pay, max i can pay, most for a",
+		"pig, pigs, weaner, weaners, piglet, piglets, feeder pig, shoat, shoats, hog"),
 	sub(AboutPigCost, "cost", "so far, spent",
 		"a pig, one pig, each pig, per pig, pigs, a hog",
 		"what does, how much does, how much do, what do, cost of raising, cost to raise, cost to keep, how much is, what would",
@@ -106,8 +113,17 @@ func (r *reader) askAbout(a *Ask, s span) {
 	if flow := r.flowTold(s); flow != nil && (a.About == AboutFlow || a.About == "" && r.tellsFlow(s.i)) {
 		a.About, a.Topic, a.FlowLMin = AboutFlow, "water_left", flow
 	}
-	if a.About == AboutGround {
+	switch a.About {
+	case AboutGround:
 		a.AreaM2 = r.areaAsked(s)
+	case AboutPigWorth:
+		k := r.firstQty(s, money)
+		if k < 0 {
+			k = r.firstNum(s)
+		}
+		if k >= 0 {
+			a.Price = model.Float(r.items[k].v)
+		}
 	}
 	switch {
 	case a.Topic == "history":

@@ -68,6 +68,7 @@ type Ask struct {
 	About    string   // what within the topic, or of a history the kind of record; see AboutCold
 	AreaM2   *float64 // ground asked about
 	FlowLMin *float64 // of a drinker, litres a minute
+	Price    *float64 // that a pig sells for, in the herd's money
 }
 
 func (Ask) Intent() string { return "ask" }

@@ -128,7 +128,6 @@ var reasonSentences = catalogue{
 	// Heat.
 	"heat_high_told":        "High told for {on}: {q0}.",
 	"heat_high_forecast":    "High forecast for {on}: {q0}.",
-	"heat_high_guessed":     "High guessed from the season for {on}: {q0}.",
 	"heat_humidity":         "Humidity {q0}.",
 	"heat_humidity_assumed": "Humidity not told: {q0} assumed.",
 	"heat_index":            "Temperature-humidity index {q0}; alert from 75, danger from 79, emergency from 84.",
