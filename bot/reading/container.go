@@ -82,6 +82,23 @@ func (r *reader) thingsThatGot() {
 	}
 }
 
+// feedOutOf takes "feed out" apart where a verb before it tells what was taken out
+// of a feeder: "scooped the wet feed out".
+func (r *reader) feedOutOf() {
+	for k := 1; k < len(r.items); k++ {
+		it := &r.items[k]
+		if it.s != "feed out" {
+			continue
+		}
+		for n := k - 1; n >= r.clauseFrom(k); n-- {
+			switch firstWord(r.items[n].s) {
+			case "scooped", "took", "cleaned", "dug", "shoveled", "shovelled", "threw", "pulled", "raked", "bailed", "dumped", "scraped", "tossed", "get", "got":
+				it.sense = setOf(sFeed, sWaste)
+			}
+		}
+	}
+}
+
 // leftIn says that the clause from item k on tells what is left.
 func (r *reader) leftIn(k int) bool {
 	for n := k; n < r.clauseEnd(k); n++ {
@@ -255,7 +272,7 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var cs []cluster
 	for _, m := range ms {
-		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && !(r.items[m.k].gap >= gapStop) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
+		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && !(r.items[m.k].gap >= gapStop) && !r.filledBefore(cs[n-1].from, m.k, s) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
 			c := &cs[n-1]
 			c.to = m.k
 			c.t = join(c.t, m.t)
@@ -305,6 +322,28 @@ func (r *reader) portions(s span, feed bool) []portion {
 		out = append(out, p)
 	}
 	return out
+}
+
+// filledBefore says that the things from item i on were filled, and that the one
+// at item k stands in a later clause with a level of its own: "filled hill and
+// blue, shed still half".
+func (r *reader) filledBefore(i, k int, s span) bool {
+	if r.items[k].gap < gapComma {
+		return false
+	}
+	verb := false
+	for n := r.clauseFrom(i); n < k; n++ {
+		verb = verb || r.items[n].isAny(setOf(sFill, sWatered)) && r.items[n].kind == itWord
+	}
+	if !verb {
+		return false
+	}
+	for n := k + 1; n < s.j && r.items[n].gap < gapComma; n++ {
+		if it := &r.items[n]; it.kind == itFrac || it.qty(percent) || it.is(sEmpty) {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reader) amountBetween(i, j int, feed bool) bool {

@@ -161,6 +161,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 	if c.fraction != nil && c.amount != nil && c.filled && !c.left && r.levelBefore(i, j) {
 		c.left = true // "was about a third full and I put two bags in"
 	}
+	if c.fraction != nil && c.verb && !c.full && !c.left && r.levelThenFill(i, j) { // "down about a third, topped them"
+		c.fraction, c.full = nil, true
+	}
 	if c.left && c.verb && len(c.each) == 1 && c.fraction == nil && r.leftBeforeVerb(i, j) { // "had ten gallons left, so I filled it"
 		c.amount, c.left, c.full = nil, false, true
 	}
@@ -176,9 +179,44 @@ func (r *reader) levelBefore(i, j int) bool {
 		case it.s == "was" || it.s == "were" || it.s == "had":
 			was = was || !level
 		case it.kind == itFrac:
-			level = was
+			level = was || r.poursAfter(k, j)
 		case it.is(sPour) && it.kind == itWord:
 			return level
+		}
+	}
+	return false
+}
+
+// poursAfter says that a clause behind the level at item k tells what was poured:
+// "nearly empty, put in a bag and a half".
+func (r *reader) poursAfter(k, j int) bool {
+	cut := false
+	for n := k + 1; n < j; n++ {
+		it := &r.items[n]
+		cut = cut || it.gap >= gapComma || it.s == "so"
+		if cut && it.is(sPour) && it.s != "in it" && n+1 < j && !r.amountless(n, j) {
+			return true
+		}
+	}
+	return false
+}
+
+// levelThenFill says that a level is told in a clause of its own before a verb of
+// filling: it is what was there before.
+func (r *reader) levelThenFill(i, j int) bool {
+	at := -1
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.kind == itFrac || it.qty(percent) {
+			at = k
+		}
+		if at >= 0 && it.is(sFill) && it.kind == itWord {
+			for n := at + 1; n <= k; n++ {
+				if r.items[n].gap >= gapAnd || r.items[n].s == "so" {
+					return true
+				}
+			}
+			return false
 		}
 	}
 	return false

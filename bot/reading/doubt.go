@@ -77,7 +77,7 @@ func (r *reader) vet(s span, from int) {
 			r.none(NoneFuture, s)
 			return
 		}
-		if r.c.LastNudge == nil && (r.otherWords(s) > 2 || s.frame == fSnooze && (r.namesOurs(s) || r.tradeBeside(s))) {
+		if r.c.LastNudge == nil && (r.otherWords(s) > 2 || s.frame == fSnooze && (r.namesOurs(s) || r.tradeBeside(s))) || s.frame == fSnooze && r.has(s, sSnooze) && r.toldOther(s) {
 			r.takeBack(s, from)
 		}
 	case fAsk:
@@ -91,6 +91,11 @@ func (r *reader) vet(s span, from int) {
 		}
 		if r.headsLeft(s) || r.othersFeed(s) || r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s) {
 			r.takeBack(s, from)
+		}
+	case fChore:
+		if r.c.Herd.Chore.Stated && r.choreHeading(s) {
+			r.takeBack(s, from)
+			return
 		}
 	case fMove:
 		if r.penHeading(s) {
@@ -117,6 +122,10 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fAlarm:
+		if r.feedEnough(s) {
+			r.takeBack(s, from)
+			return
+		}
 		if r.nobodyOut(s) {
 			r.takeBack(s, from)
 			r.none(NoneNegation, s)

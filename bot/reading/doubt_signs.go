@@ -25,6 +25,45 @@ func (r *reader) otherWords(s span) int {
 	return n
 }
 
+// toldOther says that the sentence of a putting off tells something else, so that
+// it is but talk: "the blue one sprang a leak, I'll fix it tomorrow".
+func (r *reader) toldOther(s span) bool {
+	other := 0
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.j-1); k++ {
+		it := &r.items[k]
+		if k >= s.i && k < s.j || it.kind == itWord && it.isAny(setOf(sFiller, sAnd, sPronoun, sIs, sThanks, sYes, sNow, sTell, sStop, sNo, sAsk)) || aboutOf(it.s) != "" || it.kind == itDay || it.kind == itClock {
+			continue
+		}
+		other++
+	}
+	return other > 1
+}
+
+// choreHeading says that the day of a span only heads what was done on it, where
+// the chore day is known: "saturday round: ...".
+func (r *reader) choreHeading(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind == itDay && it.day.every || it.kind == itClock || it.is(sTell) && !it.is(sChore) || it.s == "chore day" || it.s == "chore days" || it.s == "choreday" || it.s == "chores are" {
+			return false
+		}
+		switch it.s {
+		case "now", "instead", "change", "switch", "move", "moved", "from now on", "is", "are", "set", "make", "every", "to":
+			return false
+		}
+	}
+	return s.j < len(r.items) || s.i > 0
+}
+
+// feedEnough says that "no feed" means that none was given, since enough is there:
+// "no feed today, they still have plenty".
+func (r *reader) feedEnough(s span) bool {
+	if !r.has(s, sNoFeed) {
+		return false
+	}
+	return r.quoteHas(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, "plenty", "enough", "still have", "still has", "still full", "still half", "given", "fed", "needed", "necessary")
+}
+
 // arrived says that the text itself tells of pigs that came.
 func (r *reader) arrived() bool {
 	for _, e := range r.out {

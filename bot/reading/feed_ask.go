@@ -262,3 +262,60 @@ func (r *reader) amongChores(s span) bool {
 	}
 	return false
 }
+
+// moreOfIt says that a bare amount goes on with a pour of the same sentence: "fed
+// 440 yesterday and 100 more today".
+func (r *reader) moreOfIt(s span) bool {
+	if len(r.out) == 0 || !r.has(s, sMore) || r.items[s.i].gap >= gapStop {
+		return false
+	}
+	_, ok := refillOf(r.out[len(r.out)-1])
+	return ok
+}
+
+// smallPour is the part of a feeder that a bare number has to be for it to be a
+// weight without a question, where bags of a known size are poured.
+const smallPour = 0.05
+
+// fewOrBags asks whether a small bare number poured into a big feeder counts bags:
+// "put in 9, full".
+func (r *reader) fewOrBags(s, whole span, name string, c contents) bool {
+	f := r.c.Herd.Feeder(name)
+	bag, known := r.sizeOf(unitBag)
+	if f == nil || !known || len(c.each) != 1 || c.left || r.noFeedAtAll(s) || r.otherGoods(s) || r.strangeThing(s) {
+		return false
+	}
+	n := c.each[0] / r.massUnit().si(1)
+	room := r.judge.room(f)
+	if n > mostVessels || n < 1 || n != float64(int(n)) || room <= 0 || c.each[0] > room*smallPour || n*bag > room*pourSlack {
+		return false
+	}
+	cl := Clarify{About: "refill", Code: "doubtful", Want: "feed_kg"}
+	for _, kg := range []float64{n * bag, c.each[0]} {
+		one := c
+		one.amount = model.Float(kg)
+		act, ok := r.feedFact(name, one, 1)
+		if !ok {
+			return false
+		}
+		e := r.draft(act, s)
+		cl.Draft = append(cl.Draft[:0], e)
+		cl.Choices = append(cl.Choices, Choice{Code: "meant", Q: []model.Quantity{{Value: kg, Unit: model.Kilograms}}, Entries: []Entry{e}})
+	}
+	cl.Draft = cl.Choices[0].Entries
+	cl.Choices = append(cl.Choices, Choice{Code: "nothing"})
+	r.useAll(s)
+	r.clarify(cl, whole)
+	return true
+}
+
+// strangeThing says that a span holds a word that means nothing here, which may be
+// what was counted.
+func (r *reader) strangeThing(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itWord && it.sense.empty() && it.unit == 0 && it.pig < 0 && it.feeder < 0 {
+			return true
+		}
+	}
+	return false
+}

@@ -76,6 +76,9 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.askSize(whole, names[0], c)
 		return
 	}
+	if c.bare && r.fewOrBags(s, whole, names[0], c) {
+		return
+	}
 	if c.openBag {
 		r.openBag(whole, names[0], c)
 		return
@@ -113,7 +116,7 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 			r.feedOrWater(whole, act, c)
 			continue
 		}
-		if (c.bare || r.onlyVessels(s) && !r.amongChores(s)) && c.amount != nil && !t.any && !c.filled && !c.full && !c.left && !r.has(whole, sFeed) {
+		if (c.bare || r.onlyVessels(s) && !r.amongChores(s)) && c.amount != nil && !t.any && !c.filled && !r.moreOfIt(s) && !c.full && !c.left && !r.has(whole, sFeed) {
 			draft := r.draft(act, s)
 			r.clarify(Clarify{
 				About: "refill", Code: "which_kind", Draft: []Entry{draft},

@@ -34,6 +34,14 @@ func (r *reader) forceGoods() {
 			j = n
 		}
 		r.forceRange(i, j, fStock)
+		for j < len(r.items) && r.items[j].gap < gapStop && r.force[j] == 0 { // "and a new float valve 19.99"
+			n := r.clauseEnd(j)
+			if !r.thingAndPrice(j, n) || r.inTrade(j, n) || !r.goodsIn(j, n).cents && !r.goodsIn(j, n).money {
+				break
+			}
+			r.forceRange(j, n, fSpend)
+			j = n
+		}
 		i = j
 	}
 }

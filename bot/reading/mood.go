@@ -169,6 +169,10 @@ func (r *reader) mildNot(k int, s span, number bool) bool {
 	if next.is(sFull) || next.is(sAbout) {
 		return number
 	}
+	if k > s.i && next.is(sFill) && (s.frame == fFeed || s.frame == fWater) && !r.amountless(s.i, k) { // "3 bags didn't fill it up"
+		it.used, next.used = true, true
+		return true
+	}
 	if r.butAfter(k, s) {
 		return true
 	}

@@ -63,6 +63,8 @@ func (r *reader) readItems() {
 	r.settleContainers()
 	r.settleHerdName()
 	r.slipsOfTongue()
+	r.spokenPrices()
+	r.feedOutOf()
 	r.nearlyForgotten()
 	r.countedThings()
 	r.didTheThing()

@@ -13,6 +13,11 @@ func (r *reader) spellOut() {
 			t.s = "stayed" // no saturday
 		}
 	}
+	for i := 1; i+1 < len(r.toks); i++ { // "the last bag"
+		if r.toks[i].s == "last" && r.unitAt(i+1).dim() == vessel && r.toks[i+1].s[len(r.toks[i+1].s)-1] != 's' && (r.toks[i-1].s == "the" || r.toks[i-1].s == "my" || r.toks[i-1].s == "our") {
+			r.toks[i].s = "one"
+		}
+	}
 	for i := 0; i+2 < len(r.toks); i++ { // "a pair of 55 gallon barrels"
 		if r.toks[i].s == "pair" && r.toks[i+1].s == "of" && r.toks[i+2].s != "them" && r.toks[i+2].s != "em" {
 			from := i

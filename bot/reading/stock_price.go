@@ -30,6 +30,7 @@ func (r *reader) priceIn(p ingredientPart) price {
 			continue
 		}
 		u, per := r.byPiece(k, p.j)
+		per = per || k > p.i && r.items[k-1].is(sEach) && r.items[k-1].kind == itWord // "each 9,80"
 		at := r.saidAt(k) && it.v <= dearestBag && r.firstQty(span{0, p.i, p.j}, vessel) >= 0 && !r.has(span{0, k, p.j}, sTotal)
 		if bare && !per && !at {
 			continue

@@ -1,0 +1,31 @@
+package reading
+
+// spokenPrices joins two numbers said in words to one price: "at twenty one fifty
+// each", "for twelve ninety nine".
+func (r *reader) spokenPrices() {
+	for k := 1; k+1 < len(r.items); k++ {
+		a, b := &r.items[k], &r.items[k+1]
+		if !r.saidInWords(k) || !r.saidInWords(k+1) || b.gap != gapNone || a.soft || b.soft || a.v >= 100 || b.v < 10 || b.v >= 100 || a.v != float64(int(a.v)) {
+			continue
+		}
+		p := &r.items[k-1]
+		if p.s != "at" && p.s != "for" && !p.is(sPay) && p.s != "each" && !r.pricedBehind(k+2) {
+			continue
+		}
+		if p.pig >= 0 || p.isAny(setOf(sGirth, sWeigh, sFence)) {
+			continue
+		}
+		a.v += b.v / 100
+		r.blank(k + 1)
+		b.gap = gapNone
+	}
+}
+
+// pricedBehind says that the item at k makes the number before it a price.
+func (r *reader) pricedBehind(k int) bool {
+	if k >= len(r.items) || r.items[k].gap != gapNone {
+		return false
+	}
+	it := &r.items[k]
+	return it.unit.dim() == money || it.s == "each" || it.s == "apiece" || it.qty(vessel) && it.v == 1
+}
