@@ -28,6 +28,10 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 			naming = true
 			continue
 		}
+		if naming && !it.capital && (it.is(sPronoun) || it.is(sWeigh)) && len(out) > 0 {
+			naming = false // "named willow thistle and sorrel they weigh ..."
+			continue
+		}
 		if it.is(sPigs) && it.label || it.isAny(setOf(sBarrow, sGilt)) && it.label {
 			naming = true
 			continue

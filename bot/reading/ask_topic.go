@@ -183,6 +183,9 @@ func (r *reader) askedOfThings(s span, scores map[string]float32) {
 	if pigs > 0 && r.quoteHas(s, "growing", "gaining") {
 		scores["growth"] += 2
 	}
+	if r.has(s, sHung) && scores["yield"] > 0 {
+		scores["yield"] += 2
+	}
 	if r.starts(s, "how big a") || r.starts(s, "what size") || r.quoteHas(s, "how big") && r.quoteHas(s, "a", "an") && r.quoteHas(s, "for") {
 		scores["sizes"] += 6
 	}

@@ -100,3 +100,24 @@ func (r *reader) askAlarm(down bool) {
 	choices = append(choices, Choice{Code: "nothing"})
 	r.clarify(Clarify{About: "alarm", Code: "out_what", Draft: []Entry{e}, Choices: choices}, s)
 }
+
+// strangerDown says that a text is but a word for somebody who is down, which may
+// be a pig's name that the keyboard bent: "Odds is down".
+func (r *reader) strangerDown() bool {
+	if len(r.items) < 2 || len(r.items) > 4 || r.alive == 0 || !r.items[0].capital || r.items[0].kind != itWord || !r.items[0].sense.empty() {
+		return false
+	}
+	if r.items[0].quest || neverDown[r.items[0].s] {
+		return false
+	}
+	last := &r.items[len(r.items)-1]
+	for _, it := range r.items[1 : len(r.items)-1] {
+		if !it.isAny(setOf(sIs, sFiller)) {
+			return false
+		}
+	}
+	return last.is(sDown)
+}
+
+// neverDown are things that are down and no pigs.
+var neverDown = map[string]bool{"power": true, "internet": true, "wifi": true, "phone": true, "site": true, "tree": true, "sun": true, "price": true, "prices": true, "corn": true, "truck": true, "gate": true}

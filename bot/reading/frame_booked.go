@@ -91,6 +91,9 @@ func (r *reader) fillBooked(s span) {
 		if b.Count == 0 && n == 0 && lo > 0 && r.items[lo].gap == gapNone && r.items[lo].is(sBook) { // "got 4 | slots sep 8"
 			b.Count = r.bookedCount(lo-1, lo)
 		}
+		if b.Count == 0 && len(days) == 1 {
+			b.Count = r.headsBefore(s.i)
+		}
 		if sel := r.selectPigs(lo, hi); b.Count == 0 && len(sel.pigs) > 0 && !sel.all {
 			b.Count = len(sel.pigs)
 		}
@@ -101,6 +104,18 @@ func (r *reader) fillBooked(s span) {
 		}
 		r.emitOn(Fact{b}, span{s.frame, lo, hi}, r.today, b.Minute, false).Minute = b.Minute
 	}
+}
+
+// headsBefore is the count of pigs that the sentence tells before item k, 0 if it
+// tells none: "six pigs | go to the butcher on the nineteenth".
+func (r *reader) headsBefore(k int) int {
+	for n := r.sentenceStart(k); n+1 < k+1 && n+1 < len(r.items); n++ {
+		if it := &r.items[n]; it.kind == itNum && !it.soft && !it.ord && !it.used && it.v >= 1 && it.v <= 60 && it.v == float64(int(it.v)) && r.items[n+1].is(sPigs) && r.items[n+1].gap == gapNone {
+			it.used, r.items[n+1].used = true, true
+			return int(it.v)
+		}
+	}
+	return 0
 }
 
 // fromTo says that an appointment was moved from the day at item a to the one at

@@ -62,6 +62,9 @@ func (r *reader) fillDrug(s span) {
 		return
 	}
 	sel := r.selectPigs(s.i, s.j)
+	if before := r.whoBefore(s); !sel.any && before.any {
+		sel = before
+	}
 	act := func(n []string) Act {
 		v := t
 		v.Animals = n
@@ -119,6 +122,18 @@ func (r *reader) fillDrug(s span) {
 	}
 	r.remember(sel)
 	r.out = append(r.out, draft)
+}
+
+// whoBefore are the pigs that the sentence speaks of before a span, where nothing
+// else was made of those words: "all three pigs I have | wormed with flubendazole".
+func (r *reader) whoBefore(s span) selection {
+	from := r.sentenceStart(s.i)
+	for _, e := range r.out {
+		if from < s.i && e.To > r.items[from].from {
+			return selection{}
+		}
+	}
+	return r.selectPigs(from, s.i)
 }
 
 // courseDays says that the days at item k are how long or how often a drug is

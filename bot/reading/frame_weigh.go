@@ -3,6 +3,8 @@ package reading
 import (
 	"math"
 	"strings"
+
+	"troughbell/model"
 )
 
 // role is what a number of a weighing is.
@@ -35,6 +37,9 @@ type measure struct {
 // labels, one or several pigs.
 func (r *reader) fillWeigh(s span) {
 	if len(r.pigs) == 0 { // weights of pigs that are only being set up
+		if r.weightOfArrival(s) {
+			return
+		}
 		s.i = r.sentenceStart(s.i)
 		r.fillArrive(s)
 		return
@@ -190,4 +195,31 @@ func (r *reader) tapeLike(v float64) bool {
 		return v >= 40 && v <= 180
 	}
 	return v >= 14 && v <= 72
+}
+
+// weightOfArrival gives a weight told by itself, "weight: 60 lb", to the pigs that
+// the text said to have come.
+func (r *reader) weightOfArrival(s span) bool {
+	k := r.firstQty(s, mass)
+	if k < 0 || r.items[k].rng || !r.has(s, sWeigh) || r.firstNum(s) >= 0 {
+		return false
+	}
+	for n := len(r.out) - 1; n >= 0; n-- {
+		f, ok := r.out[n].Act.(Fact)
+		if !ok {
+			continue
+		}
+		a, ok := f.Fact.(model.Arrive)
+		if !ok {
+			continue
+		}
+		if a.WeightKg != nil {
+			return false
+		}
+		a.WeightKg = model.Float(r.items[k].si())
+		r.out[n].Act = Fact{a}
+		r.useAll(s)
+		return true
+	}
+	return false
 }

@@ -78,6 +78,7 @@ var productWords = []struct{ name, words string }{
 	{"aspirin", "aspirin"},
 	{"garlic", "garlic"},
 	{"diatomaceous earth", "diatomaceous earth"},
+	{"worm paste", "worm paste, worming paste, dewormer paste, wormer paste"},
 }
 
 // wormProducts are the products that make a treatment a worming by themselves.

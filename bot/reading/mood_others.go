@@ -18,11 +18,26 @@ func (r *reader) tellsOfOthers(s span) bool {
 		switch {
 		case it.pig >= 0 && !it.near, it.feeder >= 0, it.barrel >= 0, it.pen >= 0 && it.kind == itThing, it.s == "ours", it.s == "mine", it.s == "my pigs", it.s == "our pigs", it.s == "all my pigs", it.s == "all our pigs":
 			return false
+		case it.is(sPigs) && it.pig < 0 && k < s.j && r.ownerBefore(k):
+			others = true
 		case it.is(sForeign) && !household[it.s] && k < s.i+2:
 			others = others || r.owns(k)
 		}
 	}
 	return others
+}
+
+// ownerBefore says that somebody else's name stands before the word for a pig at
+// item k: "my teacher's show hog".
+func (r *reader) ownerBefore(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-2 && r.items[n+1].gap == gapNone; n-- {
+		it := &r.items[n]
+		w := strings.ToLower(r.text[it.from:it.to])
+		if it.pig < 0 && it.kind == itWord && (strings.HasSuffix(w, "'s") || strings.HasSuffix(w, "’s")) && !it.isAny(setOf(sIs, sPronoun, sAskSure, sAsk)) && len(w) > 4 {
+			return !household[strings.TrimSuffix(strings.TrimSuffix(w, "'s"), "’s")] && w != "that's" && w != "there's" && w != "here's" && w != "let's" && w != "today's" && w != "what's" && w != "who's"
+		}
+	}
+	return false
 }
 
 // owns says that the other people at item k are told to have animals, or that

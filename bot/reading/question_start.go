@@ -50,6 +50,8 @@ func (r *reader) relative(k int) bool {
 		return false
 	}
 	switch it.s {
+	case "when":
+		return r.whileWhen(k)
 	case "what was", "which", "who", "where", "what is", "whats", "how", "what", "where is":
 		for n := k + 1; n < r.sentenceEnd(k); n++ {
 			if x := &r.items[n]; x.number() && !x.soft && x.kind != itClock && !r.askedNumber(n) {
@@ -163,4 +165,20 @@ func (r *reader) nounAsked(k int) bool {
 		}
 	}
 	return noun
+}
+
+// whileWhen says that a "when" in the middle of a sentence tells at what time
+// something is so, and asks nothing: "juno is so cute when she sleeps".
+func (r *reader) whileWhen(k int) bool {
+	if k == 0 || r.items[k].gap >= gapComma {
+		return false
+	}
+	for n := r.sentenceStart(k); n < k; n++ {
+		switch r.items[n].s {
+		case "know", "tell", "tell me", "wonder", "wondering", "idea", "any idea", "say", "remember", "figure", "guess", "sure", "ask", "asking", "let me know", "advise":
+			return false
+		}
+	}
+	n := k + 1
+	return n < len(r.items) && (r.items[n].is(sPronoun) || r.items[n].s == "i" || r.items[n].s == "we" || r.items[n].s == "the" || r.items[n].pig >= 0) && k-r.sentenceStart(k) > 1
 }

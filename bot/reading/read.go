@@ -53,6 +53,7 @@ func (r *reader) just(act Act) Reading {
 func (r *reader) readItems() {
 	r.notOurs()
 	r.deadThings()
+	r.passiveGot()
 	r.weighVerbs()
 	r.boughtFromUs()
 	r.putThere()

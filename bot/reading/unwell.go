@@ -249,3 +249,17 @@ func (r *reader) nobodyAils() {
 		}
 	}
 }
+
+// passiveGot takes buying and coming from a "got" before what was done to pigs:
+// "the other ten got moved to pen 4".
+func (r *reader) passiveGot() {
+	for k := 0; k+1 < len(r.items); k++ {
+		it, n := &r.items[k], &r.items[k+1]
+		if it.s != "got" && it.s != "get" && it.s != "gets" || n.gap > gapNone {
+			continue
+		}
+		if strings.HasSuffix(n.s, "ed") || n.s == "sold" || n.s == "fed" || n.s == "put" || n.s == "taken" || n.s == "hurt" || n.s == "bitten" {
+			it.sense = setOf(sFiller)
+		}
+	}
+}

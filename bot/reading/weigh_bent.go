@@ -37,7 +37,7 @@ func (r *reader) bentNames() {
 			continue
 		}
 		it.kind, it.pig, it.sense, it.unit, it.canon = itName, p, senses{}, 0, ""
-		it.bent = steers || far > 2 || far > 1 && !sure
+		it.bent = steers || far > 1 && !sure
 	}
 }
 
