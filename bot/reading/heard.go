@@ -1,6 +1,9 @@
 package reading
 
-import "strings"
+import (
+	"strings"
+	"sync"
+)
 
 // What a phone hears or puts in place of the words of the pen, and what people
 // write short in a chat, is put right by the words beside it.
@@ -207,40 +210,43 @@ func (r *reader) levelHeard(i int) {
 	}
 }
 
+// heardRun is a run of words that stands for another.
+type heardRun struct{ heard, meant []string }
+
+// heardBy are the runs that a word begins.
+var heardBy = sync.OnceValue(func() map[string][]heardRun {
+	m := map[string][]heardRun{}
+	for _, p := range heardAs {
+		h := heardRun{strings.Fields(p.heard), strings.Fields(p.meant)}
+		m[h.heard[0]] = append(m[h.heard[0]], h)
+	}
+	return m
+})
+
 // phraseHeard puts another run of words in the place of one that was misheard.
 func (r *reader) phraseHeard(i int) {
-	for _, p := range heardAs {
-		heard := strings.Fields(p.heard)
-		if r.toks[i].s != heard[0] || i+len(heard) > len(r.toks) {
+next:
+	for _, p := range heardBy()[r.toks[i].s] {
+		if i+len(p.heard) > len(r.toks) {
 			continue
 		}
-		same := true
-		for k, w := range heard {
-			same = same && r.toks[i+k].kind == tokWord && r.toks[i+k].s == w
-		}
-		meant := strings.Fields(p.meant)
-		if !same || len(meant) > len(heard) && len(heard) > 1 {
-			continue
-		}
-		if len(heard) == 1 {
-			t := r.toks[i]
-			cut := make([]token, 0, len(meant))
-			for _, w := range meant {
-				x := t
-				x.s = w
-				cut = append(cut, x)
-			}
-			r.toks = append(r.toks[:i], append(cut, r.toks[i+1:]...)...)
-			return
-		}
-		for k := range heard {
-			if k < len(meant) {
-				r.toks[i+k].s = meant[k]
+		for k, w := range p.heard {
+			if r.toks[i+k].kind != tokWord || r.toks[i+k].s != w {
+				continue next
 			}
 		}
-		if len(meant) < len(heard) {
-			r.toks[i+len(meant)-1].to = r.toks[i+len(heard)-1].to
-			r.toks = append(r.toks[:i+len(meant)], r.toks[i+len(heard):]...)
+		if extra := len(p.meant) - len(p.heard); extra > 0 {
+			r.toks = append(r.toks, make([]token, extra)...)
+			copy(r.toks[i+len(p.meant):], r.toks[i+len(p.heard):])
+			for k := len(p.heard); k < len(p.meant); k++ {
+				r.toks[i+k] = r.toks[i]
+			}
+		} else if extra < 0 {
+			r.toks[i+len(p.meant)-1].to = r.toks[i+len(p.heard)-1].to
+			r.toks = append(r.toks[:i+len(p.meant)], r.toks[i+len(p.heard):]...)
+		}
+		for k, w := range p.meant {
+			r.toks[i+k].s = w
 		}
 		return
 	}

@@ -5,13 +5,9 @@ import "strings"
 // What stands at the head of a sentence, or of the whole text, governs all of it.
 
 // headMood says why a factual span records nothing because of what stands before
-// it in its sentence: a day to come, somebody else's animals; or because a list
-// of things to do begins the text.
+// it in its sentence: a day to come, an "if", somebody else's animals.
 func (r *reader) headMood(s span) string {
-	if n := r.todoHead(); n > 0 && s.i >= n {
-		return NonePlan
-	}
-	start := r.sentenceStart(s.i)
+	start := max(r.sentenceStart(s.i), s.i-headReach)
 	for k := start; k < s.i; k++ {
 		it := &r.items[k]
 		if firstWord(it.s) == "if" && (it.s == "if" || !it.is(sFiller)) || it.s == "unless" || it.is(sIf) && !it.is(sFiller) {
@@ -48,7 +44,7 @@ func (r *reader) headMood(s span) string {
 // sinceDone says that a deed is but the time from which something else is
 // counted: "it's been 4 days since i filled the feeder".
 func (r *reader) sinceDone(s span) bool {
-	for k := r.sentenceStart(s.i); k+1 < s.j; k++ {
+	for k := max(r.sentenceStart(s.i), s.i-headReach); k+1 < s.j; k++ {
 		if r.items[k].s != "since" {
 			continue
 		}
@@ -65,6 +61,9 @@ func (r *reader) sinceDone(s span) bool {
 	}
 	return false
 }
+
+// headReach is how many items the head of a sentence may stand before a span.
+const headReach = 40
 
 // ofAnimals are the frames that tell of animals, so that whose they are matters.
 var ofAnimals = map[frame]bool{fSick: true, fGone: true, fWeigh: true, fDrug: true}

@@ -32,8 +32,12 @@ type reader struct {
 	trail         []hypothesis
 	spans         []span
 
-	out  []Entry
+	out  []Entry // kept from text to text, so that a reading gets a copy
 	left []string
+
+	parts     []span // of the span in hand, by its days
+	saidOf    span   // what saidWords are the words of
+	saidWords string
 
 	day        carriedDay
 	lent       int                   // the item of a later day that holds for the span in hand, or noLentDay
@@ -85,7 +89,7 @@ func newReader(c Context, text string) *reader {
 	}
 	r.items, r.force = r.items[:0], r.force[:0]
 	r.bias = [numFrames]float32{}
-	r.out, r.left = nil, nil
+	r.out, r.left = r.out[:0], nil
 	r.day, r.lent = carriedDay{}, noLentDay
 	r.carry = [numDimensions]unitID{}
 	r.subject, r.subjAll = r.subject[:0], false
@@ -100,7 +104,9 @@ func newReader(c Context, text string) *reader {
 
 // done gives the reader's slices back for the next text.
 func (r *reader) done() {
-	r.c, r.text, r.names, r.out, r.left, r.judge = Context{}, "", nil, nil, nil, nil
+	r.c, r.text, r.names, r.left, r.judge = Context{}, "", nil, nil, nil
+	clear(r.out[:cap(r.out)])
+	r.saidOf, r.saidWords = span{}, ""
 	clear(r.pigs)
 	clear(r.toks)
 	clear(r.items)

@@ -6,8 +6,14 @@ import "strings"
 // and behind each: phrases of several words are looked for in it, whatever items
 // they were made into.
 func (r *reader) said(s span) string {
+	if s.frame = 0; s == r.saidOf && s.j > 0 {
+		return r.saidWords
+	}
 	from, to := r.tokenRange(s)
 	var b strings.Builder
+	if from < to {
+		b.Grow(r.toks[to-1].to - r.toks[from].from + 2*(to-from) + 1)
+	}
 	b.WriteByte(' ')
 	for i := from; i < to; i++ {
 		if k := r.toks[i].kind; k == tokWord || k == tokNum {
@@ -15,7 +21,8 @@ func (r *reader) said(s span) string {
 			b.WriteByte(' ')
 		}
 	}
-	return b.String()
+	r.saidOf, r.saidWords = s, b.String()
+	return r.saidWords
 }
 
 // saysAny reports whether one of the phrases, a comma list, stands in what was

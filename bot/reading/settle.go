@@ -53,7 +53,7 @@ func (r *reader) settle() Reading {
 		}
 		return got
 	}
-	return Reading{Entries: r.out, Left: r.left, Answers: r.answered}
+	return Reading{Entries: append([]Entry(nil), r.out...), Left: r.left, Answers: r.answered}
 }
 
 // chatter says that no word of the trade stands in the text.

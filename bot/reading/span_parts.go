@@ -5,10 +5,13 @@ import "strings"
 // byDay cuts a factual span at its days where it has several, so that each
 // amount gets its own: "wed hosed 20, fri hosed 30".
 func (r *reader) byDay(s span) []span {
+	out := append(r.parts[:0], s)
+	r.parts = out
 	if !factual[s.frame] || s.frame == fArrive || s.frame == fStock {
-		return []span{s}
+		return out
 	}
-	var days []int
+	var near [8]int
+	days := near[:0]
 	firstAmount := -1
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
@@ -20,10 +23,10 @@ func (r *reader) byDay(s span) []span {
 		}
 	}
 	if len(days) < 2 {
-		return []span{s}
+		return out
 	}
 	first := days[0] < firstAmount || firstAmount < 0
-	var out []span
+	out = out[:0]
 	from := s.i
 	for n := 1; n < len(days); n++ {
 		at := days[n] // where the next day's part begins
@@ -41,7 +44,8 @@ func (r *reader) byDay(s span) []span {
 			from = at
 		}
 	}
-	return append(out, span{s.frame, from, s.j})
+	r.parts = append(out, span{s.frame, from, s.j})
+	return r.parts
 }
 
 // onlyDay says that a span is a day and nothing else.

@@ -5,7 +5,7 @@ package reading
 // that went in the big one", "supposed to be 97 tomorrow so I topped both tanks".
 // What the head names stays where what follows names nothing.
 func (r *reader) turn(s span) span {
-	start := r.sentenceStart(s.i)
+	start := max(r.sentenceStart(s.i), s.i-headReach)
 	m := -1
 	for k := start; k < s.j; k++ {
 		if r.unreal(k) {
