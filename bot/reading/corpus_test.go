@@ -397,7 +397,7 @@ func thingName(v any) string {
 	var out []string
 	for _, w := range strings.Fields(s) {
 		switch w {
-		case "barrel", "feeder", "hopper", "pen", "tank", "tub", "paddock", "water":
+		case "barrel", "feeder", "hopper", "pen", "tank", "tub", "paddock", "water", "drum", "trough", "bin", "waterer", "lot", "yard", "field", "pasture":
 		default:
 			out = append(out, w)
 		}

@@ -68,6 +68,9 @@ func (r *reader) toldDay(s span) bool {
 // was told before it: "monday it was ninety one, tuesday ninety three".
 func (r *reader) sameAgain(spans []span) []span {
 	for n := 1; n < len(spans); n++ {
+		if a, b := &spans[n-1], &spans[n]; factual[a.frame] && b.i+1 < b.j && r.items[b.i].kind == itDay && r.items[b.i].gap < gapAnd && r.items[b.i+1].gap >= gapComma && !r.toldDay(*a) {
+			a.j, b.i = a.j+1, b.i+1 // "moved 506 to creek last night, | the boys stay"
+		}
 		p, s := spans[n-1], &spans[n]
 		if p.frame != fWeather && p.frame != fWallow && p.frame != fFence || s.frame == p.frame || !r.toldDay(p) {
 			continue

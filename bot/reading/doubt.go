@@ -81,6 +81,10 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fAsk:
+		if r.noneOfIt(s) {
+			r.takeBack(s, from) // "no weights this week"
+			return
+		}
 		if r.force[s.i] == 0 && !r.items[s.i].quest && (r.otherWords(s) > 3 || r.supposed(s) || r.onlyNamed(s, from)) {
 			r.takeBack(s, from)
 		}
@@ -92,8 +96,13 @@ func (r *reader) vet(s span, from int) {
 		if r.headsLeft(s) || r.othersFeed(s) || r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s) {
 			r.takeBack(s, from)
 		}
+	case fZone:
+		if r.c.Herd.Zone != "" && !r.has(s, sZone) && r.otherWords(s) > 3 {
+			r.takeBack(s, from) // "from now on"
+			return
+		}
 	case fChore:
-		if r.c.Herd.Chore.Stated && r.choreHeading(s) {
+		if r.c.Herd.Chore.Stated && (r.choreHeading(s) || len(r.items) > 8 && !r.saysChange(s)) {
 			r.takeBack(s, from)
 			return
 		}

@@ -418,3 +418,27 @@ func (r *reader) tradeBeside(s span) bool {
 	}
 	return false
 }
+
+// saysChange says that the sentence of a span sets something anew.
+func (r *reader) saysChange(s span) bool {
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.j-1); k++ {
+		switch r.items[k].s {
+		case "chore day", "chore days", "change", "switch", "move", "set", "from now on", "instead", "make", "make it", "every", "chores are", "new chore day", "i do chores", "weekly round", "change to":
+			return true
+		}
+		if it := &r.items[k]; it.kind == itDay && it.day.every {
+			return true
+		}
+	}
+	return false
+}
+
+// noneOfIt says that a span which no question mark ends begins with a "no", so
+// that it tells what there is none of.
+func (r *reader) noneOfIt(s span) bool {
+	k := r.sentenceStart(s.i)
+	for k < s.j && r.items[k].isAny(setOf(sFiller)) && r.items[k].s != "no" {
+		k++
+	}
+	return k < s.j && r.items[k].s == "no" && !r.items[k].quest && k+1 < s.j && r.items[k+1].gap == gapNone && r.items[k+1].kind == itWord && !r.items[k+1].isAny(setOf(sAskSure, sAsk, sNo))
+}

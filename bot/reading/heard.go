@@ -41,6 +41,19 @@ var heardAs = []struct{ heard, meant string }{
 	{"fences at", "fence at"},
 	{"electric fence", "fence"},
 	{"who long", "how long"},
+	{"undue that", "undo that"},
+	{"undue the", "undo the"},
+	{"undue it", "undo it"},
+	{"remained me", "remind me"},
+	{"re mind me", "remind me"},
+	{"mind me to", "remind me to"},
+	{"wallet filled", "wallow filled"},
+	{"wallet topped", "wallow topped"},
+	{"wallet full", "wallow full"},
+	{"hopper failed", "hopper filled"},
+	{"feeder failed", "feeder filled"},
+	{"barrel failed", "barrel filled"},
+	{"tank failed", "tank filled"},
 	{"how lung", "how long"},
 	{"barrow full", "barrel full"},
 	{"both thanks", "both tanks"},
@@ -191,6 +204,9 @@ func (r *reader) levelHeard(i int) {
 		return
 	}
 	ends := i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord && r.toks[i+1].kind != tokNum
+	if !ends && i+1 < len(r.toks) && (r.toks[i+1].s == "too" || r.toks[i+1].s == "now" || r.toks[i+1].s == "also") {
+		ends = true
+	}
 	if t.s == "fill" && !ends || t.s == "fall" && !ends || t.s == "try" && !ends {
 		return
 	}

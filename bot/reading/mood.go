@@ -78,7 +78,7 @@ func (r *reader) mood(s span) string {
 // ifNot says that an "if" behind item k is a "whether": "no idea if that is good".
 func (r *reader) ifNot(k int) bool {
 	switch r.items[k].s {
-	case "idk", "dunno", "know", "sure", "see", "tell", "wonder", "idea", "wondering", "ask":
+	case "idk", "dunno", "know", "sure", "see", "clue", "remember", "notice", "checked", "look", "no clue", "matter", "care", "tell", "wonder", "idea", "wondering", "ask":
 		return true
 	}
 	return false
@@ -129,6 +129,7 @@ var tellers = map[string]bool{
 	"vet": true, "label": true, "tag": true, "scale": true, "tape": true, "tester": true, "fence tester": true, "meter": true, "voltmeter": true,
 	"gauge": true, "gage": true, "thermometer": true, "display": true, "readout": true, "receipt": true, "invoice": true, "bill": true, "charger": true, "energizer": true,
 	"wife": true, "my wife": true, "husband": true, "my husband": true, "my son": true, "my daughter": true, "the kids": true, "kuya": true, "sitter": true, "the sitter": true, "our scale": true,
+	"doctor": true, "the doctor": true, "doc": true, "the doc": true, "veterinarian": true, "the veterinarian": true, "leaflet": true, "package": true, "box": true, "bottle": true, "paper": true,
 }
 
 func (r *reader) fromVet(k int) bool {

@@ -113,10 +113,13 @@ func (r *reader) spokenFor(k, end int) bool {
 	return false
 }
 
-// todoHead is the item behind a first line that opens a list of things to do, "to
-// do Sunday:", 0 if none does.
+// todoHead is the item behind a label that opens a list of things to do at the
+// head of a text, "to do Sunday:", 0 if none does.
 func (r *reader) todoHead() int {
-	n := r.lineEnd(0)
+	n := 1
+	for n < len(r.items) && n < 6 && !r.items[n-1].label {
+		n++
+	}
 	if n >= len(r.items) || !r.items[n-1].label {
 		return 0
 	}

@@ -128,7 +128,7 @@ func (r *reader) readItems() {
 			r.vet(part, before)
 			r.strayMoney(part)
 			r.noteUnits(part.i, part.j)
-			if len(r.out) > before && factual[s.frame] && s.frame != fArrive {
+			if len(r.out) > before && factual[s.frame] && s.frame != fArrive || len(r.out) == before {
 				r.keepDay(part)
 			}
 		}

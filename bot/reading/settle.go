@@ -147,6 +147,12 @@ func (r *reader) merged(es []Entry) []Entry {
 		if _, help := e.Act.(Help); help && facts > 1 {
 			continue // "PIGS OUT HELP"
 		}
+		if d, wish := e.Act.(Do); wish && facts > 2 && d.What != "forget me" {
+			continue // "sitter report", and then what was done
+		}
+		if z, later := e.Act.(Snooze); later && z.Hours == 2 && z.Until == nil && len(z.About) == 0 && laterSaid(es) {
+			continue // "not now. ask again in 3 hours"
+		}
 		if d, done := e.Act.(Done); done && facts > 1 && len(d.About) == 0 {
 			continue // "round's done: ..."
 		}
@@ -159,6 +165,17 @@ func (r *reader) merged(es []Entry) []Entry {
 		out = append(out, e)
 	}
 	return out
+}
+
+// laterSaid says that one of the entries puts a nudge off by a span of time that
+// was told.
+func laterSaid(es []Entry) bool {
+	for _, e := range es {
+		if z, ok := e.Act.(Snooze); ok && (z.Until != nil || z.NextChore || z.Hours != 2 && z.Hours > 0) {
+			return true
+		}
+	}
+	return false
 }
 
 // leftOver gathers the runs of words that nothing was made of.

@@ -67,6 +67,7 @@ func (r *reader) trimNegated(s span) span {
 		plan := r.items[k].is(sPlan) && !r.items[k].isAny(setOf(sWell, sTook, sSick, sFull))
 		later := r.laterOn(k, s)
 		said := s.frame != fDrug && r.items[k].is(sHearsay) && r.items[k].kind == itWord && !r.fromVet(k) && !r.oneOfUs(k) && !r.items[k].isAny(setOf(sWithdraw, sAbout))
+		said = said || r.items[k].s == "if" && r.clauseFrom(k) > s.i // "big hopper 140, no clue if full"
 		if !r.items[k].is(sNot) && !plan && !ahead && !later && !said || r.items[k].pig >= 0 || r.items[k].isAny(setOf(sBut, sSick)) {
 			continue
 		}
