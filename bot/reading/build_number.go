@@ -36,7 +36,7 @@ func (r *reader) readNumber(it *item, i int, currency unitID) int {
 		it.kind = itFrac
 		return r.afterFraction(it, i, 1)
 	}
-	if add, k := andHalf(r.toks[i+1:]); k > 0 && !r.levelFollows(i+1, k) {
+	if add, k := andHalf(r.toks[i+1:]); k > 0 && !it.soft && !r.levelFollows(i+1, k) {
 		it.v += add
 		n += k
 	}

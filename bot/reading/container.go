@@ -211,10 +211,11 @@ func (r *reader) thingAt(k int, feed bool, s span) (things, bool) {
 }
 
 func (r *reader) lastThings(feed bool) []int8 {
+	said := r.setUp.barrels
 	if feed {
-		return r.setUp.feeders
+		said = r.setUp.feeders
 	}
-	return r.setUp.barrels
+	return append(said[:len(said):len(said)], r.setUp.inSpan...)
 }
 
 func (r *reader) useThings(feed bool, at []int8) {
@@ -251,8 +252,13 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var ms []mention
 	firstAmount := s.j
+	r.setUp.inSpan = r.setUp.inSpan[:0]
+	defer func() { r.setUp.inSpan = r.setUp.inSpan[:0] }()
 	for k := s.i; k < s.j; k++ {
 		if t, ok := r.thingAt(k, feed, s); ok {
+			if !t.other {
+				r.setUp.inSpan = append(r.setUp.inSpan, t.at...)
+			}
 			ms = append(ms, mention{k, t})
 			r.items[k].used = true
 			continue
@@ -339,7 +345,8 @@ func (r *reader) filledBefore(i, k int, s span) bool {
 		return false
 	}
 	for n := k + 1; n < s.j && r.items[n].gap < gapComma; n++ {
-		if it := &r.items[n]; it.kind == itFrac || it.qty(percent) || it.is(sEmpty) {
+		it := &r.items[n]
+		if it.kind == itFrac || it.qty(percent) || it.is(sEmpty) || it.is(sFull) && r.has(span{0, k, n}, sIs) {
 			return true
 		}
 	}

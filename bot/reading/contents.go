@@ -146,6 +146,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			}
 		case it.is(sFill) || it.is(sWatered) || it.is(sDone):
 			c.filled, c.verb = true, true
+			if c.amount != nil && (prev.s == "that" || prev.s == "which" || prev.s == "it" && k > i+1 && r.items[k-2].s == "and") { // "put nine bags in and that topped it"
+				c.full = true
+			}
 		case it.is(sPour) && it.s != "plus":
 			c.filled = true
 		case it.s == "in" && feed && prev.number() && (prev.qty(vessel) || prev.qty(mass) || prev.kind == itNum && !prev.soft) && (k+1 == j || r.items[k+1].gap >= gapComma):

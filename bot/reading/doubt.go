@@ -62,6 +62,10 @@ func (r *reader) vet(s span, from int) {
 			r.none(NoneForeign, s)
 			return
 		}
+		if g := r.goodsIn(r.clauseFrom(s.i), r.clauseEnd(s.j-1)); g.other && !g.buying && !g.shed && !g.money && !g.few { // "took an hour and a bucket of corn"
+			r.takeBack(s, from)
+			return
+		}
 		if r.bareGoods(s, from) || r.has(s, sShed) && r.firstQty(s, mass) < 0 && r.firstQty(s, vessel) < 0 && r.quoteHas(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, "temperature", "temp", "thermometer", "degrees") {
 			r.takeBack(s, from)
 		}

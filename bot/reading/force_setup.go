@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // What settles the words of a set-up that stand apart from what they belong to.
 
 // forceSetUp settles sizes of bags, names behind "called" and the weight aimed at.
@@ -97,8 +99,8 @@ const (
 // wantsWeight says that the clause of item k, a word for wanting, tells the weight
 // that pigs are to reach: "I want 270 lb", "want em at 270".
 func (r *reader) wantsWeight(k int) bool {
-	switch r.items[k].s {
-	case "want", "i want", "we want", "wants", "want to", "would like", "i'd like", "hope", "hoping", "like to":
+	switch w := r.items[k].s; {
+	case strings.HasPrefix(w, "want"), strings.HasSuffix(w, " want"), strings.HasSuffix(w, "like"), strings.HasPrefix(w, "hop"), w == "i'd", w == "we'd", w == "would":
 	default:
 		return false
 	}
@@ -108,7 +110,7 @@ func (r *reader) wantsWeight(k int) bool {
 		switch {
 		case it.qty(mass) && it.si() >= leastWanted && it.si() <= mostWanted:
 			weight = true
-		case it.kind == itNum && !it.soft && r.massUnit().si(it.v) >= leastWanted && r.massUnit().si(it.v) <= mostWanted && n+1 == r.clauseEnd(k):
+		case it.kind == itNum && !it.soft && r.massUnit().si(it.v) >= leastWanted && r.massUnit().si(it.v) <= mostWanted && !weight:
 			weight = true
 		case it.number() && !it.soft, it.kind == itDay, it.pig >= 0, it.isAny(setOf(sFeed, sFeeder, sIngredient, sBuy, sAsk, sAskSure, sMixed)) && !it.is(sFiller):
 			return false

@@ -31,8 +31,8 @@ func (r *reader) fillFence(s span) {
 			if kv >= 500 {
 				kv /= 1000
 			}
-			r.items[now].used = true
-			r.skip = now
+			r.useAll(span{s.frame, k, now + 1})
+			r.skip, s.j = now, max(s.j, now+1)
 		}
 		if kv > 15 {
 			c := Clarify{About: "fence", Code: "implausible_fence", Q: []model.Quantity{{Value: kv, Unit: model.Kilovolts}}, Want: "kv", Draft: []Entry{r.draft(Fact{model.Fence{}}, s)}}
@@ -46,7 +46,7 @@ func (r *reader) fillFence(s span) {
 		r.emit(Fact{model.Fence{Kv: kv}}, s)
 		return
 	}
-	if at := r.find(s, sFence); r.find(s, sDead) > at || r.find(s, sDown) > at || r.find(s, sOut) > at {
+	if at := r.find(s, sFence); r.find(s, sDead) > at || r.find(s, sDead) >= 0 && firstWord(r.items[r.find(s, sDead)].s) == "no" || r.find(s, sDown) > at || r.find(s, sOut) > at {
 		r.markFence(s)
 		r.emit(Fact{model.Alarm{What: model.AlarmFence}}, s)
 		return

@@ -209,15 +209,27 @@ func (r *reader) byIngredient(s span) []ingredientPart {
 			}
 		} else {
 			if n > 0 {
-				p.i = k
+				p.i = r.nameFrom(at[n-1], k)
 			}
 			if n+1 < len(at) {
-				p.j = at[n+1]
+				p.j = r.nameFrom(k, at[n+1])
 			}
 		}
 		parts = append(parts, p)
 	}
 	return parts
+}
+
+// nameFrom is where the part of the ingredient at item b begins, behind that of
+// item a: at its name, or at the "and" or comma before its own amount, "corn, 800
+// lb, and six bags of soy".
+func (r *reader) nameFrom(a, b int) int {
+	for k := b - 1; k > a; k-- {
+		if r.items[k].gap >= gapAnd && !r.amountless(k, b) && !r.amountless(a, k) {
+			return k
+		}
+	}
+	return b
 }
 
 // partStart finds where the next part begins between two ingredients: at the

@@ -137,6 +137,10 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 	case c.filled || r.has(whole, sWatered):
 		w.Full = true
 	default:
+		if r.has(span{fWater, r.clauseFrom(s.i), r.clauseEnd(s.j - 1)}, sNoWater) && !r.saidAlarm(model.AlarmNoWater) {
+			r.useAll(s) // the alarm beside it says it all
+			return
+		}
 		if r.saidAlarm(model.AlarmNoWater) { // "no water in any barrel"
 			dry := model.Water{Fraction: model.Float(0), Seen: true}
 			if len(t.at) == 1 {

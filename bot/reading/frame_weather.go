@@ -209,3 +209,23 @@ func (r *reader) noDegrees(s span) bool {
 	}
 	return true
 }
+
+// humidityAlone says that the clause of item k is but a share, behind a temperature
+// of the same sentence: "30 C, night 16 C, 55 %".
+func (r *reader) humidityAlone(k int) bool {
+	for n := r.clauseFrom(k); n < r.clauseEnd(k); n++ {
+		if it := &r.items[n]; n != k && !it.isAny(setOf(sFiller, sAbout, sIs, sHumid)) {
+			return false
+		}
+	}
+	for n := r.clauseFrom(k) - 1; n >= r.sentenceStart(k); n-- {
+		it := &r.items[n]
+		if it.feeder >= 0 || it.barrel >= 0 || it.isAny(setOf(sFeeder, sBarrel, sFeed)) && !it.is(sFiller) {
+			return false
+		}
+		if it.qty(temperature) || it.is(sHumid) {
+			return true
+		}
+	}
+	return false
+}

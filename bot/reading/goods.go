@@ -224,9 +224,9 @@ func (r *reader) allGone(i, j int) bool {
 	for k := i; k < j; k++ {
 		it := &r.items[k]
 		switch {
-		case it.isAny(setOf(sEmpty, sNoFeed)), goneWords[it.s]:
+		case it.isAny(setOf(sEmpty, sNoFeed)), goneWords[it.s], it.s == "no" && k+1 < j && r.items[k+1].is(sIngredient):
 			gone = true
-		case it.is(sIngredient) && it.canon != "":
+		case it.is(sLeft) && gone, it.is(sIngredient) && it.canon != "":
 		case it.kind == itDay, it.isAny(setOf(sFiller, sIs, sAll, sNow, sOf, sShed, sPronoun)):
 			if it.s == "almost" || it.s == "nearly" || it.s == "about" || it.s == "soon" {
 				return false

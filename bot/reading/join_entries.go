@@ -79,12 +79,18 @@ func onlyPriceWords(what string) bool {
 
 // filledByPour joins a feeder's being full to the pour right before it: "two bags
 // in the small hopper, which filled it to the brim".
-func filledByPour(es []Entry) []Entry {
+func (r *reader) filledByPour(es []Entry) []Entry {
 	out := es[:0]
 	for _, e := range es {
 		if n := len(out); n > 0 {
 			a, ok := refillOf(out[n-1])
 			b, ok2 := refillOf(e)
+			if l, is := levelOf(e); ok && is && l.Feeder == a.Feeder && l.Fraction != nil && a.FeedKg != nil && !a.Full && a.Fraction == nil && out[n-1].On == e.On && e.From >= out[n-1].To && !toldBefore(r.text[min(e.From, len(r.text)):min(e.To, len(r.text))]) {
+				a.Fraction = l.Fraction // "put 120 in, so it's three quarters now"
+				out[n-1].Act = Fact{a}
+				out[n-1].To = max(out[n-1].To, e.To)
+				continue
+			}
 			if ok && ok2 && a.Feeder == b.Feeder && out[n-1].On == e.On && a.FeedKg != nil && !a.Full && a.Fraction == nil && b.Full && b.FeedKg == nil && sameMinute(out[n-1].Minute, e.Minute) {
 				a.Full = true
 				out[n-1].Act = Fact{a}
@@ -95,6 +101,21 @@ func filledByPour(es []Entry) []Entry {
 		out = append(out, e)
 	}
 	return out
+}
+
+func levelOf(e Entry) (model.FeedLevel, bool) {
+	f, ok := e.Act.(Fact)
+	if !ok {
+		return model.FeedLevel{}, false
+	}
+	l, ok := f.Fact.(model.FeedLevel)
+	return l, ok
+}
+
+// toldBefore says that words tell of what was, not of what is.
+func toldBefore(words string) bool {
+	w := " " + strings.ToLower(words) + " "
+	return strings.Contains(w, " was ") || strings.Contains(w, " were ") || strings.Contains(w, " had ") || strings.Contains(w, " before ")
 }
 
 func refillOf(e Entry) (model.Refill, bool) {

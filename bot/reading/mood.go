@@ -133,7 +133,13 @@ var tellers = map[string]bool{
 }
 
 func (r *reader) fromVet(k int) bool {
-	for n := min(k, r.clauseFrom(k)); n <= k; n++ {
+	from := min(k, r.clauseFrom(k))
+	for n := from - 1; n >= r.sentenceStart(k); n-- { // "my son filled it, says it took 75"
+		if household[r.items[n].s] && k == from {
+			return true
+		}
+	}
+	for n := from; n <= k; n++ {
 		if tellers[r.items[n].s] {
 			return true
 		}

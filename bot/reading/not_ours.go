@@ -55,15 +55,20 @@ func (r *reader) placeName(a, b int) bool {
 	return x.pen >= 0 && x.barrel < 0 && x.feeder < 0 && y.pen < 0 || y.pen >= 0 && y.barrel < 0 && y.feeder < 0 && x.pen < 0
 }
 
-// waterItself gives a span that fills "it" right behind what is said of a water
-// barrel or the wallow to that: "the shed barrel was dry, filled it".
+// waterItself gives a span that fills "it" behind what the same sentence says of a
+// water barrel or the wallow to that: "the shed barrel was dry, filled it".
 func (r *reader) waterItself(spans []span) []span {
 	out := spans[:0]
 	for _, s := range spans {
-		if n := len(out); n > 0 && s.frame == fFeed && out[n-1].j == s.i && s.i < s.j && r.items[s.i].gap < gapStop && r.noFeed(s) && r.saysIt(s) {
-			last := &out[n-1]
+		n := len(out) - 1
+		for n > 0 && out[n].frame == fIdle && r.items[out[n].i].gap < gapStop {
+			n--
+		}
+		if n >= 0 && s.frame == fFeed && s.i < s.j && r.items[s.i].gap < gapStop && r.noFeed(s) && r.saysIt(s) {
+			last := &out[n]
 			if last.frame == fWater && r.items[s.i].is(sFill) && r.hasBarrel(*last) || last.frame == fWallow && r.has(s, sFill) {
 				last.j = s.j
+				out = out[:n+1]
 				continue
 			}
 		}

@@ -175,6 +175,8 @@ func (r *reader) forceFrames() {
 			r.forceRange(i, j, fWallow)
 		case it.is(sLeft) && r.leftForDays(k):
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fFeed)
+		case it.qty(percent) && r.humidityAlone(k):
+			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fWeather)
 		case it.label && r.mixLines(k) > k:
 			r.forceRange(r.sentenceStart(k), r.mixLines(k), fRecipe)
 		case it.is(sBackIn) && it.pig < 0 && (len(r.items) == 1 || r.openAlarm(model.AlarmOut) != nil && k == r.sentenceStart(k)):

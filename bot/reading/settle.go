@@ -131,7 +131,7 @@ func (r *reader) merged(es []Entry) []Entry {
 	es = withoutDownsSigns(es)
 	es = withoutDoubleWater(es)
 	es = r.withPrices(es)
-	es = filledByPour(es)
+	es = r.filledByPour(es)
 	es = oneWeather(es)
 	es = withoutGeneral(es)
 	es = r.twoReadings(es)

@@ -10,6 +10,7 @@ import (
 // the same text may speak of it.
 type setUpState struct {
 	feeders, barrels []int8 // the herd's that were spoken of
+	inSpan           []int8 // those of the span in hand
 	sizes            map[string]float64
 	pens             []string
 }

@@ -1,8 +1,15 @@
 package reading
 
+import "strings"
+
 // spokenPrices joins two numbers said in words to one price: "at twenty one fifty
 // each", "for twelve ninety nine".
 func (r *reader) spokenPrices() {
+	for k := 1; k < len(r.items); k++ {
+		if it := &r.items[k]; r.saidInWords(k) && it.v >= 100 && it.v < 10000 && r.items[k-1].s == "at" && r.pricedBehind(k+1) && !r.saysHundred(it) {
+			it.v /= 100 // "at nine fifty a bag"
+		}
+	}
 	for k := 1; k+1 < len(r.items); k++ {
 		a, b := &r.items[k], &r.items[k+1]
 		if !r.saidInWords(k) || !r.saidInWords(k+1) || b.gap != gapNone || a.soft || b.soft || a.v >= 100 || b.v < 10 || b.v >= 100 || a.v != float64(int(a.v)) {
@@ -19,6 +26,12 @@ func (r *reader) spokenPrices() {
 		r.blank(k + 1)
 		b.gap = gapNone
 	}
+}
+
+// saysHundred says that a number was said with its hundreds or thousands.
+func (r *reader) saysHundred(it *item) bool {
+	t := strings.ToLower(r.text[it.from:it.to])
+	return strings.Contains(t, "hundred") || strings.Contains(t, "thousand")
 }
 
 // pricedBehind says that the item at k makes the number before it a price.

@@ -30,6 +30,7 @@ func (r *reader) priceIn(p ingredientPart) price {
 			continue
 		}
 		u, per := r.byPiece(k, p.j)
+		per = per || r.oneCosts(k, p.i)
 		per = per || k > p.i && r.items[k-1].is(sEach) && r.items[k-1].kind == itWord // "each 9,80"
 		at := r.saidAt(k) && it.v <= dearestBag && r.firstQty(span{0, p.i, p.j}, vessel) >= 0 && !r.has(span{0, k, p.j}, sTotal)
 		if bare && !per && !at {
@@ -54,6 +55,21 @@ func (r *reader) priceIn(p ingredientPart) price {
 		return pr
 	}
 	return pr
+}
+
+// oneCosts says that the words before the price at k tell it for one of many: "one
+// sack cost 8 euro".
+func (r *reader) oneCosts(k, i int) bool {
+	for n := k - 1; n >= i && n >= k-labelReach && r.items[n+1].gap < gapComma; n-- {
+		it := &r.items[n]
+		if it.qty(vessel) && it.v == 1 {
+			return true
+		}
+		if !it.isAny(setOf(sPay, sIs, sFiller)) {
+			return false
+		}
+	}
+	return false
 }
 
 // holds says that item k is part of the price.
