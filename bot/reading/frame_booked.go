@@ -36,6 +36,10 @@ func (r *reader) fillBooked(s span) {
 		days = days[1:]
 	}
 	if len(days) == 0 {
+		if cancel && !r.has(s, sButcher) && !r.has(s, sBook) && len(r.items) > 2 {
+			r.idleSpan(s) // "a scratch on her back"
+			return
+		}
 		if cancel {
 			r.emitOn(Fact{model.Booked{Cancelled: true}}, s, r.today, nil, false)
 			return

@@ -143,7 +143,7 @@ func (r *reader) courseDays(k int, s span) bool {
 	if r.nearWithdraw(k, s) {
 		return false
 	}
-	if k > s.i {
+	if k > s.i && r.items[k].gap < gapComma {
 		switch r.items[k-1].s {
 		case "every", "for", "for the next", "next", "another", "on", "past", "last", "in", "over":
 			return true
@@ -186,12 +186,19 @@ func (r *reader) bareHour(e *Entry, s span) {
 					part = r.items[n].day.part
 				}
 			}
+			if part == partNone && e.On < r.today && it.v <= lateHours {
+				part = partEvening // the later of the two keeps the meat longer
+			}
 			e.Minute = model.Int(settleClock(int(it.v)*60%1440, it.v > 12, part, e.On == r.today, r.nowMin, lookBack))
 			it.used = true
 			return
 		}
 	}
 }
+
+// lateHours are the bare hours of a day gone by that are taken for the afternoon.
+// Common practice, no source: nobody is in the pen at four in the morning.
+const lateHours = 5
 
 // clockLike says that "at" stands before a bare number of an hour.
 func (r *reader) clockLike(k int, s span) bool {
@@ -200,7 +207,7 @@ func (r *reader) clockLike(k int, s span) bool {
 		return false
 	}
 	p := r.items[k-1].s
-	return p == "at" || p == "@" || (p == "around" || p == "about") && k > s.i+1 && (r.items[k-2].kind == itDay || r.items[k-2].s == "at")
+	return p == "at" || p == "@" || p == "at about" || p == "at around" || (p == "around" || p == "about") && k > s.i+1 && (r.items[k-2].kind == itDay || r.items[k-2].s == "at")
 }
 
 var generalProduct = map[string]bool{"antibiotic": true, "vaccine": true, "iron": false}

@@ -33,7 +33,7 @@ func (r *reader) fillMove(s span) {
 		pen = r.newPen(s)
 	}
 	if pen == "" {
-		if !r.movedOutright(s) || !r.has(s, sPen) && !r.has(s, sPigs) && !r.has(s, sAll) && !r.quoteHas(s, "them", "em") {
+		if !r.movedOutright(s) || !r.has(s, sPen) && !r.hasWho(s) && !r.quoteHas(s, "them", "em") {
 			r.idleSpan(s)
 			return
 		}
@@ -78,6 +78,16 @@ func (r *reader) movesSome(s span, sel selection) bool {
 	return false
 }
 
+// hasWho says that a word for pigs stands in the span.
+func (r *reader) hasWho(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].isAny(whoWords) {
+			return true
+		}
+	}
+	return false
+}
+
 func (r *reader) quoteBefore(k int, word string) bool {
 	for n := k - 1; n >= 0 && n >= k-3; n-- {
 		if r.items[n].s == word {
@@ -95,7 +105,10 @@ func (r *reader) quoteBefore(k int, word string) bool {
 func (r *reader) withoutStaying(s span) span {
 	for k := s.i; k < s.j; k++ {
 		switch r.items[k].s {
-		case "stay", "stays", "stayed", "staying", "remain", "remains":
+		case "stay", "stays", "stayed", "staying", "remain", "remains", "left", "kept":
+			if w := r.items[k].s; (w == "left" || w == "kept") && (k+1 >= s.j || !r.items[k+1].isAny(setOf(sFiller, sAll, sRest, sYoung, sOld, sBarrow, sGilt)) && r.items[k+1].pig < 0) {
+				continue
+			}
 		default:
 			continue
 		}
@@ -107,7 +120,7 @@ func (r *reader) withoutStaying(s span) span {
 			to++
 		}
 		switch {
-		case from > s.i && r.penBehind(span{s.frame, s.i, from}) > 0:
+		case from > s.i:
 			r.useAll(span{s.frame, from, s.j})
 			s.j = from
 			return s

@@ -90,7 +90,7 @@ func (r *reader) headsLeft(s span) bool {
 		return false
 	}
 	whole := span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}
-	return r.has(whole, sDied) || r.has(whole, sSold) || r.has(whole, sLost) || r.has(whole, sPigs) && !r.has(whole, sFeed)
+	return r.has(whole, sSlaughtered) || r.has(whole, sDied) || r.has(whole, sSold) || r.has(whole, sLost) || r.has(whole, sPigs) && !r.has(whole, sFeed)
 }
 
 func (r *reader) hasFeeder(s span) bool {

@@ -230,7 +230,7 @@ func (r *reader) forceFrames() {
 
 // noteFormal says that "note that" is but a formal way to begin a report.
 func (r *reader) noteFormal(k int) bool {
-	if !r.reports(k + 1) {
+	if !strings.HasPrefix(r.items[k].s, "note") || !r.reports(k+1) {
 		return false
 	}
 	for n := k - 1; n >= 0 && n >= k-2; n-- {

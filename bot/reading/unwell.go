@@ -224,6 +224,9 @@ func (r *reader) putThere() {
 	}
 }
 
+// offWhat are words behind an "off" that say off what, so that nothing ails.
+var offWhat = map[string]bool{"my": true, "the": true, "me": true, "us": true, "of": true, "to": true, "a": true, "her": true, "his": true, "him": true, "our": true, "this": true, "that": true, "in": true, "on": true}
+
 // nobodyAils takes the sense of sickness from words that are denied of everyone,
 // "nobody limping", "no coughing", and from a "bit" that is but a little.
 func (r *reader) nobodyAils() {
@@ -233,6 +236,10 @@ func (r *reader) nobodyAils() {
 			continue
 		}
 		p := &r.items[k-1]
+		if it.s == "off" && k+1 < len(r.items) && r.items[k+1].gap == gapNone && offWhat[r.items[k+1].s] {
+			it.sense = setOf(sFiller) // "push him off my boot"
+			continue
+		}
 		if it.s == "bit" && (p.s == "a" || strings.HasSuffix(p.s, " a") || p.s == "little") {
 			it.sense = setOf(sFiller)
 			continue

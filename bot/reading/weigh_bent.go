@@ -37,8 +37,19 @@ func (r *reader) bentNames() {
 			continue
 		}
 		it.kind, it.pig, it.sense, it.unit, it.canon = itName, p, senses{}, 0, ""
-		it.bent = steers || far > 1 && !sure
+		it.bent = steers && r.namesWeighed() < 2 || far > 1 && !sure
 	}
+}
+
+// namesWeighed counts the pigs of the text that stand right before a number.
+func (r *reader) namesWeighed() int {
+	n := 0
+	for k := 0; k+1 < len(r.items); k++ {
+		if it := &r.items[k]; it.kind == itName && int(it.pig) < r.alive && !it.bent && r.items[k+1].number() {
+			n++
+		}
+	}
+	return n
 }
 
 // behindName is the item that a name at k would be told of: the next one, or the
