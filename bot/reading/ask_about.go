@@ -110,7 +110,7 @@ func (r *reader) askAbout(a *Ask, s span) {
 			break
 		}
 	}
-	if flow := r.flowTold(s); flow != nil && (a.About == AboutFlow || a.About == "" && r.tellsFlow(s.i)) {
+	if flow := r.flowTold(s); flow != nil && (a.About == AboutFlow || a.About == "" && r.tellsFlow(s)) {
 		a.About, a.Topic, a.FlowLMin = AboutFlow, "water_left", flow
 	}
 	switch a.About {

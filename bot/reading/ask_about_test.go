@@ -81,6 +81,7 @@ what can i pay for a weaner that sells for $900 => cost pig_worth
 what price do i need to break even => cost break_even
 what did the feed cost so far => cost -
 how many batches per bag => sizes sacks
+whole sacks => sizes sacks
 how much feed will 6 pigs eat => feed_need -
 how much feed will 9 pigs eat => plan eaten
 how much feed for 2 weeks => feed_need - on 2026-08-01

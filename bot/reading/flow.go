@@ -12,10 +12,18 @@ func (r *reader) flowStart(k int) bool {
 	return r.items[k].qty(volume) && r.items[k].si() <= 4
 }
 
-// tellsFlow says that the sentence of item k tells how fast a drinker runs, which
-// asks for a verdict: "nipple runs a pint in 40 seconds".
-func (r *reader) tellsFlow(k int) bool {
-	s := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
+// flowSpan is the items around item k that tell how fast a drinker runs, which asks
+// for a verdict: "nipple runs a pint in 40 seconds".
+func (r *reader) flowSpan(k int) span {
+	for _, s := range r.pieces(k) {
+		if r.tellsFlow(s) {
+			return s
+		}
+	}
+	return span{}
+}
+
+func (r *reader) tellsFlow(s span) bool {
 	for n := s.i; n < s.j; n++ {
 		if it := &r.items[n]; it.pig >= 0 || it.qty(mass) || it.isAny(setOf(sFill, sFull, sEmpty, sWallow, sFeeder, sProduct, sTreat, sWorm)) {
 			return false

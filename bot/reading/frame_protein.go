@@ -30,15 +30,14 @@ func (r *reader) proteinStart(k int) bool {
 	return it.qty(percent) || it.kind == itNum && !it.soft && it.v >= leastProteinPct && it.v <= mostProteinPct && k > 0 && saysAny(" "+r.items[k-1].s+" ", testWords)
 }
 
-// proteinSpan is the items around item k that tell the crude protein of a feed: its
-// sentence, else its clause.
-func (r *reader) proteinSpan(k int) (s span, ok bool) {
-	s = span{fProtein, r.sentenceStart(k), r.sentenceEnd(k)}
-	if r.tellsProtein(s) {
-		return s, true
+// proteinSpan is the items around item k that tell the crude protein of a feed.
+func (r *reader) proteinSpan(k int) (span, bool) {
+	for _, s := range r.pieces(k) {
+		if r.tellsProtein(s) {
+			return s, true
+		}
 	}
-	s = span{fProtein, r.clauseFrom(k), r.clauseEnd(k)}
-	return s, r.tellsProtein(s)
+	return span{}, false
 }
 
 func (r *reader) tellsProtein(s span) bool {

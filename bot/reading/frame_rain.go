@@ -22,28 +22,36 @@ var soakerRest = map[string]bool{
 	"here": true, "this": true, "morning": true, "afternoon": true, "evening": true, "really": true, "again": true, "some": true, "very": true, "just": true, "so": true, "there": true, "was": true, "been": true, "overnight": true, "another": true,
 }
 
-// tellsRain says that the clause of item k tells how much rain fell, or its whole
+// tellsRain finds the items around item k that tell how much rain fell, or the whole
 // sentence that it rained hard or long.
 func (r *reader) tellsRain(k int) (from, to int, ok bool) {
-	from, to = r.clauseFrom(k), r.clauseEnd(k)
-	s := span{0, from, to}
-	for n := from; n < to; n++ {
-		if it := &r.items[n]; it.quest || it.pig >= 0 || it.qty(mass) || it.kind == itDim || it.isAny(setOf(sGirth, sTape, sFeeder, sWeigh, sWallow, sPen, sButcher)) && it.s != "long" {
-			return 0, 0, false
-		}
-	}
-	said := r.said(s)
-	if saysAny(said, denied) {
-		return from, to, r.rainAhead(s, said)
-	}
-	millimetres := r.items[k].qty(length) && r.items[k].unit.name() == "mm"
-	if saysAny(said, rainWords) || millimetres && r.onlyDayBeside(k, s) {
-		if mm, ok := r.rainMm(s); ok && mm <= mostRainMm {
-			return from, to, true
+	pieces := r.pieces(k)
+	for _, s := range pieces[:2] {
+		if r.tellsAmountOfRain(k, s) {
+			return s.i, s.j, true
 		}
 	}
 	sentence := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
 	return sentence.i, sentence.j, r.onlySoaked(sentence)
+}
+
+// tellsAmountOfRain says that a span tells how much rain fell, or that some will.
+func (r *reader) tellsAmountOfRain(k int, s span) bool {
+	for n := s.i; n < s.j; n++ {
+		if it := &r.items[n]; it.quest || it.pig >= 0 || it.qty(mass) || it.kind == itDim || it.isAny(setOf(sGirth, sTape, sFeeder, sWeigh, sWallow, sPen, sButcher)) && it.s != "long" {
+			return false
+		}
+	}
+	said := r.said(s)
+	if saysAny(said, denied) {
+		return r.rainAhead(s, said)
+	}
+	millimetres := r.items[k].qty(length) && r.items[k].unit.name() == "mm"
+	if !saysAny(said, rainWords) && !(millimetres && r.onlyDayBeside(k, s)) {
+		return false
+	}
+	mm, ok := r.rainMm(s)
+	return ok && mm <= mostRainMm
 }
 
 // rainAhead says that a clause speaks of rain and a day to come and little else, so

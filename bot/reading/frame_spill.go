@@ -9,6 +9,7 @@ import (
 // What is said of feed that no pig ate.
 var (
 	spiltWords  = split("spilled, spilt, spill, spilled over, spillage, spilling")
+	lossWords   = split("lost, gone, wasted, on the ground, spilled, spilt, out, maybe, about, probably")
 	overWords   = split("knocked over, tipped over, turned over, pushed over, flipped over, overturned")
 	tippedWords = split("tipped, tipped over, tipped itself, tipped out, knocked over, knocked down, fell over, fallen over, fell down, blew over, overturned, turned over, toppled, pushed over, upended, rooted over, flipped, flipped over, got tipped, was tipped")
 	robberWords = split("raccoon, raccoons, racoon, racoons, coon, coons, rat, rats, mouse, mice, crow, crows, bird, birds, starling, starlings, squirrel, squirrels, deer, bear, bears, possum, possums, opossum, dog, dogs, chicken, chickens, goat, goats, turkeys, geese, sparrows, pigeons, cow, cows, badger, badgers, skunk, skunks, fox")
@@ -19,10 +20,32 @@ var (
 	waterWords  = split("water, wallow, drinker, nipple, nipples, tank, gal, gallon, gallons, litres, liters, diesel, fuel, milk, coffee, paint, my, truck, trailer, wheelbarrow")
 )
 
-// tellsSpill says that the sentence of item k tells of feed that was lost from a
-// feeder: tipped, spilled, spoilt or taken by what is no pig of ours.
-func (r *reader) tellsSpill(k int) bool {
-	s := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
+// spillSpan is the items around item k that tell of feed that was lost from a
+// feeder, and how much where the next words say it.
+func (r *reader) spillSpan(k int) (span, bool) {
+	for _, s := range r.pieces(k) {
+		if r.tellsSpill(s) {
+			return r.withLoss(s), true
+		}
+	}
+	return span{}, false
+}
+
+// withLoss adds the clause behind a spill that says how much it was.
+func (r *reader) withLoss(s span) span {
+	if r.firstQty(s, mass) >= 0 || r.firstQty(s, vessel) >= 0 || s.j >= len(r.items) || r.items[s.j].gap >= gapStop {
+		return s
+	}
+	next := r.pieces(s.j)[0]
+	if (r.firstQty(next, mass) >= 0 || r.firstQty(next, vessel) >= 0) && saysAny(r.said(next), lossWords) && !r.has(next, sFill) {
+		s.j = next.j
+	}
+	return s
+}
+
+// tellsSpill says that a span tells of feed that was lost from a feeder: tipped,
+// spilled, spoilt or taken by what is no pig of ours.
+func (r *reader) tellsSpill(s span) bool {
 	said := r.said(s)
 	if saysAny(said, denied) || saysAny(said, waterWords) || r.firstQty(s, volume) >= 0 || r.firstQty(s, money) >= 0 {
 		return false
@@ -78,24 +101,6 @@ func (r *reader) spillStart(k int) bool {
 		}
 	}
 	return false
-}
-
-// spillRange is the items that tell of the spill: its sentence up to a clause
-// that tells of a fill.
-func (r *reader) spillRange(k int) (from, to int) {
-	from, to = r.sentenceStart(k), r.sentenceEnd(k)
-	for n := from + 1; n < to; n++ {
-		it := &r.items[n]
-		if it.gap < gapAnd || n <= k {
-			continue
-		}
-		for m := n; m < r.clauseEnd(n) && m < to; m++ {
-			if x := &r.items[m]; x.isAny(setOf(sFill, sFull, sWatered, sWorm, sFence, sMove)) || x.is(sPour) && !strings.HasPrefix(x.s, "lost") && !strings.HasPrefix(x.s, "dumped") && x.s != "plus" {
-				return from, n
-			}
-		}
-	}
-	return from, to
 }
 
 // fillSpill reads feed that was lost, and how much.

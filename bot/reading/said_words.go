@@ -39,3 +39,21 @@ func saysAny(said string, phrases []string) bool {
 // denied are words that make of what was seen something that was not, will be or
 // may be.
 var denied = split("no, not, nothing, never, didn't, didnt, don't, dont, doesn't, doesnt, won't, wont, wasn't, wasnt, haven't, hasn't, without, if, might, may, could, would, will, going to, gonna, almost, nearly, hope, hoping, forecast, supposed, calling for, expect, expected, expecting, tomorrow, chance, next week, wish, said that, they say, heard")
+
+// pieces are the stretches of a text around item k, the shortest first: between
+// boundaries of any kind, its clause, what no semicolon parts, its sentence. What a
+// short one tells needs no longer one.
+func (r *reader) pieces(k int) [4]span {
+	var out [4]span
+	for n, gap := range []uint8{gapAnd, gapComma, gapSemi, gapStop} {
+		i, j := k, k+1
+		for i > 0 && r.items[i].gap < gap {
+			i--
+		}
+		for j < len(r.items) && r.items[j].gap < gap {
+			j++
+		}
+		out[n] = span{i: i, j: j}
+	}
+	return out
+}
