@@ -57,10 +57,26 @@ func (d *Desk) State(tx *store.Tx, id store.HerdID) (*State, error) {
 		return nil, err
 	}
 	s.Forecasts = d.sky != nil
-	d.mu.Lock()
-	d.cache[id] = s
-	d.mu.Unlock()
+	d.remember(id, s)
 	return s, nil
+}
+
+// mostRemembered is how many herds are kept in memory. Beyond it any other one is
+// dropped, and read again when its turn comes: a herd is looked at once a day.
+const mostRemembered = 500
+
+func (d *Desk) remember(id store.HerdID, s *State) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	for other := range d.cache {
+		if len(d.cache) < mostRemembered {
+			break
+		}
+		if other != id {
+			delete(d.cache, other)
+		}
+	}
+	d.cache[id] = s
 }
 
 // Forget drops what is remembered of a herd: after a transaction that wrote to

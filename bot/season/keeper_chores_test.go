@@ -37,7 +37,7 @@ func (k *keeper) refill(s stop, t task) {
 		if look && v.level > 0 {
 			k.say(s, nil, "%s %s", v.name, eye(v.level/v.holds))
 		}
-		k.pour(s, v, amounts[i], strings.HasPrefix(t.code, "refill_brim"))
+		k.pour(s, v, amounts[i], strings.Contains(t.code, "brim"))
 	}
 }
 
@@ -260,6 +260,8 @@ func eye(part float64) string {
 	switch {
 	case part <= 0:
 		return "empty"
+	case part < 0.125:
+		return "nearly empty"
 	case part < 0.375:
 		return "a quarter left"
 	case part < 0.625:
