@@ -232,7 +232,7 @@ func (r *reader) valueAt(i, p int) bool {
 			return true
 		}
 		if k == p && r.amountLabel(t.s) {
-			return true
+			return !r.tagIsListed(i) && !r.putInPen(i)
 		}
 		if t.kind == tokWord && !tellsWeight[t.s] {
 			m := r.lex.of[t.s]
@@ -259,6 +259,17 @@ func (r *reader) amountLabel(s string) bool {
 	return m.sense.any(setOf(sGirth, sLength, sTarget, sHung, sFence, sHigh, sLow, sHumid, sFill, sPour, sFeeder, sBarrel, sPay, sMixed, sIngredient, sFeed)) && !m.sense.has(sGave)
 }
 
+// putInPen says that a pen follows the number at token i: "put 505 in the creek
+// pen".
+func (r *reader) putInPen(i int) bool {
+	for k := i + 1; k < len(r.toks) && k <= i+4 && r.toks[k].kind == tokWord; k++ {
+		if h, n := r.nameAt(k); n > 0 {
+			return h.pen >= 0 && h.feeder < 0 && h.barrel < 0
+		}
+	}
+	return false
+}
+
 // priceAt says that the number behind the "for" at token p is what pigs were sold
 // for: a word for a sale stands before it, and no amount right before the "for".
 func (r *reader) priceAt(p int) bool {
@@ -276,6 +287,9 @@ func (r *reader) priceAt(p int) bool {
 // otherAmounts says that the clause before token i speaks of what is poured,
 // bought or paid, so that a number in it is an amount of that.
 func (r *reader) otherAmounts(i int) bool {
+	if r.tagIsListed(i) || r.putInPen(i) {
+		return false
+	}
 	for k := i - 1; k >= 0; k-- {
 		t := &r.toks[k]
 		if t.kind == tokBreak || t.kind == tokNum || t.s == "," || t.s == "." || t.s == ";" {
