@@ -66,7 +66,7 @@ func (t *talk) record(e *reading.Entry, f model.Fact) error {
 		if e.Replace != "" {
 			break // it corrects a record, which is voided for it
 		}
-		b, err := t.rebook(fact)
+		b, err := t.rebook(fact, e.Instead)
 		if err != nil {
 			return err
 		}

@@ -240,7 +240,7 @@ func (r *reader) followsUp(f model.Fact, from int) bool {
 	case model.Worm:
 		return v.WithdrawalDays == nil && r.onlyDays()
 	case model.Booked:
-		return r.quoteHas(span{0, 0, len(r.items)}, "moved to", "moved us to", "changed to", "rescheduled") && (r.has(span{0, 0, len(r.items)}, sButcher) || r.onlyPutOff())
+		return r.putsOff() && (r.has(span{0, 0, len(r.items)}, sButcher) || r.onlyPutOff())
 	}
 	return false
 }

@@ -39,6 +39,7 @@ type Entry struct {
 	Minute  *int      // after midnight, only if the text states a time
 	Dated   bool      // the text states the day
 	Replace string    // the record that it corrects; empty if none
+	Instead bool      // of a booking: it takes the place of the next one
 	From    int       // the part of the text it was read from, in bytes
 	To      int
 }

@@ -53,6 +53,7 @@ func (r *reader) settle() Reading {
 		}
 		return got
 	}
+	r.instead(r.out)
 	return Reading{Entries: append([]Entry(nil), r.out...), Left: r.left, Answers: r.answered}
 }
 
