@@ -82,6 +82,20 @@ func (r *reader) thingsThatGot() {
 	}
 }
 
+// fillForFull takes a "fill" that ends a clause behind a thing or a level for the
+// "full" that a phone made of it: "hopper fill, took 64".
+func (r *reader) fillForFull() {
+	for k := 1; k < len(r.items); k++ {
+		it, p := &r.items[k], &r.items[k-1]
+		if it.s != "fill" || it.gap != gapNone || k+1 < len(r.items) && r.items[k+1].gap < gapAnd && r.items[k+1].s != "too" {
+			continue
+		}
+		if p.feeder >= 0 || p.barrel >= 0 || p.kind == itFrac || p.kind == itWord && p.isAny(setOf(sFeeder, sBarrel, sWallow)) {
+			it.sense = setOf(sFull)
+		}
+	}
+}
+
 // feedOutOf takes "feed out" apart where a verb before it tells what was taken out
 // of a feeder: "scooped the wet feed out".
 func (r *reader) feedOutOf() {

@@ -93,6 +93,10 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fFeed:
+		if s.j == s.i+1 && r.items[s.i].is(sEmpty) && from > 0 && isSetting(r.out[from-1]) { // "pen 5 is 120x120 ft, empty"
+			r.takeBack(s, from)
+			return
+		}
 		if len(r.c.Herd.Animals) == 0 && len(r.c.Herd.Feeders) == 0 && len(r.setUp.pens) == 0 && !r.arrived() { // nobody feeds before the pigs came
 			r.takeBack(s, from)
 			return

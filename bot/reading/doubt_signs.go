@@ -52,7 +52,7 @@ func (r *reader) choreHeading(s span) bool {
 			return false
 		}
 	}
-	return s.j < len(r.items) || s.i > 0
+	return s.j < len(r.items)
 }
 
 // feedEnough says that "no feed" means that none was given, since enough is there:
@@ -441,4 +441,13 @@ func (r *reader) noneOfIt(s span) bool {
 		k++
 	}
 	return k < s.j && r.items[k].s == "no" && !r.items[k].quest && k+1 < s.j && r.items[k+1].gap == gapNone && r.items[k+1].kind == itWord && !r.items[k+1].isAny(setOf(sAskSure, sAsk, sNo))
+}
+
+func isSetting(e Entry) bool {
+	f, ok := e.Act.(Fact)
+	if !ok {
+		return false
+	}
+	_, is := f.Fact.(model.Setting)
+	return is
 }

@@ -17,6 +17,8 @@ func (r *reader) fillFence(s span) {
 			if it.unit == unitV && it.v <= 20 {
 				kv = it.v // "5.8 v" on a fence is kilovolts
 			}
+		case it.kind == itNum && !it.soft && !it.ord && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].kind == itWord && r.items[k+1].sense.empty() && r.items[k+1].unit == 0 && len(r.items[k+1].s) > 3:
+			continue // "down in 2 spots"
 		case it.kind == itNum && !it.soft && !it.ord:
 			kv = it.v
 			if kv >= 500 {

@@ -57,7 +57,7 @@ func (r *reader) fillStock(s span) {
 			}
 			it.used = true
 		}
-		rest = r.sacksCarried(&st, rest, counted, pr)
+		rest = r.sacksCarried(s, &st, rest, counted, pr)
 		if pr.at >= 0 {
 			pr.pay(&st, r)
 		}
@@ -103,9 +103,12 @@ func (r *reader) sacks(st *model.Stock, count float64, u unitID) {
 
 // sacksCarried takes the first bare number of a part for a count of the bags told
 // of the part before, "7 bags corn and 3 soy", and gives the numbers left over.
-func (r *reader) sacksCarried(st *model.Stock, rest []int, counted bool, pr price) []int {
+func (r *reader) sacksCarried(s span, st *model.Stock, rest []int, counted bool, pr price) []int {
 	u := r.carry[vessel]
-	if u == 0 || st.Count != nil || st.FeedKg != nil || len(rest) == 0 {
+	if k := r.firstQty(s, vessel); u == 0 && k >= 0 {
+		u = r.items[k].unit // "10 corn 115, mineral 1 bag 40"
+	}
+	if u == 0 || u == unitBale || st.Count != nil || st.FeedKg != nil || len(rest) == 0 {
 		return rest
 	}
 	it := &r.items[rest[0]]

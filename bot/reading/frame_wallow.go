@@ -13,7 +13,11 @@ func (r *reader) fillWallow(s span) {
 		case it.qty(hours):
 			w.Minutes = model.Float(it.si() * 60)
 		case it.kind == itNum && !it.soft && !it.ord && w.Minutes == nil && w.Litres == nil:
-			w.Minutes = model.Float(it.v) // "hosed 30": minutes of hose
+			if u := r.carry[volume]; u != 0 && !r.has(s, sHose) { // "30 gallons in the barrel, and 40 more in the wallow"
+				w.Litres = model.Float(u.si(it.v))
+			} else {
+				w.Minutes = model.Float(it.v) // "hosed 30": minutes of hose
+			}
 		case it.kind == itFrac && k+1 < s.j && r.items[k+1].unit == unitHour, it.kind == itFrac && r.quoteHas(s, "hour"):
 			w.Minutes = model.Float(it.v * 60)
 		case it.is(sEmpty):
@@ -82,7 +86,7 @@ func (r *reader) wallowAside(s span) bool {
 	}
 	for n := k - 1; n >= 0 && n >= k-2 && r.items[n+1].gap < gapComma; n-- {
 		switch r.items[n].s {
-		case "in", "by", "near", "at", "beside", "around", "from", "into", "of", "next", "behind", "on":
+		case "about", "in", "by", "near", "at", "beside", "around", "from", "into", "of", "next", "behind", "on":
 			return true
 		}
 	}
@@ -119,4 +123,20 @@ func (r *reader) stretch(k int) (i, j int) {
 		j++
 	}
 	return i, j
+}
+
+// hoseDeed says that the stretch of item k tells for how long the hose ran, and
+// into no barrel: the wallow is what is hosed.
+func (r *reader) hoseDeed(k int) bool {
+	i, j := r.stretch(k)
+	s := span{fWallow, i, j}
+	if r.firstQty(s, hours) < 0 || r.hasBarrel(s) {
+		return false
+	}
+	for n := i; n < j; n++ {
+		if it := &r.items[n]; it.quest || it.pig >= 0 || it.feeder >= 0 || it.isAny(setOf(sBarrel, sFeeder, sNot, sPlan, sAskSure)) && !it.is(sFiller) {
+			return false
+		}
+	}
+	return r.has(s, sFill) || r.has(s, sPour) || r.has(s, sHose)
 }

@@ -130,6 +130,8 @@ func (r *reader) tellsGoods(i, j int) bool {
 		return true // "2 bags mineral 56"
 	case g.sacks && (g.money || g.piece || g.buying && priced):
 		return true // "12 bags at 11.25"
+	case g.buying && !amount && g.numbers == 0 && r.items[j-1].label && next.ingredient && next.numbers > 1 && !next.other:
+		return true // "bought: 10 corn 115, 4 soy 92"
 	case g.buying && !amount && next.sacks && !next.other:
 		return g.feed || g.ingredient // "picked up feed, 6 bags, 84.30"
 	}

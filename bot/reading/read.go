@@ -66,6 +66,7 @@ func (r *reader) readItems() {
 	r.slipsOfTongue()
 	r.spokenPrices()
 	r.feedOutOf()
+	r.fillForFull()
 	r.nearlyForgotten()
 	r.countedThings()
 	r.didTheThing()
@@ -171,6 +172,9 @@ func (r *reader) forceFrames() {
 		case (k == 0 || it.gap >= gapComma) && r.mutes(k):
 			r.forceRange(k, r.sentenceEnd(k), fMute)
 		case it.is(sWallow) && it.pig < 0 && r.wallowDeed(k):
+			i, j := r.stretch(k)
+			r.forceRange(i, j, fWallow)
+		case (it.s == "hose" || it.s == "the hose") && r.hoseDeed(k):
 			i, j := r.stretch(k)
 			r.forceRange(i, j, fWallow)
 		case it.is(sLeft) && r.leftForDays(k):

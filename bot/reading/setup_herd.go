@@ -40,6 +40,10 @@ func (r *reader) fillZone(s span) {
 		r.idleSpan(s)
 		return
 	}
+	if r.has(span{s.frame, r.clauseFrom(s.i), s.j}, sTell) || r.quoteHas(span{s.frame, r.clauseFrom(s.i), s.j}, "messages", "reminders", "nudges") {
+		r.fillChore(s) // "send your messages at five in the afternoon from now on"
+		return
+	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		if it.kind != itClock {
@@ -102,6 +106,10 @@ func (r *reader) unitsSaid(units string) { r.units = units }
 // fillHerd reads the herd's name: the words behind "herd", "called", "name".
 func (r *reader) fillHerd(s span) {
 	from := -1
+	if h, n := r.find(s, sHerd), r.lastNaming(s); h >= 0 && n > h+1 && n+1 < s.j && r.onlySmall(h+1, n) { // "the herd is gonna be called rambler"
+		r.useAll(span{s.frame, s.i, n + 1})
+		s.i = n
+	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		if it.is(sHerd) || it.is(sNamed) || from == k && (it.s == "is" || it.s == "the" || it.s == "to" || it.s == "it" || it.s == "will be" || it.s == "name" || it.s == "be") {
@@ -152,6 +160,26 @@ func (r *reader) fillHerd(s span) {
 		return
 	}
 	r.set(s, model.Setting{Key: model.SetHerd, Text: name})
+}
+
+// lastNaming is the last word for naming of a span, -1 if there is none.
+func (r *reader) lastNaming(s span) int {
+	for k := s.j - 1; k >= s.i; k-- {
+		if r.items[k].is(sNamed) && r.items[k].kind == itWord && !r.items[k].capital {
+			return k
+		}
+	}
+	return -1
+}
+
+// onlySmall says that items[i:j] are small words and ones of planning.
+func (r *reader) onlySmall(i, j int) bool {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; !it.isAny(setOf(sFiller, sIs, sPlan, sTo)) && it.s != "be" {
+			return false
+		}
+	}
+	return true
 }
 
 func (r *reader) fillCurrency(s span) {

@@ -48,7 +48,7 @@ func (r *reader) thingAndPrice(i, j int) bool {
 func (r *reader) forceSundries() {
 	for i := 0; i < len(r.items); {
 		j := r.clauseEnd(i)
-		if r.force[i] == 0 && !r.items[i].quest && r.sundry(i, j) {
+		if r.force[i] == 0 && !r.items[i].quest && r.sundry(i, j) && !r.has(span{fSpend, r.sentenceStart(i), j}, sHearsay) {
 			r.forceRange(i, j, fSpend)
 			if n := r.pricedList(j); n > j && r.items[j].gap < gapStop && r.force[j] == 0 && !r.inTrade(j, n) {
 				r.forceRange(j, n, fSpend)

@@ -31,6 +31,7 @@ func castFeed(give giveFunc, late lateFunc, word wordFunc, lateWord lateWordFunc
 	word(f, bAnchor, 1.7, sFeed, sFeeder)
 	lateWord(f, bLevel, 0.1, 1.4, sDone)
 	lateWord(f, bLevel, 0.1, 1.2, sLow)
+	lateWord(f, bLevel, -0.2, 1.0, sOut)
 	word(f, bAnchor, 1.4, sWaste)
 	word(f, bLevel, 1.6, sFull)
 	word(f, bLevel, 1.0, sEmpty, sLeft)
