@@ -140,7 +140,7 @@ func (r *reader) choiceByWord(p *Pending) (Choice, bool) {
 	}
 	// A thing's name, with or without the word for its kind; a pig by a near
 	// miss only where no drug, death or sale rests on it.
-	if len(r.items) <= 3 {
+	if len(r.items) <= 3 || r.nameThenTalk() {
 		for _, c := range p.Clarify.Choices {
 			if c.Label == "" {
 				continue
@@ -159,13 +159,38 @@ func (r *reader) choiceByWord(p *Pending) (Choice, bool) {
 	return Choice{}, false
 }
 
+// nameThenTalk says that a name comes first and small talk behind a comma: "in
+// the small hopper, sorry for my english", "north. sorry. north".
+func (r *reader) nameThenTalk() bool {
+	end, named := r.clauseEnd(0), false
+	if end > 4 || len(r.items) > 9 {
+		return false
+	}
+	for k := range r.items {
+		it := &r.items[k]
+		switch {
+		case it.kind == itName || it.kind == itThing:
+			named = named || k < end
+		case it.kind != itWord, k >= end && it.isAny(tradeSenses) && !it.is(sFiller):
+			return false
+		}
+	}
+	return named && r.onlyName()
+}
+
 // onlyName says that the text names one thing and nothing else.
 func (r *reader) onlyName() bool {
-	n := 0
+	n, end, first := 0, r.clauseEnd(0), ""
 	for k := range r.items {
 		it := &r.items[k]
 		if it.kind == itName || it.kind == itThing {
+			if n > 0 && it.s == first {
+				continue // said twice
+			}
+			first = it.s
 			n++
+		} else if k >= end && it.kind == itWord && !it.isAny(tradeSenses) {
+			continue // small talk
 		} else if !it.isAny(setOf(sFiller, sYes, sIs, sBarrel, sFeeder, sPen, sPronoun)) || it.isAny(setOf(sGave, sArrive, sBuy, sBackIn, sOut, sDown, sNoWater, sNoFeed, sDied, sLost, sSold, sSick, sWell, sMove)) || it.s == "back" {
 			return false
 		}

@@ -23,7 +23,7 @@ func (r *reader) questionStart(k int) bool {
 		return true
 	case it.is(sAsk) && clause && it.quest:
 		return true
-	case it.is(sAsk) && k == 0 && r.inverted(k):
+	case it.is(sAsk) && (k == 0 || it.gap >= gapStop || r.fillersBefore(k) && r.sentenceStart(k) < k && r.items[k-1].is(sNo)) && r.inverted(k):
 		return true
 	case it.quest && k == r.sentenceStart(k) && !r.measured(k):
 		return true

@@ -51,7 +51,7 @@ func (r *reader) notThatMany() {
 // just said.
 func (r *reader) takesBack(k int) bool {
 	it := &r.items[k]
-	if it.pig >= 0 {
+	if it.pig >= 0 || k+1 < len(r.items) && r.items[k+1].quest {
 		return false
 	}
 	switch it.s {
