@@ -244,6 +244,9 @@ func (t *talk) carryOut() error {
 			return err
 		}
 	}
+	if err := t.explain(); err != nil {
+		return err
+	}
 	if t.r.Answers && t.pending != nil {
 		if err := t.append(t.note(model.Settled{Question: t.pending.ID, How: howSettled(t.r)})); err != nil {
 			return err

@@ -56,6 +56,10 @@ func (r *growthReading) sd(kg float64) float64 {
 	return r.err.sd(kg) * math.Sqrt(r.scatter.ratio)
 }
 
+// surelyRight is the chance of a slip that is left of a reading that looked like
+// one and that the person stands by.
+const surelyRight = 1e-6
+
 // collect reads the herd's weighings and hanging weights into the fit, in the
 // order in which they were made.
 func (f *growthFit) collect(h *Herd) {
@@ -80,6 +84,11 @@ func (f *growthFit) collect(h *Herd) {
 		r := f.reading(w.On, kg, by)
 		if !within {
 			r.err = readingErrors[byTapeBeyond]
+		}
+		if h.verdict(w.ID) == AsUsual { // the person stands by it
+			right := *r.err
+			right.wrong = surelyRight
+			r.err = &right
 		}
 		f.add(h.weighed(w), r, len(w.F.Animals) == 1 && w.F.Animals[0] == All)
 	}

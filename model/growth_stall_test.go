@@ -56,4 +56,16 @@ func TestGrowthStall(t *testing.T) {
 	after, err := s.herd().MeanWeight(s.herd().Alive(s.records[0].On), s.records[0].On+60)
 	require.NoError(t, err)
 	require.Greater(t, after.WeightKg.Mid, before.WeightKg.Mid+2)
+
+	// One that the person stands by is no slip, however strange.
+	fern := func(how string) float64 {
+		s := herd(weigh("Fern", 44, ByScale), weigh("Otis", 61, ByScale), weigh("Ivy", 62, ByScale))
+		s.tell("2026-06-13 19:00", Question{About: "check", Code: "odd_growth", Of: of})
+		s.tell("2026-06-13 19:05", Settled{Question: s.records[len(s.records)-1].ID, How: how})
+		ws, err := s.herd().Weights(s.records[4].On)
+		require.NoError(t, err)
+		return ws[0].WeightKg.Mid
+	}
+	require.InDelta(t, 44, fern(AsUsual), 3)
+	require.Greater(t, fern("dropped"), fern(AsUsual)+1)
 }
