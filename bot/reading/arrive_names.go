@@ -46,6 +46,9 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 		if stopWords[lower] || len(lower) < 2 && !it.tag || sexOf(it) != "" {
 			continue
 		}
+		if it.is(sButcher) && !it.capital {
+			continue
+		}
 		switch {
 		case it.kind == itName && it.pig >= 0 && !it.init: // a name of the past is given again
 		case !it.known && it.unit == 0:

@@ -56,7 +56,15 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 			r.none(NoneHearsay, s)
 		}
+	case fWallow:
+		if r.has(s, sMove) && !r.has(s, sFill) && !r.has(s, sHose) && r.amountless(s.i, s.j) {
+			r.takeBack(s, from) // "moved the wallow"
+		}
 	case fStock:
+		if r.countedHerd(s) {
+			r.takeBack(s, from)
+			return
+		}
 		if r.forOthers(s) {
 			r.takeBack(s, from)
 			r.none(NoneForeign, s)
@@ -101,7 +109,7 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 			return
 		}
-		if r.headsLeft(s) || r.othersFeed(s) || r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s) {
+		if r.headsLeft(s) || r.quoteHas(s, "freezer", "in the freezer", "the freezer") || r.othersFeed(s) || r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s) {
 			r.takeBack(s, from)
 		}
 	case fZone:
@@ -115,6 +123,10 @@ func (r *reader) vet(s span, from int) {
 			return
 		}
 	case fMove:
+		if r.force[s.i] == 0 && r.saysOther(s) {
+			r.takeBack(s, from)
+			return
+		}
 		if r.penHeading(s) {
 			r.takeBack(s, from)
 			return

@@ -34,6 +34,17 @@ func (r *reader) fillGone(s span) {
 		return
 	}
 	g := model.Gone{How: how}
+	if how == model.Sold && r.sellsPart(s) {
+		r.useAll(s)
+		sold := g
+		if sel := r.selectPigs(s.i, s.j); len(sel.pigs) > 0 && !sel.all {
+			sold.Animals = sel.names(r)
+		} else {
+			sold.Count = 1
+		}
+		r.clarify(doubtful([]Entry{r.draft(Fact{sold}, s)}), s)
+		return
+	}
 	if how != "" && r.moreThanThere(s) >= 0 {
 		r.askWhoWent(s, g)
 		return

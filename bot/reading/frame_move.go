@@ -78,6 +78,25 @@ func (r *reader) movesSome(s span, sel selection) bool {
 	return false
 }
 
+// saysOther says that words of no meaning here stand in a move without a verb of
+// moving: "shade cloth up in cherry".
+func (r *reader) saysOther(s span) bool {
+	if r.has(s, sMove) || r.has(s, sInUse) {
+		return false
+	}
+	for k := r.clauseFrom(s.i); k < r.clauseEnd(s.j-1); k++ {
+		it := &r.items[k]
+		if it.kind == itWord && it.pig < 0 && it.pen < 0 && it.unit == 0 && (it.sense.empty() || it.isAny(setOf(sSick, sWell)) && !it.is(sFiller)) && len(it.s) > 2 && !(it.known && r.lex.plain[it.s] && k < s.i) {
+			switch it.s {
+			case "over", "side", "now", "crew", "staying", "stay", "stays":
+				continue
+			}
+			return true
+		}
+	}
+	return false
+}
+
 // hasWho says that a word for pigs stands in the span.
 func (r *reader) hasWho(s span) bool {
 	for k := s.i; k < s.j; k++ {
@@ -153,6 +172,10 @@ func (r *reader) newPen(s span) string {
 		}
 		if k > s.i {
 			p := &r.items[k-1]
+			switch p.s {
+			case "new", "next", "other", "another", "same", "fresh", "bigger", "second", "third":
+				continue // which one is not said
+			}
 			if p.kind == itWord && (!p.known || r.lex.plain[p.s]) && !p.is(sFiller) && p.gap == gapNone {
 				p.used = true
 				return r.text[p.from:p.to]

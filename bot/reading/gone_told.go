@@ -117,3 +117,34 @@ func (r *reader) othersFeed(s span) bool {
 	}
 	return false
 }
+
+// countedHerd says that what was counted is the herd: "counted 7 pigs".
+func (r *reader) countedHerd(s span) bool {
+	return r.has(s, sPigs) && !r.has(s, sFeed) && !r.has(s, sIngredient) && !r.has(s, sBuy) && r.firstQty(s, mass) < 0 && r.firstQty(s, vessel) < 0 && r.firstQty(s, money) < 0
+}
+
+// sellsPart says that a part of a pig was sold, which leaves with its meat and not
+// by itself: "sold half of otis", "sold a half hog".
+func (r *reader) sellsPart(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].kind == itFrac {
+			return true
+		}
+	}
+	return false
+}
+
+// sourceBefore says that the others at item k are where pigs were got: "from the
+// auction".
+func (r *reader) sourceBefore(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-3; n-- {
+		switch r.items[n].s {
+		case "from", "at", "off", "through", "from the", "at the":
+			return true
+		}
+		if !r.items[n].is(sFiller) {
+			break
+		}
+	}
+	return false
+}

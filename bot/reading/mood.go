@@ -39,6 +39,7 @@ func (r *reader) mood(s span) string {
 		}
 		switch {
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
+		case it.is(sForeign) && s.frame == fArrive && r.sourceBefore(k): // "from the auction"
 		case it.is(sForeign) && s.frame == fAlarm && r.placeBefore(k): // "pigs at the neighbor's"
 		case it.s == "no" && s.frame == fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sPigs, sOut)) && !r.items[k+1].isAny(setOf(sNoWater, sNoFeed)) && r.has(s, sOut):
 			return NoneNegation // "no pigs out"

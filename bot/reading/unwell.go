@@ -224,6 +224,21 @@ func (r *reader) putThere() {
 	}
 }
 
+// ownBody says that the sentence of item k tells of the person's own body: "otis
+// stepped on my foot and it hurts".
+func (r *reader) ownBody(k int) bool {
+	for n := r.clauseFrom(k); n+1 < r.clauseEnd(k); n++ {
+		if r.items[n].s != "my" {
+			continue
+		}
+		switch r.items[n+1].s {
+		case "foot", "feet", "leg", "legs", "back", "hand", "hands", "knee", "knees", "finger", "fingers", "arm", "arms", "toe", "toes", "shoulder", "thumb", "head", "eye", "eyes", "boot", "ear", "bad back", "bad knee":
+			return true
+		}
+	}
+	return false
+}
+
 // offWhat are words behind an "off" that say off what, so that nothing ails.
 var offWhat = map[string]bool{"my": true, "the": true, "me": true, "us": true, "of": true, "to": true, "a": true, "her": true, "his": true, "him": true, "our": true, "this": true, "that": true, "in": true, "on": true}
 
@@ -236,6 +251,11 @@ func (r *reader) nobodyAils() {
 			continue
 		}
 		p := &r.items[k-1]
+		if r.ownBody(k) {
+			it.sense.drop(sSick)
+			it.sense.add(sFiller)
+			continue
+		}
 		if it.s == "off" && k+1 < len(r.items) && r.items[k+1].gap == gapNone && offWhat[r.items[k+1].s] {
 			it.sense = setOf(sFiller) // "push him off my boot"
 			continue
