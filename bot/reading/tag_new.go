@@ -100,9 +100,13 @@ func (r *reader) ledByTags(i int) bool {
 // countsTags says that pigs are counted before the number at token i.
 func (r *reader) countsTags(i int) bool { return r.countBefore(i) > 1 }
 
+// countReach is how many tokens before a list of numbers are looked at for how many
+// pigs came.
+const countReach = 40
+
 // countBefore is how many pigs were said to come before token i, 0 if none.
 func (r *reader) countBefore(i int) int {
-	for k := i - 1; k > 0; k-- {
+	for k := i - 1; k > 0 && i-k < countReach; k-- {
 		m := r.lex.of[r.toks[k].s]
 		if m == nil || !m.sense.any(setOf(sPigs, sBarrow, sGilt, sYoung)) {
 			continue
