@@ -57,6 +57,10 @@ var heardAs = []struct{ heard, meant string }{
 	{"how lung", "how long"},
 	{"barrow full", "barrel full"},
 	{"both thanks", "both tanks"},
+	{"both tanx", "both tanks"},
+	{"bth tanx", "both tanks"},
+	{"tanx full", "tanks full"},
+	{"tanx fll", "tanks full"},
 	{"all battles", "all barrels"},
 	{"all barrows full", "all barrels full"},
 	{"the barrows full", "the barrels full"},
@@ -168,7 +172,7 @@ func (r *reader) chatLetter(i int) {
 		return
 	}
 	switch r.toks[i+1].s {
-	case "the", "they", "we", "you", "u", "all", "pigs", "both", "my", "our", "these", "those", "there", "out", "in", "full", "empty", "dry", "sick", "ok", "fine", "good":
+	case "the", "they", "we", "you", "u", "all", "al", "pigs", "both", "my", "our", "these", "those", "there", "out", "in", "full", "empty", "dry", "sick", "ok", "fine", "good":
 		t.s = "are"
 	}
 }

@@ -115,7 +115,7 @@ func (l *lexicon) index() {
 	l.inside = map[string]bool{}
 	for w := range l.of { // "eating" stands in "not eating" only
 		for _, part := range strings.Fields(w) {
-			if len(part) > 4 && isLetters(part) && l.of[part] == nil && !l.plain[part] && !l.inside[part] {
+			if len(part) > 4 && isLetters(part) && l.of[part] == nil && (!l.plain[part] || l.of[w].sense.has(sSick)) && !l.inside[part] {
 				l.inside[part] = true
 				single = append(single, part)
 			}

@@ -88,7 +88,7 @@ func (r *reader) nearlyForgotten() {
 // thing to come.
 func (r *reader) unreal(k int) bool {
 	it := &r.items[k]
-	if it.pig >= 0 || it.used {
+	if it.pig >= 0 {
 		return false
 	}
 	if it.kind == itDay {
