@@ -113,7 +113,9 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 		}
 	}
 	if out.Asked != nil {
-		if err := keepAsked(tx, m, out.Asked); err != nil {
+		kept := *out.Asked
+		kept.At = out.At
+		if err := keepAsked(tx, m, &kept); err != nil {
 			return Outcome{}, err
 		}
 	}

@@ -273,7 +273,13 @@ func (t *talk) carryOut() error {
 		if !ok {
 			continue
 		}
-		a := answer.To(t.s.Herd, t.now, ask, t.asked)
+		a, err := t.whyNudge(ask)
+		if err != nil {
+			return err
+		}
+		if a.Text == "" {
+			a = answer.To(t.s.Herd, t.now, ask, t.asked)
+		}
 		if a.Data != nil {
 			reply.Answers[i] = a.Data
 		}

@@ -70,6 +70,9 @@ type Ask struct {
 	AreaM2   *float64 // ground asked about
 	FlowLMin *float64 // of a drinker, litres a minute
 	Price    *float64 // that a pig sells for, in the herd's money
+
+	// At is when it was asked, of one that is kept for a "why?".
+	At time.Time `json:",omitzero"`
 }
 
 func (Ask) Intent() string { return "ask" }
