@@ -101,7 +101,7 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 				it.used = true
 				continue
 			}
-			if u := r.carry[vessel]; u != 0 && feed && it.v <= mostVessels { // "mixed three batches, put two in the big one"
+			if u := r.vesselBefore(k, i); u != 0 && feed && it.v <= mostVessels { // "mixed three batches, put two in the big one"
 				if size, ok := r.sizeOf(u); ok {
 					c.bags = true
 					add(it.v * size)
@@ -285,9 +285,22 @@ func (r *reader) oneOfThem(k int) bool {
 	return r.carry[vessel] != 0
 }
 
+// vesselBefore is the measure that a bare count at item k may be of: that of the
+// spans before, or for "one more" that of items[i:k].
+func (r *reader) vesselBefore(k, i int) unitID {
+	if k+1 < len(r.items) && r.items[k+1].is(sMore) || r.items[k].soft {
+		for n := k - 1; n >= i; n-- {
+			if r.items[n].qty(vessel) && r.items[n].unit != unitBale {
+				return r.items[n].unit
+			}
+		}
+	}
+	return r.carry[vessel]
+}
+
 // negated says that "not" stands right before item k: "not quite full".
 func (r *reader) negated(k, i int) bool {
-	for n := k - 1; n >= i && n >= k-3; n-- {
+	for n := k - 1; n >= min(i, r.clauseFrom(k)) && n >= k-3; n-- {
 		it := &r.items[n]
 		if it.is(sNot) || it.s == "but not" || n == k-1 && it.gap <= gapAnd && (it.s == "how" || it.s == "if" || it.s == "whether" || it.s == "neither") {
 			it.used = true

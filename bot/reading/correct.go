@@ -12,7 +12,7 @@ import (
 // new entry with the record that it replaces.
 func (r *reader) correction() (Reading, bool) {
 	target, reply := r.corrected()
-	if target == nil || len(r.items) > 14 {
+	if target == nil || len(r.items) > 14 || r.noneOrExpected() {
 		return Reading{}, false
 	}
 	r.slipsOfTongue()
@@ -414,4 +414,17 @@ func (r *reader) replaced(rec *Recorded, e Entry) Reading {
 func (r *reader) onlyDays() bool {
 	it, ok := r.onlyAmount()
 	return ok && (it.qty(days) || it.kind == itNum && it.v <= 120 && it.v == float64(int(it.v)))
+}
+
+// noneOrExpected says that a text only seems to begin with a word of correcting:
+// "no mineral left", "supposed to be 101 on tuesday".
+func (r *reader) noneOrExpected() bool {
+	if len(r.items) < 2 {
+		return false
+	}
+	a, b := &r.items[0], &r.items[1]
+	if a.s == "no" && b.gap == gapNone && b.isAny(setOf(sIngredient, sFeed)) {
+		return true
+	}
+	return strings.HasSuffix(a.s, "supposed to be") && r.hasDay(span{0, 1, len(r.items)})
 }

@@ -28,7 +28,7 @@ func (r *reader) noteSpan(s span) {
 // left will do: "feed left 3 days".
 func (r *reader) leftForDays(k int) bool {
 	s := span{fFeed, r.clauseFrom(k), r.clauseEnd(k)}
-	if r.firstQty(s, days) < 0 || !r.has(s, sFeed) && !r.has(s, sFeeder) {
+	if r.firstQty(s, days) < 0 || !r.has(s, sFeed) && !r.has(s, sFeeder) && r.items[k].s != "feed left" {
 		return false
 	}
 	for n := s.i; n < s.j; n++ {

@@ -177,7 +177,7 @@ func (r *reader) forceFrames() {
 		case (it.s == "hose" || it.s == "the hose") && r.hoseDeed(k):
 			i, j := r.stretch(k)
 			r.forceRange(i, j, fWallow)
-		case it.is(sLeft) && r.leftForDays(k):
+		case (it.is(sLeft) || it.s == "feed left") && r.leftForDays(k):
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fFeed)
 		case it.qty(percent) && r.humidityAlone(k):
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fWeather)

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -237,6 +238,9 @@ func (r *reader) fillSize(s span) {
 
 func (r *reader) fillMute(s span) {
 	about := r.aboutIn(s)
+	if len(about) > 1 {
+		about = slices.DeleteFunc(about, func(a string) bool { return a == "own" }) // "no more worming reminders"
+	}
 	r.useAll(s)
 	if len(about) == 0 {
 		r.emit(Snooze{Stop: true}, s)
