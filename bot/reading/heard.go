@@ -165,9 +165,13 @@ func (r *reader) isName(i int) bool {
 	return n > 0
 }
 
-// chatLetter reads "r" as "are" where it stands as a word.
+// chatLetter reads "r" as "are" and "b" as "be" where they stand as words.
 func (r *reader) chatLetter(i int) {
 	t := &r.toks[i]
+	if t.s == "b" && i > 0 && (r.toks[i-1].s == "gonna" || r.toks[i-1].s == "will" || r.toks[i-1].s == "would" || r.toks[i-1].s == "can" || r.toks[i-1].s == "must") {
+		t.s = "be"
+		return
+	}
 	if t.s != "r" || i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord {
 		return
 	}

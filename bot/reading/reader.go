@@ -40,6 +40,7 @@ type reader struct {
 	saidWords string
 
 	day        carriedDay
+	denied     float64               // a number denied behind the right one, 0 none
 	lent       int                   // the item of a later day that holds for the span in hand, or noLentDay
 	carry      [numDimensions]unitID // the unit last used, by dimension
 	subject    []int16               // the pigs last spoken of
@@ -90,7 +91,7 @@ func newReader(c Context, text string) *reader {
 	r.items, r.force = r.items[:0], r.force[:0]
 	r.bias = [numFrames]float32{}
 	r.out, r.left = r.out[:0], nil
-	r.day, r.lent = carriedDay{}, noLentDay
+	r.day, r.lent, r.denied = carriedDay{}, noLentDay, 0
 	r.carry = [numDimensions]unitID{}
 	r.subject, r.subjAll = r.subject[:0], false
 	clear(r.spoken)

@@ -54,6 +54,7 @@ func (r *reader) settle() Reading {
 		return got
 	}
 	r.instead(r.out)
+	r.replaceDenied(r.out)
 	return Reading{Entries: append([]Entry(nil), r.out...), Left: r.left, Answers: r.answered}
 }
 

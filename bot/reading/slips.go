@@ -36,6 +36,7 @@ func (r *reader) notThatMany() {
 		}
 		for was := k - 1; was >= r.sentenceStart(k); was-- {
 			if old := &r.items[was]; old.number() && !old.soft && old.v != now.v && (old.unit == now.unit || now.kind == itNum) {
+				r.denied = now.v
 				if k+2 < len(r.items) && r.items[k+2].gap == gapNone && r.items[k+2].unit == old.unit {
 					r.blank(k + 2)
 				}
