@@ -17,6 +17,12 @@ type FeedFill struct {
 	// where it is not known to have been full.
 	Since  time.Time
 	UsedKg float64
+	// Closed says that the two were full to full, far enough apart to be judged, with
+	// pigs that had settled in.
+	Closed bool
+	// Before and After are the herd's appetite as a factor on the published table, as
+	// it was believed before the fill and with what it taught.
+	Before, After float64
 	// SDKg is the standard error of what it was expected to take.
 	SDKg float64
 	// Strange says that it took so much or so little that the span before it
@@ -33,6 +39,16 @@ func (h *Herd) FeedFills() []FeedFill {
 		return nil
 	}
 	return append([]FeedFill(nil), h.feeding().fills...)
+}
+
+// WantKg is what was expected to have left the feeder since it was full.
+func (f FeedFill) WantKg() float64 { return f.UsedKg - f.TookKg + f.Expected.Mid }
+
+// taught takes down what the record at hand has taught of the appetite.
+func (f *feedFit) taught(g gaussian, record string) {
+	for i := len(f.fills) - 1; i >= 0 && f.fills[i].Record == record; i-- {
+		f.fills[i].After = math.Exp(g.mean[placeAppetite])
+	}
 }
 
 // tookToFill holds a pour that filled a feeder against the room that was
@@ -53,5 +69,8 @@ func (f *feedFit) tookToFill(g gaussian, i int, kg float64, e feedEvent) {
 	if s := f.spans[i]; !s.at.IsZero() {
 		fill.Since, fill.UsedKg = s.at, s.pouredKg+kg
 	}
+	fill.Closed = f.judged(fill)
+	fill.Before = math.Exp(g.mean[placeAppetite])
+	fill.After = fill.Before
 	f.fills = append(f.fills, fill)
 }

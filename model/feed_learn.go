@@ -53,6 +53,7 @@ func (f *feedFit) learn(g gaussian, marks []feedMark, e feedEvent, x float64) er
 			}
 		}
 	}
+	f.taught(g, e.record.ID)
 	for _, i := range meant { // a story against all reason must not shrink it away
 		g.mean[placeCapacity(i)] = max(g.mean[placeCapacity(i)], leastCapacity*f.feeders[i].capacityKg)
 	}

@@ -65,11 +65,11 @@ func (h *Herd) OddFeed() []OddFeed {
 	for _, fill := range f.fills {
 		last, ok := before[fill.Feeder]
 		before[fill.Feeder] = fill
-		if h.answered(fill.Record) || !f.judged(fill) {
+		if h.answered(fill.Record) || !fill.Closed {
 			continue
 		}
 		o, odd := f.oddFill(fill, nil)
-		if !odd && ok && f.judged(last) && last.At.Equal(fill.Since) && !h.answered(last.Record) {
+		if !odd && ok && last.Closed && last.At.Equal(fill.Since) && !h.answered(last.Record) {
 			if _, already := f.oddFill(last, nil); !already {
 				o, odd = f.oddFill(fill, &last)
 			}
@@ -119,9 +119,6 @@ func (f *feedFit) judged(fill FeedFill) bool {
 	return true
 }
 
-// want is what the feeder was expected to take since it was full.
-func (f FeedFill) want() float64 { return f.UsedKg - f.TookKg + f.Expected.Mid }
-
 // off is by how many standard errors the fill took more than expected.
 func (f FeedFill) off() float64 {
 	if f.SDKg <= 0 {
@@ -134,13 +131,13 @@ func (f FeedFill) off() float64 {
 // what each took beside what was expected of it is independent of the other where
 // nothing is amiss, so that their standardized sum is again standard normal.
 func (f *feedFit) oddFill(fill FeedFill, before *FeedFill) (OddFeed, bool) {
-	used, want, z, most := fill.UsedKg, fill.want(), fill.off(), oddFeedZ
+	used, want, z, most := fill.UsedKg, fill.WantKg(), fill.off(), oddFeedZ
 	from := fill.Since
 	if before != nil {
 		if before.off()*z <= 0 {
 			return OddFeed{}, false
 		}
-		used, want, z, most = used+before.UsedKg, want+before.want(), (z+before.off())/math.Sqrt2, oddFeedBothZ
+		used, want, z, most = used+before.UsedKg, want+before.WantKg(), (z+before.off())/math.Sqrt2, oddFeedBothZ
 		from = before.Since
 	}
 	o := OddFeed{Record: fill.Record, Feeder: fill.Feeder, From: from, At: fill.At, UsedKg: used, WantKg: want, Both: before != nil}

@@ -186,6 +186,11 @@ const (
 	// mean of several). On: the day of the weighing before. Q: kilograms gained
 	// since; kilograms expected; days since.
 	CodeOddGrowth = "odd_growth"
+	// A fill that missed what was expected by more than a seventh, where nothing was
+	// asked. Names: the feeder. On: its day. Q: kilograms gone since it was full;
+	// kilograms expected; percent that the pigs are taken to eat more from now on
+	// (left out: hardly any).
+	CodeMissedFeed = "missed_feed"
 	// A question is still unanswered. Names: the question's record, what it is
 	// about, its code, in this order. At: when it was asked.
 	CodeCheckQuestion = "check_question"
@@ -234,7 +239,7 @@ var Codes = []string{
 	CodeAlarmOut, CodeAlarmDown, CodeAlarmNoWater, CodeAlarmNoFeed, CodeAlarmFence, CodeAlarmFenceLow,
 	CodeSeasonOver,
 	CodeCheckSilence, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone,
-	CodeOddFeedMore, CodeOddFeedLess, CodeOddFeedEmpty, CodeOddWaterMore, CodeOddWaterLess, CodeOddGrowth,
+	CodeOddFeedMore, CodeOddFeedLess, CodeOddFeedEmpty, CodeOddWaterMore, CodeOddWaterLess, CodeOddGrowth, CodeMissedFeed,
 	CodeKeepAsking,
 	CodeCatchUpDown, CodeCatchUpAway,
 	CodeWellFeed, CodeWellWater, CodeWellWeight, CodeWellTarget,
@@ -252,7 +257,11 @@ const (
 	ReasonWeatherTold = "weather_told"
 	// A weather service forecast it for the day On. Q: high or low (Celsius).
 	ReasonForecast = "weather_forecast"
+	// A fill missed what was expected. Names: the feeder. On: the day it was full
+	// before. Q: kilograms gone since; kilograms expected; percent of the published
+	// table's feed that the herd is now taken to eat.
+	ReasonMissed = "missed_feed"
 )
 
 // ReasonCodes lists the codes of reasons that this package adds.
-var ReasonCodes = []string{ReasonNextVisit, ReasonAway, ReasonNotLogged, ReasonWeatherTold, ReasonForecast}
+var ReasonCodes = []string{ReasonNextVisit, ReasonAway, ReasonNotLogged, ReasonWeatherTold, ReasonForecast, ReasonMissed}

@@ -21,8 +21,10 @@ type fake struct {
 	oddFeed                         []model.OddFeed
 	oddWater                        []model.OddWater
 	stalls                          []model.GrowthStall
+	fills                           []model.FeedFill
 }
 
+func (f fake) FeedFills() []model.FeedFill       { return f.fills }
 func (f fake) OddFeed() []model.OddFeed          { return f.oddFeed }
 func (f fake) OddWater() []model.OddWater        { return f.oddWater }
 func (f fake) GrowthStalls() []model.GrowthStall { return f.stalls }

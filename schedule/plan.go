@@ -266,12 +266,20 @@ func (v *view) standing(between []need) (n Nudge, left []need) {
 			left = append(left, all[i])
 		}
 	}
+	missed, owned := v.missed()
+	if owned && len(lines) > 0 && len(lines) < mostLines {
+		lines = append(lines, missed)
+	}
 	n = nudge(lines)
 	n.Standing = true
 	n.Key = strings.Join(append([]string{v.standingKey()}, keys(lines)...), tokenGap)
 	_, n.GoodUntil, _ = v.standingSpan()
 	if len(lines) == 0 {
 		n.Well = v.well()
+		if owned {
+			n.Well = append(n.Well, missed.Line)
+			n.Key += tokenGap + missed.token
+		}
 		n.Buttons = nil
 	}
 	return n, left

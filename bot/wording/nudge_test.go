@@ -148,6 +148,14 @@ var lines = []struct {
 		schedule.Line{Code: schedule.CodeOddGrowth, Names: []string{"Fern"}, On: day("2026-06-13"), Q: []model.Quantity{wording.Kg(9 * lb), wording.Kg(46 * lb), wording.Days(28)}},
 		"Fern: only +9 lb since Sat 13 Jun, 28 days; +46 lb expected. Look it over. What may it be?",
 	},
+	{
+		schedule.Line{Code: schedule.CodeMissedFeed, Names: []string{"north"}, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(190 * lb), wording.Kg(155 * lb), percent(4)}},
+		"Feed in north, Sat 11 Jul: 190 lb gone, I had said 155 lb. I now reckon with +4%.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeMissedFeed, Names: []string{"north"}, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(130 * lb), wording.Kg(155 * lb)}},
+		"Feed in north, Sat 11 Jul: 130 lb gone, I had said 155 lb.",
+	},
 	{schedule.Line{Code: schedule.CodeCheckGone, On: day("2026-07-10")}, "Did the pigs go Fri 10 Jul? Text it, as in: loaded 4."},
 	{schedule.Line{Code: schedule.CodeKeepAsking, Names: []string{"weigh"}}, "Weighing: passed over three times. Keep, monthly, or stop?"},
 	{schedule.Line{Code: schedule.CodeCatchUpDown, At: at("2026-07-10", 8), On: day("2026-07-11"), Q: []model.Quantity{{Value: 26, Unit: model.Ratio}}}, "I was off from Fri 10 Jul 8 am, 26 hours. Texts sent meanwhile may be lost: what is missing?"},

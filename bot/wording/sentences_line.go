@@ -90,6 +90,7 @@ var lineSentences = catalogue{
 	"odd_water_more":       "Water in {n}: {q0} gone since {on}, {q1} expected. Look for a leak. What was it?",
 	"odd_water_less":       "Water in {n}: only {q0} gone since {on}, {q1} expected. Does every nipple run? What was it?",
 	"odd_growth":           "[{N}: ]only {q0:sign} since {on}, {q2}; {q1:sign} expected. Look it over. What may it be?",
+	"missed_feed":          "Feed in {n}, {on}: {q0:feed} gone, I had said {q1:feed}.[ I now reckon with {q2:sign}.]",
 	"choices":              "Text: {n}.",
 
 	"check_gone":       "Did the pigs go {on}? Text it, as in: loaded 4.",

@@ -163,5 +163,6 @@ var reasonSentences = catalogue{
 	"away":             "You are away to {on}.",
 	"not_logged":       "Nothing was logged since {on}.",
 	"weather_told":     "Told for {on}: {q0}.",
+	"missed_feed":      "{N}: {q0:feed} gone since {on}, {q1:feed} expected; now taken: {q2} of the published table's feed.",
 	"weather_forecast": "Forecast for {on}: {q0}.",
 }
