@@ -160,7 +160,7 @@ func (r *reader) vet(s span, from int) {
 			r.none(NoneNegation, s)
 			return
 		}
-		if k := r.find(s, sBackIn); k >= 0 && r.items[k].s == "caught" && r.openAlarm(model.AlarmOut) == nil {
+		if k := r.find(s, sBackIn); k >= 0 && (r.items[k].s == "caught" || r.items[k].s == "back in" || r.items[k].s == "is in") && r.openAlarm(model.AlarmOut) == nil {
 			r.takeBack(s, from)
 		}
 	case fFence:

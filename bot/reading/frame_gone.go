@@ -87,7 +87,10 @@ func (r *reader) fillGone(s span) {
 	if count == 0 && !sel.any && (r.quoteHas(s, "a", "one") || r.quoteHas(s, "found one dead", "lost one", "lost a pig", "lost a", "dead pig")) {
 		count = 1
 	}
-	r.soldEach(s, &g, max(len(sel.pigs), count))
+	if how == model.Sold && g.Amount == nil {
+		r.priceBehind(s, &g)
+	}
+	r.soldEach(span{s.frame, s.i, r.sentenceEnd(s.j - 1)}, &g, max(len(sel.pigs), count))
 	if sel.all && count > 0 && count < r.alive {
 		sel.all, sel.pigs = false, nil
 	}

@@ -31,7 +31,7 @@ func (r *reader) fillSick(s span) {
 		r.emit(Fact{model.Alarm{What: model.AlarmDown, Over: true, Animals: open.Animals}}, s)
 		return
 	}
-	sel := r.selectPigs(s.i, s.j)
+	sel := r.selectPigs(s.i, r.fineFrom(s, last, well))
 	if first > s.i && sel.any {
 		if own := r.selectPigs(s.i, first); len(own.pigs) > 0 && !own.all && r.find(span{s.frame, first, s.j}, sRest) >= 0 {
 			sel = own // "brick's eating again, the rest are fine too"
@@ -83,6 +83,31 @@ func (r *reader) fillSick(s span) {
 	}
 	r.remember(sel)
 	r.emit(act(sel.names(r)), s)
+}
+
+// fineFrom is where a span goes on to pigs that are told to be well: "fern is
+// limping, brick and juno fine"; the end of the span where it does not.
+func (r *reader) fineFrom(s span, last int, well bool) int {
+	if well {
+		return s.j
+	}
+	for k := last + 1; k < s.j; k++ {
+		if r.items[k].gap < gapAnd {
+			continue
+		}
+		named := false
+		for n := k; n < s.j && n < k+7; n++ {
+			it := &r.items[n]
+			named = named || it.pig >= 0 || it.isAny(whoWords)
+			switch it.s {
+			case "fine", "ok", "okay", "good", "great", "healthy", "normal", "are fine", "is fine", "look fine", "looks fine", "all right", "alright":
+				if named {
+					return k
+				}
+			}
+		}
+	}
+	return s.j
 }
 
 // ailing says that one of the pigs was told to be unwell, or was treated, lately

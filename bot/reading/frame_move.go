@@ -14,7 +14,7 @@ func (r *reader) fillMove(s span) {
 		return
 	}
 	s = r.withoutStaying(s)
-	pen := ""
+	pen, into := "", false
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		if it.pen < 0 || it.pig >= 0 {
@@ -24,8 +24,8 @@ func (r *reader) fillMove(s span) {
 			it.used = true
 			continue
 		}
-		if pen == "" {
-			pen = h.Pens[it.pen].Name
+		if pen == "" || !into && r.intoBefore(k) {
+			pen, into = h.Pens[it.pen].Name, r.intoBefore(k)
 		}
 		it.used = true
 	}
@@ -73,6 +73,20 @@ func (r *reader) movesSome(s span, sel selection) bool {
 		}
 		if k+1 < s.j && r.items[k+1].gap == gapNone && (r.items[k+1].is(sPigs) || r.items[k+1].s == "to" || r.items[k+1].is(sMove) || r.items[k+1].s == "of") {
 			return true
+		}
+	}
+	return false
+}
+
+// intoBefore says that the pen at item k is where something goes.
+func (r *reader) intoBefore(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-2; n-- {
+		switch r.items[n].s {
+		case "to", "into", "onto", "for", "over to", "over into", "back to", "back into", "moved to":
+			return true
+		}
+		if !r.items[n].is(sFiller) {
+			break
 		}
 	}
 	return false

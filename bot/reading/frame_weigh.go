@@ -64,6 +64,11 @@ func (r *reader) fillWeigh(s span) {
 	ms = r.onlyAverage(s, ms)
 	r.whose(s, ms)
 	r.whoseAgain(s, ms)
+	if len(ms) > 0 && r.oneUnnamed(s, ms) {
+		on, _, _ := r.when(s, lookBack)
+		r.whichPigFor(s, r.options(&ms[0])[0], on)
+		return
+	}
 	if len(ms) > 1 && r.anyNamed() && r.several(ms) && ofTheWhole(ms) {
 		on, _, _ := r.when(s, lookBack) // a list for a herd with names: whose is whose is not said
 		r.whichPigFor(s, r.options(&ms[0])[0], on)
@@ -119,7 +124,7 @@ func (r *reader) measures(s span) []measure {
 		if k > s.i {
 			p := &r.items[k-1]
 			m.approx = m.approx || p.is(sAbout) && p.s != "around"
-			if p.is(sGain) && p.s != "gain" {
+			if p.is(sGain) && p.s != "gain" || p.sense == setOf(sGain) {
 				m.role = roleGain
 			}
 		}
@@ -220,6 +225,23 @@ func (r *reader) weightOfArrival(s span) bool {
 		r.out[n].Act = Fact{a}
 		r.useAll(s)
 		return true
+	}
+	return false
+}
+
+// oneUnnamed says that a single weight is told of one pig of a herd with names, and
+// not of which: "one of the small ones is 84", "one pig weighs 184".
+func (r *reader) oneUnnamed(s span, ms []measure) bool {
+	if !r.anyNamed() || r.alive < 2 || len(ms) != 1 || len(ms[0].pigs.pigs) == 1 || r.eachNamed(s.i, s.j) || len(r.options(&ms[0])) == 0 {
+		return false
+	}
+	if r.oneOf(s) {
+		return true
+	}
+	for k := max(s.i-2, r.sentenceStart(s.i)); k+1 < s.j; k++ {
+		if it := &r.items[k]; (it.soft && it.kind == itNum || it.s == "a" || it.s == "one") && r.items[k+1].is(sPigs) && r.items[k+1].gap == gapNone && !r.items[k+1].is(sAll) {
+			return true
+		}
 	}
 	return false
 }

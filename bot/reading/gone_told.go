@@ -30,6 +30,19 @@ func (r *reader) soldEach(s span, g *model.Gone, pigs int) {
 	}
 }
 
+// priceBehind takes a bare price for each that stands right behind a sale: "sold dot
+// and plum today, 290 each".
+func (r *reader) priceBehind(s span, g *model.Gone) {
+	if s.j >= len(r.items) || r.items[s.j].gap >= gapStop {
+		return
+	}
+	if it := &r.items[s.j]; it.kind == itNum && !it.soft && !it.ord && it.v > 15 && s.j+1 < len(r.items) && r.items[s.j+1].is(sEach) {
+		g.Amount = model.Float(it.v)
+		it.used, r.items[s.j+1].used = true, true
+		r.skip = s.j
+	}
+}
+
 // hangingAll gives the pigs and weights of a sentence that ends or begins with a
 // word for hanging to it as a whole: "got the weights back, hazel 188 and clover
 // 191 hanging".

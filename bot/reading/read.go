@@ -54,6 +54,7 @@ func (r *reader) readItems() {
 	r.notOurs()
 	r.deadThings()
 	r.passiveGot()
+	r.compared()
 	r.weighVerbs()
 	r.boughtFromUs()
 	r.putThere()

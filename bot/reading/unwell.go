@@ -251,6 +251,10 @@ func (r *reader) nobodyAils() {
 			continue
 		}
 		p := &r.items[k-1]
+		if strings.HasPrefix(it.s, "by ") && r.has(span{0, r.clauseFrom(k), k}, sMove) {
+			it.sense = setOf(sFiller) // "moved otis by himself"
+			continue
+		}
 		if r.ownBody(k) {
 			it.sense.drop(sSick)
 			it.sense.add(sFiller)
@@ -287,6 +291,37 @@ func (r *reader) passiveGot() {
 		}
 		if strings.HasSuffix(n.s, "ed") || n.s == "sold" || n.s == "fed" || n.s == "put" || n.s == "taken" || n.s == "hurt" || n.s == "bitten" {
 			it.sense = setOf(sFiller)
+		}
+	}
+}
+
+// compared takes what only compares off the weighings: the day that a gain is told
+// from, "up 9 from last week", and losing, which is of weight where an amount of it
+// follows a pig.
+func (r *reader) compared() {
+	gain := -1
+	for k := range r.items {
+		it := &r.items[k]
+		switch {
+		case it.is(sGain) && k+1 < len(r.items) && r.items[k+1].number() && !r.items[k+1].soft:
+			gain = k
+		case it.kind == itDay && gain >= 0 && k-gain <= 6 && r.items[k-1].gap == gapNone:
+			switch r.items[k-1].s {
+			case "from", "since", "than", "over", "the", "in":
+				it.kind, it.sense, it.day = itWord, setOf(sFiller), dayExpr{}
+			}
+		case it.s == "down" || it.s == "lost" || it.s == "dropped" || it.s == "off":
+			if k == 0 || k+1 >= len(r.items) || r.items[k+1].gap > gapNone || !r.items[k+1].qty(mass) && !(r.items[k+1].kind == itNum && k+2 < len(r.items) && r.items[k+2].s == "from") {
+				continue
+			}
+			for p := k - 1; p >= 0 && p >= k-3; p-- {
+				if x := &r.items[p]; x.pig >= 0 && int(x.pig) < r.alive {
+					it.sense = setOf(sGain)
+					gain = k
+				} else if !x.isAny(setOf(sFiller, sIs)) {
+					break
+				}
+			}
 		}
 	}
 }
