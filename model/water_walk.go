@@ -83,11 +83,12 @@ func (w waterWalk) lasts(s *waterState, holds, draws []float64, toWet bool) (lik
 			}
 		}
 	}
-	// margin is the standardized margin once drawn litres, with an error by the
-	// unknown warmth and by the days' straying, are gone.
+	// margin is the standardized margin once drawn litres, with variances by the
+	// unknown warmth and by the days' straying, are gone. They grow with the days as
+	// they do in pass: that a day goes by of which nothing is told moves no edge.
 	margin := func(drawn, air, stray float64) float64 {
 		left := have - factor*drawn
-		v := haveVar - 2*drawn*both + drawn*drawn*factorVar + factor*factor*(air*air+stray)
+		v := haveVar - 2*drawn*both + drawn*drawn*factorVar + factor*factor*(air+stray)
 		if v <= 0 {
 			return math.Copysign(math.Inf(1), left)
 		}
@@ -105,7 +106,7 @@ func (w waterWalk) lasts(s *waterState, holds, draws []float64, toWet bool) (lik
 			}
 			scale := rate / max(p.rate, 1e-12)
 			at := func(t float64) float64 {
-				return margin(drawn+rate*t, air+p.airSD*scale*t, stray+waterDaySD*waterDaySD*rate*rate*t)
+				return margin(drawn+rate*t, air+airHangs*p.airSD*scale*p.airSD*scale*t, stray+waterDaySD*waterDaySD*rate*rate*t)
 			}
 			if at(p.days) <= z {
 				from, to := 0.0, p.days
@@ -120,7 +121,7 @@ func (w waterWalk) lasts(s *waterState, holds, draws []float64, toWet bool) (lik
 			}
 			days += p.days
 			drawn += rate * p.days
-			air += p.airSD * scale * p.days
+			air += airHangs * p.airSD * scale * p.airSD * scale * p.days
 			stray += waterDaySD * waterDaySD * rate * rate * p.days
 		}
 		return days

@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"math"
 	"strings"
-
-	"troughbell/model"
 )
 
 const (
@@ -192,5 +190,3 @@ func (k *keeper) answerDoubt() {
 		}
 	}
 }
-
-var _ = model.Day(0)

@@ -3,7 +3,6 @@ package season
 import (
 	"fmt"
 	"math"
-	"slices"
 	"strings"
 )
 
@@ -22,31 +21,17 @@ func table(rs []*result) string {
 			r.refills, r.best, r.fewest, median(r.weeks), median(r.hotWeeks), r.quiet, r.errorsText())
 	}
 	for _, lazy := range []bool{false, true} {
-		var dry []float64
-		var weeks, hot []int
-		fills, best, fewest := 0, 0, 0
-		for _, r := range rs {
-			if r.keeper.lazy == lazy {
-				dry = append(dry, r.dry())
-				weeks, hot = append(weeks, r.weeks...), append(hot, r.hotWeeks...)
-				fills, best, fewest = fills+r.refills, best+r.best, fewest+r.fewest
-			}
-		}
-		slices.Sort(dry)
+		s := summed(rs, lazy)
 		name := map[bool]string{false: "obedient", true: "lazy"}[lazy]
-		fmt.Fprintf(&b, "%s: dry %.2f h/100 d (99th percentile %.1f); fills %d against %d (%.2f; %.2f of the fewest); nudges a week median %.1f mean %.2f, hot weeks %.1f\n",
-			name, mean(dry), quantile(dry, 0.99), fills, best, ratio(fills, best), ratio(fills, fewest), median(weeks), meanInt(weeks), median(hot))
+		fmt.Fprintf(&b, "%s: %d seasons, dry %.2f h/100 d (99th percentile %.1f); fills of feed %d against %d (%.2f), of water %d against %d (%.2f), of both %.2f of the fewest possible; nudges a week median %.1f mean %.2f, in heat waves %.1f\n",
+			name, len(s.dry), mean(s.dry), quantile(s.dry, 0.99), s.feed, s.feedBest, ratio(s.feed, s.feedBest),
+			s.water, s.waterBest, ratio(s.water, s.waterBest), ratio(s.feed+s.water, s.fewest), median(s.weeks), meanInt(s.weeks), median(s.hotWeeks))
 	}
 	for _, tape := range []string{"scale", "checked", "tape"} {
-		fmt.Fprintf(&b, "butcher date, %s:", tape)
+		fmt.Fprintf(&b, "days off, %s:", tape)
 		for _, ahead := range horizons {
-			var es []float64
-			for _, r := range rs {
-				if e, ok := r.errors[ahead]; ok && r.tape() == tape {
-					es = append(es, e)
-				}
-			}
-			fmt.Fprintf(&b, "  %d days ahead %.1f (%d)", ahead, mean(es), len(es))
+			errors := daysOff(rs, ahead, func(r *result) bool { return r.tape() == tape })
+			fmt.Fprintf(&b, "  %d days ahead %.1f (of %d)", ahead, mean(errors), len(errors))
 		}
 		fmt.Fprintln(&b)
 	}

@@ -16,6 +16,8 @@ type result struct {
 	days          int
 	feed, water   dryness
 	refills, best int // days of filling, and of the clairvoyant's
+	feedDays      int // of refills, those with feed
+	feedBest      int // of best, likewise
 	fewest        int // of a clairvoyant who fills to the brim
 	weeks         []int
 	hotWeeks      []int
@@ -33,7 +35,8 @@ func tally(s *setting, pushes []bot.Push) *result {
 	k, f := s.keeper, s.farm
 	r := &result{setting: s, feed: f.feed, water: f.water, errors: map[int]float64{}}
 	r.days = int(k.slot - f.herd.from)
-	r.refills = countDays(k.fills.feed) + countDays(k.fills.water)
+	r.feedDays = countDays(k.fills.feed)
+	r.refills = r.feedDays + countDays(k.fills.water)
 	r.clairvoyant()
 	r.nudges(pushes)
 	for _, ahead := range horizons {
@@ -94,7 +97,8 @@ func (r *result) clairvoyant() {
 		barrels += v.holds
 	}
 	w := water.days(barrels-water.sum(first, visits[0]), barrels, nil)
-	r.best = feed.days(start, holds, pour) + w
+	r.feedBest = feed.days(start, holds, pour)
+	r.best = r.feedBest + w
 	r.fewest = feed.days(start, holds, nil) + w
 }
 
