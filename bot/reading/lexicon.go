@@ -88,6 +88,7 @@ func buildLexicon() *lexicon {
 		l.plain[w] = true
 	}
 	l.index()
+	l.clipped = clippedWords(l)
 	return l
 }
 
