@@ -12,6 +12,7 @@ const (
 	ReasonWormSurvival    = "worm_survival"            // years that the hardiest eggs last
 	ReasonOutgrownNipple  = "outgrown_nipple"          // day; height, cm; weight of the lightest pig
 	ReasonOutgrownShelter = "outgrown_shelter"         // day; square metres a pig from there on; weight
+	ReasonOutgrownShade   = "outgrown_shade"           // day; square metres a pig from there on; weight
 	ReasonOutgrownStrand  = "outgrown_strand"          // day from which the lowest strand may go; its height, cm
 )
 
@@ -21,6 +22,6 @@ func LandReasonCodes() []string {
 	return []string{
 		ReasonNitrogenFed, ReasonNitrogenKept, ReasonNitrogenAssumed, ReasonNitrogenCeiling,
 		ReasonWormSoil, ReasonWormSoilCold, ReasonWormSurvival,
-		ReasonOutgrownNipple, ReasonOutgrownShelter, ReasonOutgrownStrand,
+		ReasonOutgrownNipple, ReasonOutgrownShelter, ReasonOutgrownShade, ReasonOutgrownStrand,
 	}
 }

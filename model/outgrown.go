@@ -119,6 +119,11 @@ func (h *Herd) outgrown(light PigWeight, meanKg float64, today Day) ([]Outgrown,
 			return nil, err
 		}
 	}
+	if meanKg < shadeSmallKg && shadeSmallKg < h.TargetKg {
+		if err := add(ReasonOutgrownShade, shadeSmallKg, shadeM2, SquareMetres, false); err != nil {
+			return nil, err
+		}
+	}
 	if light.WeightKg.Mid < smallPigKg && smallPigKg < h.TargetKg {
 		if err := add(ReasonOutgrownStrand, smallPigKg, 15, Centimetres, true); err != nil {
 			return nil, err

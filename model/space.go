@@ -12,6 +12,10 @@ type Space struct {
 	ShadeM2         float64 // Midwest Plan Service, from memory
 }
 
+// shadeSmallKg is the weight from which a pig wants more shade: 100 lb, Midwest
+// Plan Service, from memory.
+const shadeSmallKg = 45.4
+
 // spaceStep is floor up to a weight.
 type spaceStep struct{ toKg, m2 float64 }
 
@@ -20,7 +24,7 @@ var (
 	organicIndoorM2 = []spaceStep{{50, 0.8}, {85, 1.1}, {110, 1.3}, {math.Inf(1), 1.5}}
 	organicRunM2    = []spaceStep{{50, 0.6}, {85, 0.8}, {110, 1.0}, {math.Inf(1), 1.2}}
 	shelterSteps    = []spaceStep{{shelterSmallKg, shelterSmallM2}, {math.Inf(1), shelterM2}}
-	shadeSteps      = []spaceStep{{45.4, 0.37}, {math.Inf(1), shadeM2}}
+	shadeSteps      = []spaceStep{{shadeSmallKg, 0.37}, {math.Inf(1), shadeM2}}
 )
 
 func upTo(steps []spaceStep, kg float64) float64 {

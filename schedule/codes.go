@@ -143,6 +143,14 @@ const (
 	// Too few drinkers for the pigs. Q: nipples there (Count); wanted (Count).
 	CodeCapacityNipples = "capacity_nipples"
 
+	// The pigs outgrow how something is set. On: the day. Q: height of the nipple
+	// (Centimetres); weight of the lightest pig then (Kilograms).
+	CodeOutgrownNipple = "outgrown_nipple"
+	// The same of shelter and shade. Q: for all pigs; a pig (SquareMetres); mean
+	// weight then (Kilograms).
+	CodeOutgrownShelter = "outgrown_shelter"
+	CodeOutgrownShade   = "outgrown_shade"
+
 	// About "alarm". A reported emergency that was not called over. Names: the
 	// pigs (may be empty). At: when it was reported. Q: which telling this is
 	// (Count, from 1).
@@ -236,6 +244,7 @@ var Codes = []string{
 	CodeColdNight, CodeColdFreeze,
 	CodeRationShort, CodeRationRich, CodeStockShort, CodeStockEve,
 	CodeOwnReminder, CodeCapacityFeed, CodeCapacityNipples,
+	CodeOutgrownNipple, CodeOutgrownShelter, CodeOutgrownShade,
 	CodeAlarmOut, CodeAlarmDown, CodeAlarmNoWater, CodeAlarmNoFeed, CodeAlarmFence, CodeAlarmFenceLow,
 	CodeSeasonOver,
 	CodeCheckSilence, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone,

@@ -22,6 +22,11 @@ type fake struct {
 	oddWater                        []model.OddWater
 	stalls                          []model.GrowthStall
 	fills                           []model.FeedFill
+	ahead                           []model.Outgrown
+}
+
+func (f fake) Adequacy(model.Day) (model.Adequacy, error) {
+	return model.Adequacy{Ahead: f.ahead}, nil
 }
 
 func (f fake) FeedFills() []model.FeedFill       { return f.fills }

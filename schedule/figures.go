@@ -26,6 +26,7 @@ type figures interface {
 	Target(targetKg float64, today model.Day) (model.TargetFigure, error)
 	MeanWeight(pigs []*model.Animal, on model.Day) (model.PigWeight, error)
 	RationCheck(on model.Day) (model.Ration, error)
+	Adequacy(today model.Day) (model.Adequacy, error)
 	FeedFills() []model.FeedFill
 	OddFeed() []model.OddFeed
 	OddWater() []model.OddWater

@@ -10,9 +10,10 @@ import (
 const capacityAhead = 3
 
 // capacityVisit says once, three weeks ahead, that the feeders will no longer
-// hold the feed between two visits, and once that there are too few drinkers.
+// hold the feed between two visits, that there are too few drinkers, and what the
+// pigs outgrow before the next visit.
 func capacityVisit(v *view) []need {
-	return append(v.feederTooSmall(), v.nipplesTooFew()...)
+	return append(append(v.feederTooSmall(), v.nipplesTooFew()...), v.outgrown()...)
 }
 
 func (v *view) feederTooSmall() []need {

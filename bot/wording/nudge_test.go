@@ -156,6 +156,18 @@ var lines = []struct {
 		schedule.Line{Code: schedule.CodeMissedFeed, Names: []string{"north"}, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(130 * lb), wording.Kg(155 * lb)}},
 		"Feed in north, Sat 11 Jul: 130 lb gone, I had said 155 lb.",
 	},
+	{
+		schedule.Line{Code: schedule.CodeOutgrownNipple, On: day("2026-07-16"), Q: []model.Quantity{{Value: 55, Unit: model.Centimetres}, wording.Kg(50)}},
+		"Nipples: raise to 21.5 in by Thu 16 Jul; the lightest weighs 110 lb then. About 2 in (5 cm) above its shoulder.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeOutgrownShelter, On: day("2026-07-16"), Q: []model.Quantity{{Value: 3.2, Unit: model.SquareMetres}, {Value: 0.8, Unit: model.SquareMetres}, wording.Kg(50)}},
+		"Shelter: 34 sq ft of bedding for all by Thu 16 Jul, 9 sq ft a pig; they weigh 110 lb then.",
+	},
+	{
+		schedule.Line{Code: schedule.CodeOutgrownShade, On: day("2026-07-16"), Q: []model.Quantity{{Value: 2.24, Unit: model.SquareMetres}, {Value: 0.56, Unit: model.SquareMetres}, wording.Kg(45.4)}},
+		"Shade: 24 sq ft for all by Thu 16 Jul, 6 sq ft a pig; they weigh 100 lb then.",
+	},
 	{schedule.Line{Code: schedule.CodeCheckGone, On: day("2026-07-10")}, "Did the pigs go Fri 10 Jul? Text it, as in: loaded 4."},
 	{schedule.Line{Code: schedule.CodeKeepAsking, Names: []string{"weigh"}}, "Weighing: passed over three times. Keep, monthly, or stop?"},
 	{schedule.Line{Code: schedule.CodeCatchUpDown, At: at("2026-07-10", 8), On: day("2026-07-11"), Q: []model.Quantity{{Value: 26, Unit: model.Ratio}}}, "I was off from Fri 10 Jul 8 am, 26 hours. Texts sent meanwhile may be lost: what is missing?"},

@@ -70,6 +70,10 @@ var lineSentences = catalogue{
 	"capacity_feed":    "From {on} full feeders ({q0:feed}) hold less than the {q1:feed} between two visits. Add one or fill between.",
 	"capacity_nipples": "Drinkers: {q0} there, {q1} wanted. Add one before it gets hot.",
 
+	"outgrown_nipple":  "Nipples: raise to {q0} by {on:near}; the lightest weighs {q1} then. About 2 in (5 cm) above its shoulder.",
+	"outgrown_shelter": "Shelter: {q0} of bedding for all by {on:near}, {q1} a pig; they weigh {q2} then.",
+	"outgrown_shade":   "Shade: {q0} for all by {on:near}, {q1} a pig; they weigh {q2} then.",
+
 	"alarm_out":       "Pigs out[: {n}], reported {at}, not called in. Counted? Text: pigs in.",
 	"alarm_down":      "Pig down[: {n}], reported {at}. Vet called? Text how it is.",
 	"alarm_no_water":  "No water reported {at}, no fill since. If long dry or any pig staggers: vet before water.",

@@ -92,6 +92,7 @@ var reasonSentences = catalogue{
 	"worm_survival":            "Most eggs die in a summer, the hardiest last {q0|year|years}: a rest cures grass, not worms.",
 	"outgrown_nipple":          "About {on} the lightest weighs {q1}: nipples to {q0}, about 2 in (5 cm) above its shoulder.",
 	"outgrown_shelter":         "About {on} they weigh {q1}: shelter {q0} a pig from then on.",
+	"outgrown_shade":           "About {on} they weigh {q1}: shade {q0} a pig from then on (Midwest Plan Service, from memory).",
 	"outgrown_strand":          "About {on} the lightest weighs {q1}: the strand at {q0} may go.",
 
 	// Up to the butcher.
