@@ -46,7 +46,7 @@ func (r *reader) fillSick(s span) {
 	if !sel.any && r.alive == 1 {
 		sel = selection{pigs: []int16{0}, any: true}
 	}
-	if well && !r.ailing(sel) && !r.endsSymptom(s) {
+	if well && !r.ailing(sel) && !r.endsSymptom(s) && !r.quoteHas(s, "fine again", "ok again", "okay again") {
 		r.useAll(s) // nothing was said to ail them
 		return
 	}
