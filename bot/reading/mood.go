@@ -96,9 +96,11 @@ func (r *reader) toldBefore(k int, s span) bool {
 }
 
 // household are those who do the chores too.
-var household = map[string]bool{"wife": true, "my wife": true, "husband": true, "my husband": true, "kids": true, "the kids": true, "kid": true, "my son": true, "my daughter": true,
+var household = map[string]bool{
+	"wife": true, "my wife": true, "husband": true, "my husband": true, "kids": true, "the kids": true, "kid": true, "my son": true, "my daughter": true,
 	"son": true, "daughter": true, "mom": true, "mum": true, "dad": true, "mother": true, "father": true, "grandma": true, "hubby": true, "missus": true, "the wife": true, "the boys": true, "the girls": true,
-	"the boy": true, "the girl": true, "sitter": true, "the sitter": true, "pig sitter": true, "hired hand": true, "the kid": true, "my boy": true, "my girl": true, "my mom": true, "my dad": true, "esposo": true, "esposa": true, "my partner": true, "partner": true}
+	"the boy": true, "the girl": true, "sitter": true, "the sitter": true, "pig sitter": true, "hired hand": true, "the kid": true, "my boy": true, "my girl": true, "my mom": true, "my dad": true, "esposo": true, "esposa": true, "my partner": true, "partner": true,
+}
 
 // householdDid says that one of the house did what is told: "my wife topped off
 // the wallow".
