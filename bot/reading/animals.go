@@ -166,6 +166,7 @@ func (r *reader) selectPigs(i, j int) selection {
 	if len(s.pigs) > 0 || s.stray {
 		s.lost = s.stray
 	}
+	r.countsUsed(i, j, &s)
 	if !s.all && len(s.pigs) > 0 && r.unnamed(s.pigs) {
 		s.all = true
 	}
