@@ -13,6 +13,9 @@ var outgrowing = map[string]struct {
 	model.ReasonOutgrownShade:   {CodeOutgrownShade, "capacity:shade", true},
 }
 
+// outgrownFrom is how many days after the pigs came things are still set for them.
+const outgrownFrom = 14
+
 // outgrown says once what the pigs outgrow before the next visit, or have since
 // the one before, a weighing having shown it.
 func (v *view) outgrown() []need {
@@ -26,6 +29,9 @@ func (v *view) outgrown() []need {
 	for _, o := range a.Ahead {
 		what, ok := outgrowing[o.Code]
 		if !ok || o.Days.Mid > model.DayOf(v.next.In(v.loc)) || what.topic == "capacity:height" && len(v.h.Barrels) == 0 {
+			continue
+		}
+		if o.Days.Mid < model.DayOf(v.seasonStart().In(v.loc))+outgrownFrom { // they were set for these pigs
 			continue
 		}
 		tok := token(what.topic, int(o.FromKg+0.5))

@@ -162,11 +162,11 @@ var lines = []struct {
 	},
 	{
 		schedule.Line{Code: schedule.CodeOutgrownShelter, On: day("2026-07-16"), Q: []model.Quantity{{Value: 3.2, Unit: model.SquareMetres}, {Value: 0.8, Unit: model.SquareMetres}, wording.Kg(50)}},
-		"Shelter: 34 sq ft of bedding for all by Thu 16 Jul, 9 sq ft a pig; they weigh 110 lb then.",
+		"Shelter: 34 sq ft of bedding for all by Thu 16 Jul; they weigh 110 lb then.",
 	},
 	{
 		schedule.Line{Code: schedule.CodeOutgrownShade, On: day("2026-07-16"), Q: []model.Quantity{{Value: 2.24, Unit: model.SquareMetres}, {Value: 0.56, Unit: model.SquareMetres}, wording.Kg(45.4)}},
-		"Shade: 24 sq ft for all by Thu 16 Jul, 6 sq ft a pig; they weigh 100 lb then.",
+		"Shade: 24 sq ft for all by Thu 16 Jul; they weigh 100 lb then.",
 	},
 	{schedule.Line{Code: schedule.CodeCheckGone, On: day("2026-07-10")}, "Did the pigs go Fri 10 Jul? Text it, as in: loaded 4."},
 	{schedule.Line{Code: schedule.CodeKeepAsking, Names: []string{"weigh"}}, "Weighing: passed over three times. Keep, monthly, or stop?"},

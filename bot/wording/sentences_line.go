@@ -71,8 +71,8 @@ var lineSentences = catalogue{
 	"capacity_nipples": "Drinkers: {q0} there, {q1} wanted. Add one before it gets hot.",
 
 	"outgrown_nipple":  "Nipples: raise to {q0} by {on:near}; the lightest weighs {q1} then. About 2 in (5 cm) above its shoulder.",
-	"outgrown_shelter": "Shelter: {q0} of bedding for all by {on:near}, {q1} a pig; they weigh {q2} then.",
-	"outgrown_shade":   "Shade: {q0} for all by {on:near}, {q1} a pig; they weigh {q2} then.",
+	"outgrown_shelter": "Shelter: {q0} of bedding for all by {on:near}; they weigh {q2} then.",
+	"outgrown_shade":   "Shade: {q0} for all by {on:near}; they weigh {q2} then.",
 
 	"alarm_out":       "Pigs out[: {n}], reported {at}, not called in. Counted? Text: pigs in.",
 	"alarm_down":      "Pig down[: {n}], reported {at}. Vet called? Text how it is.",
