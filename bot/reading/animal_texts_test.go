@@ -45,7 +45,7 @@ the vet came out for bram, gave him penicillin, 10 days => treat animals=Bram pr
 dot 180, plum ditto => weigh animals=Dot weight_kg=81.65; weigh animals=Plum weight_kg=81.65
 bram 190 (up 9 from last week) => weigh animals=Bram weight_kg=86.18
 moss has put on 12 and is now at 190 => weigh animals=Moss weight_kg=86.18
-Brim 190 lbs => weigh animals=Bram weight_kg=86.18
+Pluma 180 lbs => weigh animals=Plum weight_kg=81.65
 plus 190 lbs => none
 all between 180 and 190 => weigh animals=all weight_kg=83.91
 one of the pigs weighs 184 => clarify about=weigh
