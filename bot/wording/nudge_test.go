@@ -81,6 +81,7 @@ var lines = []struct {
 	{schedule.Line{Code: schedule.CodeWallowVisit, On: day("2026-07-14")}, "Wallow: dry from Tue 14 Jul. Top up."},
 	{schedule.Line{Code: schedule.CodeWallowHeat, On: day("2026-07-14"), Q: []model.Quantity{celsius(35)}}, "Wallow: dry or nearly so, and 95 °F on Tue 14 Jul. Fill it."},
 	{schedule.Line{Code: schedule.CodeLevelStanding, Names: []string{"north"}, Q: []model.Quantity{wording.Days(12)}}, "Feed in north: nothing poured for 12 days. Knock and level it so that it does not bridge."},
+	{schedule.Line{Code: schedule.CodeLevelMidweek, Names: []string{"north", "south"}}, "Level the feed in north and south: knock it, look that it falls."},
 	{schedule.Line{Code: schedule.CodeLevelBridged, Names: []string{"north"}, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(90 * lb), wording.Kg(30 * lb)}}, "Feed in north: 90 lb seen Sat 11 Jul, 30 lb expected. Knock it: bridged or shut too far?"},
 	{schedule.Line{Code: schedule.CodeWormDue, On: day("2026-07-18")}, "Worming due Sat 18 Jul. Dung test first, or by the label; then text product and withdrawal days."},
 	{schedule.Line{Code: schedule.CodeWormDue, Names: []string{"Fern"}, On: day("2026-07-04")}, "Worming due since Sat 4 Jul: Fern. Dung test first, or by the label; then text product and withdrawal days."},
@@ -158,7 +159,7 @@ var lines = []struct {
 	},
 	{
 		schedule.Line{Code: schedule.CodeOutgrownNipple, On: day("2026-07-16"), Q: []model.Quantity{{Value: 55, Unit: model.Centimetres}, wording.Kg(50)}},
-		"Nipples: raise to 21.5 in by Thu 16 Jul; the lightest weighs 110 lb then. About 2 in (5 cm) above its shoulder.",
+		"Nipples: raise to 21.5 in by Thu 16 Jul; the lightest weighs 110 lb then. About 2 in above its shoulder.",
 	},
 	{
 		schedule.Line{Code: schedule.CodeOutgrownShelter, On: day("2026-07-16"), Q: []model.Quantity{{Value: 3.2, Unit: model.SquareMetres}, {Value: 0.8, Unit: model.SquareMetres}, wording.Kg(50)}},

@@ -30,6 +30,7 @@ var lineSentences = catalogue{
 	"wallow_heat":  "Wallow: dry or nearly so, and {q0} on {on:near}. Fill it[, about {?q1}].",
 
 	"level_standing": "Feed in {n}: nothing poured for {q0}. Knock and level it so that it does not bridge.",
+	"level_midweek":  "Level the feed in {n}: knock it, look that it falls.",
 	"level_bridged":  "Feed in {n}: {q0:feed} seen {on}, {q1:feed} expected. Knock it: bridged or shut too far?",
 
 	"worm_due":       "Worming due {on:near}[: {n}]. Dung test first, or by the label; then text product and withdrawal days.",
@@ -70,9 +71,10 @@ var lineSentences = catalogue{
 	"capacity_feed":    "From {on} full feeders ({q0:feed}) hold less than the {q1:feed} between two visits. Add one or fill between.",
 	"capacity_nipples": "Drinkers: {q0} there, {q1} wanted. Add one before it gets hot.",
 
-	"outgrown_nipple":  "Nipples: raise to {q0} by {on:near}; the lightest weighs {q1} then. About 2 in (5 cm) above its shoulder.",
-	"outgrown_shelter": "Shelter: {q0} of bedding for all by {on:near}; they weigh {q2} then.",
-	"outgrown_shade":   "Shade: {q0} for all by {on:near}; they weigh {q2} then.",
+	"outgrown_nipple":        "Nipples: raise to {q0} by {on:near}; the lightest weighs {q1} then. About 2 in above its shoulder.",
+	"outgrown_nipple_metric": "Nipples: raise to {q0} by {on:near}; the lightest weighs {q1} then. About 5 cm above its shoulder.",
+	"outgrown_shelter":       "Shelter: {q0} of bedding for all by {on:near}; they weigh {q2} then.",
+	"outgrown_shade":         "Shade: {q0} for all by {on:near}; they weigh {q2} then.",
 
 	"alarm_out":       "Pigs out[: {n}], reported {at}, not called in. Counted? Text: pigs in.",
 	"alarm_down":      "Pig down[: {n}], reported {at}. Vet called? Text how it is.",
