@@ -55,6 +55,8 @@ func (h *Herd) apply(s Setting, r Record) {
 		h.setQuiet(s.List)
 	case SetMute:
 		h.Muted[s.Text] = true
+	case SetLevel:
+		h.LevelMidweek = s.Text == LevelMidweek
 	case SetPlace:
 		h.Place = nil
 		if p, err := ParsePlace(s.Text); err == nil {

@@ -20,7 +20,11 @@ const (
 	SetSize     = "size" // of a bag, bucket, scoop or batch
 	SetSkipped  = "skipped"
 	SetPlace    = "place" // Text: a Place, or empty to take it back
+	SetLevel    = "level" // Text: LevelMidweek, or empty to take it back
 )
+
+// LevelMidweek asks for a word on levelling the feed between two rounds.
+const LevelMidweek = "midweek"
 
 // Units of the person.
 const (

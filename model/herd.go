@@ -19,6 +19,7 @@ type Herd struct {
 	TargetStated bool
 	Chore        ChoreRhythm
 	Quiet        QuietHours
+	LevelMidweek bool               // the person wants to be told to level the feed between two rounds
 	Muted        map[string]bool    // topics of nudges the person stopped
 	Sizes        map[string]float64 // kg that one bag, sack, bucket, scoop or batch holds
 	Skipped      map[string]bool    // set-up questions passed over

@@ -58,6 +58,9 @@ const (
 	// that it does not bridge or go stale. Names: the feeders. Q: days since the
 	// latest pour.
 	CodeLevelStanding = "level_standing"
+	// Half way between two rounds, for who asked to be told: level the feed. Names:
+	// the feeders.
+	CodeLevelMidweek = "level_midweek"
 	// A feeder was seen fuller than the pigs' appetite explains: it may be
 	// bridged or shut too far. Names: the feeder. On: the day it was seen. Q:
 	// kilograms seen; kilograms expected.
@@ -236,7 +239,7 @@ var Codes = []string{
 	CodeRefillVisit, CodeRefillBrim, CodeRefillMidweek, CodeRefillMidweekBrim, CodeRefillOut,
 	CodeWaterVisit, CodeWaterBrim, CodeWaterMidweek, CodeWaterOut, CodeWaterSeenEmpty,
 	CodeWallowVisit, CodeWallowHeat,
-	CodeLevelStanding, CodeLevelBridged,
+	CodeLevelStanding, CodeLevelMidweek, CodeLevelBridged,
 	CodeWormDue, CodeWormBlocked, CodeMoveDue, CodeWeighDue,
 	CodeBookBy, CodeBookAhead, CodeBookEve,
 	CodeWithdrawalConflict, CodeWithdrawalUnknown,

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -50,4 +51,16 @@ func TestFeederSeenTooFullMayBeBridged(t *testing.T) {
 			}
 		})
 	}
+}
+
+func TestLevelMidweekForWhoAsked(t *testing.T) {
+	l := newHerd(t, "America/Chicago").add("2026-05-04 09:00", model.Setting{Key: model.SetLevel, Text: model.LevelMidweek}).
+		add("2026-05-18 09:00", model.Refill{FeedKg: model.Float(20)})
+	var got []string
+	for _, s := range texts(l.walk("2026-05-09 08:00", "2026-05-31 08:00", with(calm()))) {
+		if strings.Contains(s, CodeLevelMidweek) {
+			got = append(got, s)
+		}
+	}
+	require.Equal(t, []string{"Tue 2026-05-12 19:00 off-day routine level_midweek", "Tue 2026-05-26 19:00 off-day routine level_midweek"}, got)
 }

@@ -52,7 +52,7 @@ const (
 // clearly fuller than the pigs' appetite explains: the feed may be bridged, or
 // the feeder shut too far (common practice, no source).
 func levelBetween(v *view) []need {
-	var out []need
+	out := v.levelMidweek()
 	seen := map[string]bool{}
 	for i := len(v.h.FeedLevels) - 1; i >= 0; i-- {
 		s := v.h.FeedLevels[i]

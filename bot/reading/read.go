@@ -19,6 +19,9 @@ func (r *reader) run() Reading {
 	if strings.TrimSpace(r.text) == "" {
 		return r.just(None{Reason: NoneEmpty})
 	}
+	if got, ok := r.levelMidweek(); ok {
+		return got
+	}
 	if got, ok := r.place(); ok {
 		return got
 	}

@@ -34,6 +34,11 @@ func (v Voice) echoSetting(s model.Setting) string {
 		return "no more nudges: " + About(s.Text)
 	case model.SetSkipped:
 		return "skipped: " + s.Text
+	case model.SetLevel:
+		if s.Text == "" {
+			return "no levelling midweek"
+		}
+		return "level the feed midweek"
 	case model.SetPlace:
 		if s.Text == "" {
 			return "location off"
