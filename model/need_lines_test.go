@@ -9,9 +9,15 @@ import (
 
 func TestTHIReachedC(t *testing.T) {
 	for _, c := range []struct{ thi, rh, wantC float64 }{ // computed from the form of THI; the class limits of the index
-		{AlertTHI, 30, 29.8}, {DangerTHI, 30, 33.4}, {EmergencyTHI, 30, 37.9},
-		{AlertTHI, 50, 27.5}, {DangerTHI, 50, 30.5}, {EmergencyTHI, 50, 34.4},
-		{AlertTHI, 90, 24.4}, {DangerTHI, 90, 26.8}, {EmergencyTHI, 90, 29.7},
+		{AlertTHI, 30, 29.8},
+		{DangerTHI, 30, 33.4},
+		{EmergencyTHI, 30, 37.9},
+		{AlertTHI, 50, 27.5},
+		{DangerTHI, 50, 30.5},
+		{EmergencyTHI, 50, 34.4},
+		{AlertTHI, 90, 24.4},
+		{DangerTHI, 90, 26.8},
+		{EmergencyTHI, 90, 29.7},
 	} {
 		got, err := THIReachedC(c.thi, c.rh)
 		require.NoError(t, err)
