@@ -78,7 +78,7 @@ func (r *reader) readItems() {
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()
-	spans := r.sameAgain(r.verbsForward(r.waterItself(r.joinArrivals(r.cut()))))
+	spans := r.namesAhead(r.sameAgain(r.verbsForward(r.waterItself(r.joinArrivals(r.cut())))))
 	for n := range spans {
 		s := spans[n]
 		if s.i >= s.j {

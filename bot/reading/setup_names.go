@@ -175,3 +175,28 @@ func itoa(n int) string {
 	}
 	return string(rune('0' + n))
 }
+
+// namesAhead gives a thing that is set up the name before its word, where the
+// cut left that to the clause before: "55 gal, red | hopper 300 lb".
+func (r *reader) namesAhead(spans []span) []span {
+	kinds := map[frame]thingKind{fSetFeeder: feederKind, fSetBarrel: barrelKind, fSetPen: penKind}
+	for n := 1; n < len(spans); n++ {
+		a, b := &spans[n-1], &spans[n]
+		kind, sets := kinds[b.frame]
+		if !sets || a.i >= a.j || b.i >= b.j {
+			continue
+		}
+		if it := &r.items[b.i]; it.kind != itWord || !it.isAny(kind.generic) || it.gap != gapNone {
+			continue
+		}
+		t := a.j - 1
+		for t > a.i && r.items[t].gap == gapNone && r.nameLike(t) {
+			t--
+		}
+		if t == a.i || !r.nameLike(t) || r.items[t].gap < gapAnd {
+			continue
+		}
+		a.j, b.i = t, t
+	}
+	return spans
+}

@@ -32,6 +32,13 @@ func TestSetUpTexts(t *testing.T) {
 }
 
 const setUps = `
+# a name before its word, behind another thing
+| two barrels oak and shed 55 gal, red hopper 300 lb and gray 200 lb
+  settings key=barrel value={"capacity_l":208.2,"name":"oak"}
+  settings key=barrel value={"capacity_l":208.2,"name":"shed"}
+  settings key=feeder value={"capacity_kg":136.08,"name":"red hopper"}
+  settings key=feeder value={"capacity_kg":90.72,"name":"gray"}
+
 # all in one text, a pig named like a month
 | Herd is Larch Hollow, mountain time, US units.\nJune, Olga and Bert came April 25 at 50 lb, born Feb 21. June and Olga are gilts, Bert is a barrow.\nTwo more came today, Pip and Dill, 42 lb each.\nBig feeder holds 300 lb, little feeder holds 120 lb.\nTwo water barrels, 55 gal with 2 nipples each, called east and west.\nPens: Knoll 90x100 ft, Swale 80x120 ft, they are in Knoll.\nWallow is 6 by 8 ft, half a foot deep.\nTarget 260 lb. Chore day Sunday at 8 am. Quiet from 9 pm to 6 am.\nA batch is 75 lb corn, 22 lb soybean meal and 3 lb mineral.
   settings key=herd value=Larch Hollow
