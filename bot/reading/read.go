@@ -31,6 +31,7 @@ func (r *reader) run() Reading {
 	r.spellOut()
 	r.tagNames()
 	r.build()
+	r.vesselsOf()
 	if len(r.items) == 0 {
 		return r.just(None{Reason: NoneChatter})
 	}

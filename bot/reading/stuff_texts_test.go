@@ -7,6 +7,11 @@ import "testing"
 func TestStuff(t *testing.T) { guessTalks(t, stuff) }
 
 const stuff = `
+# so many vessels of a weight
+put in 2 bags of 60 => refill feed_kg=54.43 feeder=feeder
+3 buckets at 22 lb in the feeder => refill feed_kg=29.94 feeder=feeder
+feeder holds 6 sacks of 60 lb => settings key=feeder value={"capacity_kg":163.29,"name":"feeder"}
+
 # a price by the bag, by the weight, or in all
 bought 20 bags corn at 9.50 => stock amount=190 count=20 feed_kg=453.59 ingredient=corn
 10 bags corn @ 9.50 => stock amount=95 count=10 feed_kg=226.8 ingredient=corn

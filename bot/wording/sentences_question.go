@@ -75,7 +75,7 @@ var choicePhrases = catalogue{
 	"just_now":       "just now",
 	"today":          "today",
 	"yesterday":      "yesterday",
-	"all":            "all pigs",
+	"all":            "all of them",
 	"all_pigs":       "all pigs",
 	"both":           "both",
 	"as_said":        "{q0:exact}[ by {q1:exact}] is right",
