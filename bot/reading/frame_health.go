@@ -205,7 +205,11 @@ func (r *reader) sickNote(s span, first, last int) string {
 	for k := from; k < to; k++ {
 		r.items[k].used = true
 	}
-	return strings.Trim(r.quote(from, to), " ,;.-")
+	note := strings.Trim(r.quote(from, to), " ,;.-")
+	for _, lead := range []string{" since", " from", " on", " for"} { // what led up to the day
+		note = strings.TrimSuffix(note, lead)
+	}
+	return note
 }
 
 // firstAny finds the first bare number, used or not; -1 if none.

@@ -42,6 +42,9 @@ func guessTalks(t *testing.T, talks string) {
 }
 
 const guesses = `
+# what leads up to a day is no sign of illness
+fern limping since yesterday => sick animals=Fern date=2026-07-17 note=limping
+
 # a booking put right stays near its day
 butcher sep 20, 4 pigs => booked count=4 date=2026-09-20
 actually the 21st => booked count=4 date=2026-09-21 replaces=true
