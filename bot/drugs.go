@@ -24,6 +24,12 @@ var (
 		"vaccine", "wormer", "dewormer", "painkiller", "painkillers", "penicillin", "steroid", "injected", "jabbed",
 		"dosed", "vaccinated", "medicine", "meds", "medication", "drug", "shots", "syringe",
 	}
+	// drugHanded are the words of drugGiven that speak of an animal and of no shop.
+	drugHanded = []string{
+		"gave", "given", "injected", "injecting", "jabbed", "dosed", "treated", "vaccinated", "drenched", "administered",
+	}
+	vetWords    = []string{"vet", "vets", "vet's", "veterinarian", "doctor", "doc"}
+	spanWords   = []string{"day", "days", "withdrawal", "withhold"}
 	drugEndings = []string{"cillin", "mycin", "micin", "cycline", "mectin", "dazole", "oxacin", "xicam", "profen", "sulfa", "misole"}
 	// undrugged are words of a text that tells nothing done: denied, planned,
 	// asked, or another's animals.
@@ -36,12 +42,15 @@ var (
 // drugUnclear reports whether the text speaks of a drug given and the reading
 // made neither a treatment nor a question of it.
 func drugUnclear(text string, r reading.Reading) bool {
+	bought := false
 	for _, e := range r.Entries {
 		switch a := e.Act.(type) {
 		case reading.Fact:
 			switch a.Kind() {
-			case "worm", "treat", "spend", "stock", "note", "remind":
+			case "worm", "treat", "note", "remind":
 				return false
+			case "spend", "stock": // of a shop, or of the vet's bill
+				bought = true
 			}
 		case reading.Clarify:
 			if a.About == "worm" || a.About == "treat" {
@@ -60,7 +69,10 @@ func drugUnclear(text string, r reading.Reading) bool {
 	drug := has(drugNouns) || slices.ContainsFunc(words, func(w string) bool {
 		return slices.ContainsFunc(drugEndings, func(end string) bool { return len(w) > len(end) && strings.HasSuffix(w, end) })
 	})
-	return drug && has(drugGiven) && !has(undrugged) && !strings.Contains(text, "?")
+	given := has(drugGiven) && !bought || has(drugHanded)
+	// What the vet gave with so many days to wait is a drug, whatever its name.
+	drug = drug || has(vetWords) && has(drugHanded) && has(spanWords)
+	return drug && given && !has(undrugged) && !strings.Contains(text, "?")
 }
 
 // guardDrugs adds the question to a reading that lost a drug.

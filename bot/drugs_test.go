@@ -23,6 +23,7 @@ func TestADrugNotUnderstoodIsNotClear(t *testing.T) {
 		"gave the sick one 5ml, 25 days",
 		"the limping one got a jab of longicillin",
 		"injected the red one",
+		"vet came, gave painstop, 12 days, bill 140",
 	} {
 		b := readyBook(t)
 		before := len(b.state(t).Treatments)
@@ -43,7 +44,7 @@ func TestNoDrugLeavesPigsClear(t *testing.T) {
 	b := readyBook(t)
 	for _, text := range []string{
 		"gave them a shot of water", "should I get them vaccinated?", "the neighbor gave his pigs an injection",
-		"didn't give the wormer", "spent 27 wormer", "got a new pen ready", "note: ask the vet about a vaccine",
+		"didn't give the wormer", "spent 27 wormer", "vet bill 140, got the medicine paid", "got a new pen ready", "note: ask the vet about a vaccine",
 	} {
 		b.message(t, bot.Message{ID: text, Text: text})
 	}

@@ -173,7 +173,7 @@ func (r *reader) oneOf(s span) bool {
 func (r *reader) getsUp(s span) bool {
 	for k := s.i; k < s.j; k++ {
 		switch r.items[k].s {
-		case "up again", "back up", "up and about", "on her feet", "on his feet", "on its feet", "standing again", "up and walking", "back on her feet", "back on his feet", "better", "fine again", "ok again", "okay again", "recovered", "walking again":
+		case "up again", "back up", "up and eating", "up and drinking", "up eating", "up and moving", "standing now", "standing and eating", "up and about", "on her feet", "on his feet", "on its feet", "standing again", "up and walking", "back on her feet", "back on his feet", "better", "fine again", "ok again", "okay again", "recovered", "walking again":
 			return true
 		}
 	}

@@ -243,6 +243,9 @@ func (r *reader) fillDo(s span) {
 		for _, w := range wishes {
 			for _, x := range split(w.words) {
 				if it.s == x {
+					if (w.what == "skip" || w.what == "cancel") && (k > 0 || s.j-s.i > 3) {
+						continue // "if i skip the 25th"
+					}
 					r.useAll(s)
 					r.emit(Do{What: w.what, Arg: strings.TrimSpace(r.quote(k+1, s.j))}, s)
 					return

@@ -42,6 +42,18 @@ func guessTalks(t *testing.T, talks string) {
 }
 
 const guesses = `
+# two weighings told the wrong way round change their pigs
+fern 25 girth, reed 26 girth => weigh animals=Fern girth_cm=63.5; weigh animals=Reed girth_cm=66.04
+swapped fern and reed, sorry => weigh animals=Fern girth_cm=66.04 replaces=true; weigh animals=Reed girth_cm=63.5 replaces=true
+mixed up tansy and wick => none
+
+# a pig that was down and stands
+wick is down => alarm animals=Wick what=down
+wick up and eating => alarm animals=Wick over=true what=down
+
+# to skip a day is not to skip a question
+will the feed last if i skip saturday => ask assume={"skip_days":7} topic=feed_left
+
 # what leads up to a day is no sign of illness
 fern limping since yesterday => sick animals=Fern date=2026-07-17 note=limping
 

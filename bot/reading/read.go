@@ -38,6 +38,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.answer(); ok {
 		return got
 	}
+	if got, ok := r.swap(); ok {
+		return got
+	}
 	if got, ok := r.correction(); ok {
 		return got
 	}
