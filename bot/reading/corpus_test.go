@@ -450,53 +450,31 @@ func report(t *testing.T, name string, all score, byVoice map[string]*score) {
 		100*float64(all.right)/float64(all.texts), 100*float64(all.asked)/float64(all.texts), 100*float64(all.wrongRecord)/float64(all.texts))
 }
 
-func TestTuningTexts(t *testing.T) {
-	all, byVoice := measure(t, "tuning.jsonl", os.Getenv("TEXTS") == "show")
-	report(t, "tuning", all, byVoice)
-	require.Greater(t, float64(all.right)/float64(all.texts), 0.96)
-	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.02)
+// corpusBounds are the sets of texts, of which testdata/texts/README.md tells,
+// each with the least share to be read exactly and the most to be recorded
+// wrongly. What is reached is held; a set's bounds are only ever raised.
+var corpusBounds = []struct {
+	name         string
+	exact, wrong float64
+	hidden       bool // its failures are shown to nobody
+}{
+	{"tuning", 0.96, 0.02, false},
+	{"second", 0.93, 0.03, false},
+	{"retired", 0.93, 0.04, false},
+	{"third", 0.92, 0.045, false},
+	{"fourth", 0.8, 0.08, false},
+	{"aside", 0.72, 0.145, true},
 }
 
-// TestSecondTexts measures the second set of texts to tune against, most of them
-// chatty, dictated, lists, or not in the writer's own language.
-func TestSecondTexts(t *testing.T) {
-	all, byVoice := measure(t, "second.jsonl", os.Getenv("TEXTS") == "show")
-	report(t, "second", all, byVoice)
-	require.Greater(t, float64(all.right)/float64(all.texts), 0.93)
-	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.03)
-}
-
-// TestRetiredTexts measures the texts that were once kept aside. Their total had
-// been looked at so often that they measured little any more; they are tuned to.
-func TestRetiredTexts(t *testing.T) {
-	all, byVoice := measure(t, "retired.jsonl", os.Getenv("TEXTS") == "show")
-	report(t, "retired", all, byVoice)
-	require.Greater(t, float64(all.right)/float64(all.texts), 0.93)
-	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.04)
-}
-
-// TestThirdTexts measures texts written without knowledge of the grammar, in the
-// same way as those kept aside, to tune against.
-func TestThirdTexts(t *testing.T) {
-	all, byVoice := measure(t, "third.jsonl", os.Getenv("TEXTS") == "show")
-	report(t, "third", all, byVoice)
-	require.Greater(t, float64(all.right)/float64(all.texts), 0.92)
-	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.045)
-}
-
-// TestFourthTexts measures texts written like those kept aside, opened to tune
-// against when the third set had been read.
-func TestFourthTexts(t *testing.T) {
-	all, byVoice := measure(t, "fourth.jsonl", os.Getenv("TEXTS") == "show")
-	report(t, "fourth", all, byVoice)
-	require.Greater(t, float64(all.right)/float64(all.texts), 0.8)
-	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.08)
-}
-
-// TestAsideTexts measures the texts kept aside. Nothing is tuned on them.
-func TestAsideTexts(t *testing.T) {
-	all, byVoice := measure(t, "aside.jsonl", false)
-	report(t, "aside", all, byVoice)
-	require.Greater(t, float64(all.right)/float64(all.texts), 0.72)
-	require.Less(t, float64(all.wrongRecord)/float64(all.texts), 0.145)
+// TestLabelledTexts measures the reading on each set; TEXTS=show prints what it
+// reads otherwise than labelled.
+func TestLabelledTexts(t *testing.T) {
+	for _, c := range corpusBounds {
+		t.Run(c.name, func(t *testing.T) {
+			all, byVoice := measure(t, c.name+".jsonl", os.Getenv("TEXTS") == "show" && !c.hidden)
+			report(t, c.name, all, byVoice)
+			require.Greater(t, float64(all.right)/float64(all.texts), c.exact)
+			require.Less(t, float64(all.wrongRecord)/float64(all.texts), c.wrong)
+		})
+	}
 }
