@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"time"
 )
 
 // Forecast is what a weather service expected of some days, as fetched at the
@@ -69,6 +70,10 @@ func (w *Weather) take(o Weather) {
 	}
 	w.Rained = w.Rained || o.Rained
 }
+
+// HighToldAt is when a person last told the high of the day on that day itself;
+// zero where none did.
+func (h *Herd) HighToldAt(on Day) time.Time { return h.highTold[on] }
 
 // WeatherOf is what is known of a day's weather: what was told, and for the
 // rest what was forecast. forecast says that its temperature is a forecast, of

@@ -65,7 +65,8 @@ type Herd struct {
 
 	First, Last time.Time // moments of the earliest and the latest record
 
-	forecasts map[Day]Weather // the latest word on each day
+	forecasts map[Day]Weather   // the latest word on each day
+	highTold  map[Day]time.Time // when a person told the day's high on the day
 
 	settled map[string]string // how each question was settled
 	retired []retiredFeeder   // feeders taken away
@@ -186,6 +187,7 @@ func newHerd() *Herd {
 		Skipped:   map[string]bool{},
 		Weathers:  map[Day]Weather{},
 		forecasts: map[Day]Weather{},
+		highTold:  map[Day]time.Time{},
 		settled:   map[string]string{},
 		figures:   &figures{},
 	}
@@ -415,6 +417,9 @@ func (h *Herd) addWeather(w Weather, r Record) {
 	have := h.Weathers[r.On]
 	have.take(w)
 	h.Weathers[r.On] = have
+	if w.HighC != nil && r.On == DayOf(r.At) {
+		h.highTold[r.On] = r.At
+	}
 }
 
 func (h *Herd) addBooking(b Booked, r Record) {

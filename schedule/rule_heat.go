@@ -11,6 +11,10 @@ import (
 // day's heat is told at once: before it nothing can be done.
 const heatFrom = 4 * 60
 
+// heatSaid is for how long the reply to who told the day's heat stands for a
+// nudge; then it comes, for the others of the household and for who forgot.
+const heatSaid = 2 * time.Hour
+
 // heatUntil is the hour until which a word on the day's heat is of use.
 const heatUntil = 17 * 60
 
@@ -96,6 +100,9 @@ func heatBetween(v *view) []need {
 		l.Earliest = v.morning(v.day)
 	default:
 		l.Earliest = v.day.At(heatFrom, v.loc)
+	}
+	if at := v.h.HighToldAt(v.day); !at.IsZero() { // the reply said what to do
+		l.Earliest = later(l.Earliest, at.Add(heatSaid))
 	}
 	return append(out, need{
 		Line: l, token: token(aboutHeat, v.day, string(h.Class)), breaks: l.Grade == Danger && !eve, quiet: 6 * time.Hour,

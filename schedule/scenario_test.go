@@ -132,9 +132,12 @@ func TestScenarios(t *testing.T) {
 		{"dangerous heat told for tomorrow", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatDanger} }, func(l *log) {
 			l.weather("2026-05-06 12:00", "2026-05-07", 33, 20)
 		}, []string{"Wed 2026-05-06 19:00 off-day danger heat_danger", "Thu 2026-05-07 07:00 off-day danger heat_danger", empty[0], empty[1]}},
-		{"dangerous heat told before dawn breaks the quiet hours", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatDanger} }, func(l *log) {
-			l.weather("2026-05-07 05:10", "2026-05-07", 33, 20)
+		{"dangerous heat forecast before dawn breaks the quiet hours", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatDanger} }, func(l *log) {
+			l.add("2026-05-07 05:10", model.Forecast{Days: []model.ForecastDay{{On: d("2026-05-07"), HighC: model.Float(33)}}})
 		}, []string{"Thu 2026-05-07 05:10 off-day danger heat_danger", empty[0], empty[1]}},
+		{"who told of dangerous heat was answered, and is told again later", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatDanger} }, func(l *log) {
+			l.weather("2026-05-07 05:10", "2026-05-07", 33, 20)
+		}, []string{"Thu 2026-05-07 07:10 off-day danger heat_danger", empty[0], empty[1]}},
 		{"heat told late in the evening waits for the day", func(f *fake) { f.heat = map[model.Day]model.HeatClass{d("2026-05-07"): model.HeatAlert} }, func(l *log) {
 			l.weather("2026-05-06 22:10", "2026-05-07", 33, 20)
 		}, []string{"Thu 2026-05-07 07:00 off-day welfare heat_alert", empty[0], empty[1]}},
