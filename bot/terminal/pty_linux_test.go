@@ -93,8 +93,8 @@ func TestAtATerminal(t *testing.T) {
 	require.Equal(t, before, after)
 
 	again := open(t, st, id, c)
+	from = len(seen.String()) // before it can write
 	go func() { ended <- again.Run(t.Context(), program, program) }()
-	from = len(seen.String())
 	sees(t, &seen, from, "> ")
 	typed(ctrlD)
 	require.NoError(t, <-ended)
