@@ -183,9 +183,7 @@ func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]P
 	for _, n := range due {
 		text, labels := v.Nudge(n)
 		out = append(out, Push{Nudge: n, At: now, Text: text, Buttons: rows(labels)})
-		e := t.note(n.Told())
-		e.Herd, e.SaidAt, e.Zone = id, now, now.Location().String()
-		if err := tx.Append(&e); err != nil {
+		if err := t.keep(tx, n.Told()); err != nil {
 			return nil, err
 		}
 		if err := t.putOdd(tx, v, n); err != nil {

@@ -32,9 +32,7 @@ func (t *talk) putOdd(tx *store.Tx, v wording.Voice, n schedule.Nudge) error {
 			return err
 		}
 		q.Of = l.Of
-		e := t.note(q)
-		e.Herd, e.SaidAt, e.Zone = t.s.Row.ID, t.now, t.now.Location().String()
-		if err := tx.Append(&e); err != nil {
+		if err := t.keep(tx, q); err != nil {
 			return err
 		}
 	}

@@ -113,6 +113,13 @@ func (t *talk) note(f model.Fact) store.Envelope {
 	return store.Envelope{On: model.DayOf(t.now), At: t.now, Judged: "certain", Fact: f}
 }
 
+// keep appends a record of the program's own that no message led to.
+func (t *talk) keep(tx *store.Tx, f model.Fact) error {
+	e := t.note(f)
+	e.Herd, e.SaidAt, e.Zone = t.s.Row.ID, t.now, t.now.Location().String()
+	return tx.Append(&e)
+}
+
 // takeBack undoes what the earlier version of an edited message recorded. It
 // reports true where there is nothing more to do: the text is the same.
 func (t *talk) takeBack() (bool, error) {

@@ -162,10 +162,7 @@ func (s *Sky) keep(ctx context.Context, id store.HerdID, place model.Place, days
 		if err := news.Check(); err != nil {
 			return err
 		}
-		t := talk{s: st, now: now}
-		e := t.note(news)
-		e.Herd, e.SaidAt, e.Zone = id, now, now.Location().String()
-		if err := tx.Append(&e); err != nil {
+		if err := (&talk{s: st, now: now}).keep(tx, news); err != nil {
 			return err
 		}
 		return tx.SetLookAgain(id, now)

@@ -29,9 +29,8 @@ func (d *Desk) Undelivered(tx *store.Tx, herd store.HerdID, key string, now time
 	if len(told) != 1 || s.voided[told[0].ID] {
 		return nil
 	}
-	e := (&talk{s: s, now: now.In(s.Zone)}).note(model.Void{Record: told[0].ID, Why: "undelivered"})
-	e.Herd, e.SaidAt, e.Zone = herd, e.At, e.At.Location().String()
-	if err := tx.Append(&e); err != nil {
+	t := talk{s: s, now: now.In(s.Zone)}
+	if err := t.keep(tx, model.Void{Record: told[0].ID, Why: "undelivered"}); err != nil {
 		return err
 	}
 	return tx.SetLookAgain(herd, now)
