@@ -42,13 +42,7 @@ func (r *reader) settleContainers() {
 // weight or in bags, nothing between: then it is feed, whatever the thing is
 // called, for water is told by volume.
 func (r *reader) toldByWeight(k int) bool {
-	i, j := k, k+1
-	for i > 0 && r.items[i].gap < gapAnd {
-		i--
-	}
-	for j < len(r.items) && r.items[j].gap < gapAnd {
-		j++
-	}
+	i, j := r.stretch(k)
 	weight := false
 	for n := i; n < j; n++ {
 		switch it := &r.items[n]; {

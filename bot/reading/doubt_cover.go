@@ -26,13 +26,7 @@ func (r *reader) uncovered(s span) bool {
 // besideUsed says that an amount, a name or a level that was used stands in the
 // same clause as item k, no "and" between.
 func (r *reader) besideUsed(k int) bool {
-	from, to := k, k+1
-	for from > 0 && r.items[from].gap < gapAnd {
-		from--
-	}
-	for to < len(r.items) && r.items[to].gap < gapAnd {
-		to++
-	}
+	from, to := r.stretch(k)
 	for n := from; n < to; n++ {
 		if it := &r.items[n]; it.used && (it.number() || it.kind == itDim || it.kind == itFrac || it.kind == itName || it.kind == itThing || it.isAny(setOf(sFull, sEmpty))) {
 			return true

@@ -273,13 +273,7 @@ func (r *reader) degreesToday(k int) (from, to int) {
 	if it.v < low || it.v > high {
 		return 0, 0
 	}
-	lo, hi := k, k+1
-	for lo > 0 && r.items[lo].gap < gapAnd {
-		lo--
-	}
-	for hi < len(r.items) && r.items[hi].gap < gapAnd {
-		hi++
-	}
+	lo, hi := r.stretch(k)
 	for n := lo; n < hi; n++ {
 		if x := &r.items[n]; x.pig >= 0 || x.kind == itThing || x.label || x.isAny(setOf(sFeeder, sFeed, sBarrel, sFill, sPour, sGirth, sTape, sWeigh, sWorm, sFence, sTarget, sPigs, sMixed, sPay)) {
 			return 0, 0
