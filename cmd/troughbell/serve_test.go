@@ -163,32 +163,39 @@ type lazy func() string
 
 func (l lazy) String() string { return l() }
 
-// texts lists what a person's messages were recorded as, message by message.
-func texts(t *testing.T, db string) map[string]int {
+// journal is the records of all herds in a database.
+func journal(t *testing.T, db string) (all []store.Envelope) {
 	t.Helper()
 	ctx := context.Background()
 	st, err := store.OpenReader(ctx, db)
 	require.NoError(t, err)
 	defer st.Close()
-	out := map[string]int{}
 	require.NoError(t, st.Read(ctx, func(tx *store.Tx) error {
 		herds, err := tx.Herds()
 		if err != nil {
 			return err
 		}
 		for _, h := range herds {
-			journal, err := tx.Journal(h.ID)
+			records, err := tx.Journal(h.ID)
 			if err != nil {
 				return err
 			}
-			for _, e := range journal {
-				if e.Fact.Kind() == "fence" || e.Fact.Kind() == "spend" {
-					out[e.Text]++
-				}
-			}
+			all = append(all, records...)
 		}
 		return nil
 	}))
+	return all
+}
+
+// texts lists what a person's messages were recorded as, message by message.
+func texts(t *testing.T, db string) map[string]int {
+	t.Helper()
+	out := map[string]int{}
+	for _, e := range journal(t, db) {
+		if e.Fact.Kind() == "fence" || e.Fact.Kind() == "spend" {
+			out[e.Text]++
+		}
+	}
 	return out
 }
 

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"context"
 	"fmt"
 	"net/http"
 	"net/http/httptest"
@@ -15,7 +14,6 @@ import (
 
 	"troughbell/bot/telegram/botapitest"
 	"troughbell/model"
-	"troughbell/store"
 )
 
 // hotDays is an answer of a weather service with three days of 38 °C.
@@ -69,29 +67,12 @@ func TestForecastReachesTheHerd(t *testing.T) {
 
 func forecasts(t *testing.T, db string) (n int) {
 	t.Helper()
-	ctx := context.Background()
-	st, err := store.OpenReader(ctx, db)
-	require.NoError(t, err)
-	defer st.Close()
-	require.NoError(t, st.Read(ctx, func(tx *store.Tx) error {
-		herds, err := tx.Herds()
-		if err != nil {
-			return err
+	for _, e := range journal(t, db) {
+		if f, ok := e.Fact.(model.Forecast); ok {
+			n++
+			require.Equal(t, 38.0, *f.Days[len(f.Days)-1].LowC)
 		}
-		for _, h := range herds {
-			journal, err := tx.Journal(h.ID)
-			if err != nil {
-				return err
-			}
-			for _, e := range journal {
-				if f, ok := e.Fact.(model.Forecast); ok {
-					n++
-					require.Equal(t, 38.0, *f.Days[len(f.Days)-1].LowC)
-				}
-			}
-		}
-		return nil
-	}))
+	}
 	return n
 }
 
