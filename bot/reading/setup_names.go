@@ -200,3 +200,18 @@ func (r *reader) namesAhead(spans []span) []span {
 	}
 	return spans
 }
+
+// weightBack gives pigs that came the weight of each, where the cut took it to the
+// feeder behind: "Fern and Bo, | 55 lb each, hopper 250 lb".
+func (r *reader) weightBack(spans []span) []span {
+	for n := 1; n < len(spans); n++ {
+		a, b := &spans[n-1], &spans[n]
+		if a.frame != fArrive || b.frame != fSetFeeder || b.i+2 >= b.j || a.i >= a.j {
+			continue
+		}
+		if r.items[b.i].qty(mass) && r.items[b.i+1].is(sEach) && r.items[b.i+1].gap == gapNone && r.items[b.i+2].gap >= gapAnd && r.firstQty(*a, mass) < 0 {
+			a.j, b.i = b.i+2, b.i+2
+		}
+	}
+	return spans
+}

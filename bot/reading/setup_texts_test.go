@@ -32,6 +32,11 @@ func TestSetUpTexts(t *testing.T) {
 }
 
 const setUps = `
+# the weight of each pig before a feeder
+| 3 pigs, Fern, Bo and Tess, 55 lb each, hopper 250 lb
+  arrive animals=Fern+Bo+Tess count=3 weight_kg=24.95
+  settings key=feeder value={"capacity_kg":113.4,"name":"hopper"}
+
 # a name before its word, behind another thing
 | two barrels oak and shed 55 gal, red hopper 300 lb and gray 200 lb
   settings key=barrel value={"capacity_l":208.2,"name":"oak"}
