@@ -128,12 +128,14 @@ type labelled struct {
 
 type labelledEntry = map[string]any
 
+// score counts texts: read exactly; asked about; from which something wrong was
+// recorded, a fact or a slot that the label does not have; and of which all that
+// was recorded is right but something more was said.
 type score struct {
-	texts, right, wrongRecord, asked int
+	texts, right, asked, wrongRecord, missed int
 }
 
-// measure reads a corpus and counts, by voice, the texts read exactly, and those
-// from which something wrong was recorded.
+// measure reads a corpus and counts, by voice, how its texts are read.
 func measure(t testing.TB, file string, verbose bool) (all score, byVoice map[string]*score) {
 	f, err := os.Open(filepath.Join(corpora, file))
 	require.NoError(t, err)
@@ -185,23 +187,28 @@ func measure(t testing.TB, file string, verbose bool) (all score, byVoice map[st
 		for _, also := range l.Also {
 			ok = ok || same(k.herd, read, also)
 		}
-		switch {
-		case ok:
-			v.right++
-			all.right++
-		case onlyAsked(read):
-			v.asked++
-			all.asked++
-		case records(read):
-			v.wrongRecord++
-			all.wrongRecord++
+		wrong := recordsOther(k.herd, read, l.Entries)
+		for _, also := range l.Also {
+			wrong = wrong && recordsOther(k.herd, read, also)
+		}
+		for _, s := range []*score{v, &all} {
+			switch {
+			case ok:
+				s.right++
+			case wrong:
+				s.wrongRecord++
+			case asks(read):
+				s.asked++
+			default:
+				s.missed++
+			}
 		}
 		if !ok && verbose {
 			want, err := json.Marshal(l.Entries)
 			require.NoError(t, err)
 			have, err := json.Marshal(read)
 			require.NoError(t, err)
-			t.Logf("\n%s %s %s: %q %v\n  want %s\n  have %s left %q", l.Herd, l.Now, l.Voice, l.Text, l.Before, want, have, got.Left)
+			t.Logf("\n%s %s %s %s: %q %v\n  want %s\n  have %s left %q", map[bool]string{true: "WRONG", false: "other"}[wrong], l.Herd, l.Now, l.Voice, l.Text, l.Before, want, have, got.Left)
 		}
 	}
 	require.NoError(t, in.Err())
@@ -220,7 +227,7 @@ func plainSlots(t testing.TB, es []reading.Entry) []map[string]any {
 	return out
 }
 
-func onlyAsked(es []map[string]any) bool {
+func asks(es []map[string]any) bool {
 	for _, e := range es {
 		if e["intent"] == "clarify" {
 			return true
@@ -229,13 +236,22 @@ func onlyAsked(es []map[string]any) bool {
 	return false
 }
 
-func records(es []map[string]any) bool {
-	for _, e := range es {
+// recordsOther says that something was recorded that the label does not have.
+func recordsOther(h *model.Herd, read, want []map[string]any) bool {
+	taken := make([]bool, len(want))
+next:
+	for _, e := range read {
 		switch e["intent"] {
 		case "none", "clarify", "ask", "help":
-		default:
-			return true
+			continue
 		}
+		for i, w := range want {
+			if !taken[i] && sameEntry(h, e, w) {
+				taken[i] = true
+				continue next
+			}
+		}
+		return true
 	}
 	return false
 }
@@ -444,11 +460,13 @@ func report(t *testing.T, name string, all score, byVoice map[string]*score) {
 	sort.Strings(voices)
 	for _, v := range voices {
 		s := byVoice[v]
-		t.Logf("%s %-16s %3d of %3d read exactly, %d asked, %d wrongly recorded", name, v, s.right, s.texts, s.asked, s.wrongRecord)
+		t.Logf("%s %-16s %3d of %3d read exactly, %d asked, %d missed a part, %d wrongly recorded", name, v, s.right, s.texts, s.asked, s.missed, s.wrongRecord)
 	}
-	t.Logf("%s: %d of %d (%.1f %%) read exactly, %.1f %% asked, %.1f %% wrongly recorded", name, all.right, all.texts,
-		100*float64(all.right)/float64(all.texts), 100*float64(all.asked)/float64(all.texts), 100*float64(all.wrongRecord)/float64(all.texts))
+	t.Logf("%s: %d of %d (%.1f %%) read exactly, %.1f %% asked, %.1f %% missed a part, %.1f %% wrongly recorded", name, all.right, all.texts,
+		share(all.right, all), share(all.asked, all), share(all.missed, all), share(all.wrongRecord, all))
 }
+
+func share(n int, all score) float64 { return 100 * float64(n) / float64(all.texts) }
 
 // corpusBounds are the sets of texts, of which testdata/texts/README.md tells,
 // each with the least share to be read exactly and the most to be recorded
