@@ -124,6 +124,7 @@ type labelled struct {
 	Also    [][]labelledEntry `json:"also"`
 	Before  []any             `json:"before"`
 	ReplyTo *int              `json:"reply_to"`
+	talk    *talk
 }
 
 type labelledEntry = map[string]any

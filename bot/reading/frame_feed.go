@@ -69,7 +69,7 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.whichFeeder(whole, c, nil)
 		return
 	}
-	if len(c.rivals) > 0 && len(names) == 1 && c.bare && c.vessels == 0 && r.rivalry(s, names[0], &c) {
+	if len(c.rivals) > 0 && c.amount != nil && len(names) == 1 && c.bare && c.vessels == 0 && r.rivalry(s, names[0], &c) {
 		return
 	}
 	if c.vessels > 0 {
