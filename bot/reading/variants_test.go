@@ -44,7 +44,7 @@ func seeds(t *testing.T) []*labelled {
 				herds[l.Herd] = play(t, l.Herd)
 			}
 			l.talk = herds[l.Herd]
-			if got := l.judge(t, l.Text, append([][]labelledEntry{l.Entries}, l.Also...)); got == readRight {
+			if got := l.judge(t, l.Text, l.labels()); got == readRight {
 				out = append(out, l)
 			}
 		}
@@ -97,27 +97,85 @@ func (l *labelled) tells() bool {
 		default:
 			return false
 		}
-		if d := e["date"]; d != nil && d != l.Now[:10] || e["replaces"] != nil {
+		if d := e["date"]; d != nil && d != l.Now[:10] || e["at"] != nil || e["replaces"] != nil {
 			return false
 		}
 	}
 	return len(strings.Fields(l.Text)) <= 12
 }
 
-// asOf is a label as it would be on another day.
-func (l *labelled) asOf(day string) []labelledEntry {
-	var out []labelledEntry
-	for _, e := range l.Entries {
-		c := labelledEntry{}
-		for k, v := range e {
-			c[k] = v
+// labels are what a text may mean.
+func (l *labelled) labels() [][]labelledEntry {
+	return append([][]labelledEntry{l.Entries}, l.Also...)
+}
+
+// together are the labels of two texts said in one breath on a day.
+func together(a, b *labelled, day string) [][]labelledEntry {
+	var out [][]labelledEntry
+	for _, x := range a.labels() {
+		for _, y := range b.labels() {
+			var both []labelledEntry
+			for _, e := range append(append([]labelledEntry(nil), x...), y...) {
+				c := labelledEntry{}
+				for k, v := range e {
+					c[k] = v
+				}
+				if c["date"] != nil {
+					c["date"] = day
+				}
+				both = append(both, c)
+			}
+			out = append(out, both)
 		}
-		if c["date"] != nil {
-			c["date"] = day
-		}
-		out = append(out, c)
 	}
 	return out
+}
+
+// subjects are what the facts of a label are about; two texts about the same
+// would not stand in one message.
+func (l *labelled) subjects() map[string]bool {
+	out := map[string]bool{}
+	for _, e := range l.Entries {
+		kind := fmt.Sprint(e["intent"])
+		switch kind {
+		case "feed_level", "mixed":
+			kind = "refill"
+		case "treat":
+			kind = "worm"
+		}
+		names, _ := e["animals"].([]any)
+		if len(names) == 0 {
+			names = []any{e["feeder"], e["barrel"], e["ingredient"], e["what"]}
+		}
+		for _, n := range names {
+			if n != nil {
+				out[fmt.Sprint(kind, n)] = true
+				if kind == "gone" {
+					out[fmt.Sprint("weigh", n)], out[fmt.Sprint("sick", n)] = true, true
+				}
+			}
+		}
+		if e["feeder"] == nil && e["barrel"] == nil && kind != "weigh" && kind != "sick" && kind != "gone" && kind != "worm" {
+			out[kind] = true
+		}
+	}
+	return out
+}
+
+// rival says that two texts are about one thing.
+func rival(a, b *labelled) bool {
+	x, y := a.subjects(), b.subjects()
+	for k := range x {
+		if y[k] {
+			return true
+		}
+		for n := range y { // "all barrels full" and "shed barrel full"
+			if (k == "water" || k == "refill") && strings.HasPrefix(n, k) || (n == "water" || n == "refill") && strings.HasPrefix(k, n) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 var (
@@ -134,7 +192,7 @@ type variant struct {
 
 func keepLabel(change func(string, *rand.Rand) string) func(*labelled, *rand.Rand, []*labelled) (string, [][]labelledEntry) {
 	return func(l *labelled, rnd *rand.Rand, _ []*labelled) (string, [][]labelledEntry) {
-		return change(l.Text, rnd), append([][]labelledEntry{l.Entries}, l.Also...)
+		return change(l.Text, rnd), l.labels()
 	}
 }
 
@@ -152,12 +210,12 @@ var variants = []variant{
 		}
 		for range 50 {
 			o := pool[rnd.IntN(len(pool))]
-			if o == l || o.Herd != l.Herd || !o.tells() {
+			if o == l || !o.tells() || rival(l, o) {
 				continue
 			}
 			joint := joints[rnd.IntN(len(joints))]
 			text := strings.TrimRight(l.Text, ". \n") + joint + o.Text
-			return text, [][]labelledEntry{append(l.asOf(l.Now[:10]), o.asOf(l.Now[:10])...)}
+			return text, together(l, o, l.Now[:10])
 		}
 		return "", nil
 	}},
