@@ -94,7 +94,7 @@ var subjects = []subject{
 	sub(AboutPigWorth, "cost", "so far, spent",
 		"can i pay, could i pay, should i pay, can we pay, is it worth paying, most i can pay, max i can pay, most for a",
 		"pig, pigs, weaner, weaners, piglet, piglets, feeder pig, shoat, shoats, hog"),
-	sub(AboutPigCost, "cost", "so far, spent",
+	sub(AboutPigCost, "cost", "so far, spent, take to",
 		"a pig, one pig, each pig, per pig, pigs, a hog",
 		"what does, how much does, how much do, what do, cost of raising, cost to raise, cost to keep, how much is, what would",
 		"cost, costs, to raise, to keep"),

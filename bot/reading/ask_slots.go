@@ -166,6 +166,8 @@ func (r *reader) askAssume(a *Ask, s span) {
 		switch {
 		case (it.is(sMore) || it.s == "more") && k > s.i && r.items[k-1].kind == itNum && !r.items[k-1].used && r.pigsNear(k, s) && what:
 			as.CountDelta = int(r.items[k-1].v)
+		case what && it.kind == itNum && r.herdOf(k, s) > 0 && r.addedPigs(k, s):
+			as.CountDelta = int(it.v)
 		case what && r.alive > 0 && r.herdOf(k, s) > 0 && r.herdOf(k, s) != r.alive && a.Topic != "plan":
 			as.CountDelta = r.herdOf(k, s) - r.alive
 		case it.s == "another" && what && r.pigsNear(k, s):
@@ -212,6 +214,18 @@ func (r *reader) askAssume(a *Ask, s span) {
 	}
 }
 
+// addedPigs says that the number at item k is of pigs to be added to the herd: "if
+// I add 2 pigs".
+func (r *reader) addedPigs(k int, s span) bool {
+	for n := max(s.i, k-2); n < k; n++ {
+		switch r.items[n].s {
+		case "add", "added", "adding", "take on", "throw in", "put in", "squeeze in":
+			return true
+		}
+	}
+	return false
+}
+
 // herdOf is the size of the herd that the number at item k supposes, 0 if none:
 // "if I only had 6 pigs".
 func (r *reader) herdOf(k int, s span) int {
@@ -221,7 +235,7 @@ func (r *reader) herdOf(k int, s span) int {
 	}
 	for n := max(s.i, k-4); n < k; n++ {
 		switch r.items[n].s {
-		case "had", "have", "i had", "we had", "if i had", "keep", "kept", "raise", "raised", "if we had", "only", "if i", "if we", "there were", "if there were", "what if i", "feeding", "with":
+		case "add", "added", "adding", "take on", "throw in", "put in", "squeeze in", "had", "have", "i had", "we had", "if i had", "keep", "kept", "raise", "raised", "if we had", "only", "if i", "if we", "there were", "if there were", "what if i", "feeding", "with":
 			return int(it.v)
 		}
 	}

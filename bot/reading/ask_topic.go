@@ -95,6 +95,12 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 			}
 		}
 	}
+	if named && r.has(s, sProduct) { // "when is the penicillin out of brick"
+		scores["withdrawal"] += 2
+	}
+	if named && r.starts(s, "how long") && s.j-s.i <= 4 && scores["weight"] <= 0.6 { // "how long for clover"
+		scores["butcher_date"] += 3
+	}
 	r.askedOfThings(s, scores)
 	if scores["target"] > 0 && (r.quoteHas(s, "what is", "what's", "whats") && !r.quoteHas(s, "date")) {
 		scores["target"] += 1.5

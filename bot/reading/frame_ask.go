@@ -51,6 +51,8 @@ func (r *reader) fillAsk(s span) {
 			a.Assume = &model.Assumption{}
 		}
 		a.Assume.TargetKg = &kg
+	case a.Topic == "target" && a.Assume != nil && a.Assume.TargetKg != nil:
+		a.Topic = "butcher_date" // "what if the target was 280"
 	case a.Topic == "" && a.Assume != nil:
 		a.Topic = "feed_need"
 		if a.Assume.TargetKg != nil {

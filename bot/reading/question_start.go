@@ -79,7 +79,7 @@ func (r *reader) inverted(k int) bool {
 	case "show", "list", "tell", "give", "explain", "calculate", "estimate", "forecast", "predict", "compute":
 		return !r.measured(k)
 	case "is", "are", "do", "does", "will", "can", "should", "am", "shall", "would", "could", "did":
-		return r.askedNumberFirst(k) || n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "i" || n.s == "we" || n.s == "you" || n.s == "my" || n.s == "there" || n.feeder >= 0 || n.barrel >= 0
+		return r.askedNumberFirst(k) || n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || determiners[firstWord(n.s)] || n.feeder >= 0 || n.barrel >= 0
 	}
 	return false
 }
@@ -131,6 +131,9 @@ func (r *reader) reminderAhead(k int) int {
 	}
 	return -1
 }
+
+// determiners are what a question's verb is followed by.
+var determiners = map[string]bool{"the": true, "i": true, "we": true, "you": true, "my": true, "our": true, "there": true, "this": true, "that": true, "these": true, "anything": true, "anyone": true, "anybody": true, "everything": true}
 
 // askedNumberFirst says that a verb and a number begin a question that goes on to
 // judge the number: "is 95 too hot for pigs".
