@@ -14,8 +14,10 @@ func (r *reader) countedThings() {
 	r.slashParts()
 	r.placesNear()
 	r.notThatMany()
+	r.backThen()
+	r.asTreat()
 	for k := 1; k < len(r.items); k++ { // "all 12"
-		if it := &r.items[k]; it.kind == itNum && it.v == float64(r.alive) && r.alive > 1 && it.gap == gapNone && r.items[k-1].is(sAll) && r.items[k-1].s != "both" && (k+1 == len(r.items) || r.items[k+1].gap >= gapAnd || r.items[k+1].isAny(setOf(sPigs, sOf))) && r.drugBeside(k) {
+		if it := &r.items[k]; it.kind == itNum && it.v == float64(r.alive) && r.alive > 1 && it.gap == gapNone && r.items[k-1].is(sAll) && r.items[k-1].s != "both" && (r.drugBeside(k) && (k+1 == len(r.items) || r.items[k+1].gap >= gapAnd || r.items[k+1].isAny(setOf(sPigs, sOf))) || r.headCount(k)) {
 			it.soft, it.used = true, true
 		}
 	}
@@ -96,6 +98,50 @@ func (r *reader) strangeNoun(n *item) bool {
 	return n.sense.empty() && n.unit == 0 && !centWords[n.s] && !n.near && len(n.s) > 4 && strings.HasSuffix(n.s, "s") && !strings.HasSuffix(n.s, "ss") && !strings.HasSuffix(n.s, "'s")
 }
 
+// headCount says that the number of all pigs at item k tells that all are there:
+// "all 12 present", "all 7 accounted for".
+func (r *reader) headCount(k int) bool {
+	if k+1 >= len(r.items) || r.items[k+1].gap != gapNone {
+		return false
+	}
+	switch n := &r.items[k+1]; firstWord(n.s) {
+	case "present", "there", "here", "accounted", "up", "fine", "ok", "okay", "good", "well", "happy", "healthy", "eating", "alive", "in", "are", "look", "looking", "came", "seem", "counted", "lined":
+		return n.pig < 0
+	}
+	return false
+}
+
+// backThen takes the day of a "back tuesday" at the end of a text for when the
+// person will be there again, not for the day of what was told before it.
+func (r *reader) backThen() {
+	for k := 1; k+1 < len(r.items); k++ {
+		it, d := &r.items[k], &r.items[k+1]
+		if !backWords[it.s] || d.kind != itDay || it.gap < gapComma || r.clauseEnd(k) != k+2 {
+			continue
+		}
+		if r.has(span{0, r.sentenceStart(k), k}, sAway) {
+			continue
+		}
+		r.blank(k)
+		r.blank(k + 1)
+	}
+}
+
+var backWords = map[string]bool{"back": true, "back on": true, "home": true, "home on": true, "see you": true, "see ya": true, "cu": true, "more": true, "will be back": true, "i'll be back": true, "ill be back": true}
+
+// asTreat takes a treat that is something nice to eat for no treatment: "gave
+// everybody apples as a treat".
+func (r *reader) asTreat() {
+	for k := 1; k < len(r.items); k++ {
+		if it := &r.items[k]; (it.s == "treat" || it.s == "treats") && it.gap == gapNone && (r.items[k-1].s == "a" || r.items[k-1].s == "as a" || r.items[k-1].s == "as" || r.items[k-1].s == "some" || r.items[k-1].s == "little" || r.items[k-1].s == "special" || it.s == "treats" && k+1 == len(r.items)) && r.find(span{0, r.sentenceStart(k), r.sentenceEnd(k)}, sProduct) < 0 {
+			r.blank(k)
+		}
+	}
+}
+
+// didThings are what is done on a round, by the words that name no vessel.
+var didThings = map[string]bool{"waters": true, "water": true, "feed": true, "round": true, "rounds": true, "chores": true, "morning chores": true, "evening chores": true, "usual": true, "feeding": true, "watering": true, "weights": true, "weigh in": true, "same": true}
+
 // didTheThing takes "did the big hopper" for what was done, where no question
 // mark follows: nobody asks that without a subject.
 func (r *reader) didTheThing() {
@@ -106,7 +152,7 @@ func (r *reader) didTheThing() {
 		}
 		for n := k + 1; n < len(r.items) && n <= k+3; n++ {
 			x := &r.items[n]
-			if x.feeder >= 0 || x.barrel >= 0 || x.isAny(setOf(sFeeder, sBarrel, sWallow, sBoth, sAll, sWatered)) && !x.is(sPigs) || x.s == "waters" || x.s == "water" || x.s == "feed" {
+			if x.feeder >= 0 || x.barrel >= 0 || x.isAny(setOf(sFeeder, sBarrel, sWallow, sBoth, sAll, sWatered)) && !x.is(sPigs) || didThings[x.s] {
 				it.sense.drop(sAsk)
 				it.sense.drop(sAskSure)
 				it.sense.add(sFiller)

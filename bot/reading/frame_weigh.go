@@ -69,7 +69,7 @@ func (r *reader) fillWeigh(s span) {
 		r.whichPigFor(s, r.options(&ms[0])[0], on)
 		return
 	}
-	if len(ms) > 1 && r.anyNamed() && r.several(ms) && ofTheWhole(ms) {
+	if len(ms) > 1 && r.anyNamed() && r.several(ms) && (ofTheWhole(ms) || r.ofOneGroup(s, ms)) {
 		on, _, _ := r.when(s, lookBack) // a list for a herd with names: whose is whose is not said
 		r.whichPigFor(s, r.options(&ms[0])[0], on)
 		return

@@ -14,18 +14,26 @@ func (r *reader) namesBetween(i, j int) bool {
 }
 
 // oneName says that the two numbers at i and j belong to one pig: no list of
-// names stands beside them.
+// names stands before the run of numbers, and no odd number of them.
 func (r *reader) oneName(i, j int) bool {
-	names := 0
-	for k := i - 1; k >= 0 && !r.items[k].number(); k-- {
+	names, numbers := 0, 2
+	k := i - 1
+	for ; k >= 0 && !r.subjectItem(k, span{}) && r.items[k+1].gap < gapStop; k-- {
+		if r.items[k].number() && !r.items[k].soft {
+			numbers++
+		}
+	}
+	for ; k >= 0 && !r.items[k].number() && r.items[k+1].gap < gapStop; k-- {
 		if r.items[k].pig >= 0 {
 			names++
 		}
-		if r.items[k].gap >= gapStop {
-			break
+	}
+	for k = j + 1; k < len(r.items) && !r.subjectItem(k, span{}) && r.items[k].gap < gapStop; k++ {
+		if r.items[k].number() && !r.items[k].soft {
+			numbers++
 		}
 	}
-	return names < 2
+	return numbers == 2*names || names < 2 && (numbers%2 == 0 || names == 1)
 }
 
 // whose finds the pigs of each measure. Names stand before their numbers where
@@ -59,9 +67,13 @@ func (r *reader) whose(s span, ms []measure) {
 				lo = ms[k-1].at + 1
 			}
 			hi = ms[k].at
-			if sel := r.selectPigs(r.fromNames(lo, hi), hi); sel.any {
+			from := r.fromNames(lo, hi)
+			if k == 0 && len(ms) > 1 && r.listOfNames(ms) {
+				from = r.firstName(lo, hi)
+			}
+			if sel := r.selectPigs(from, hi); sel.any {
 				last = sel
-				if n := r.runOf(ms, k, s); n > 1 && !sel.all && len(sel.pigs) == n {
+				if n := r.runOf(ms, k, s); n > 1 && !sel.all && len(sel.pigs) == n && r.eachNamed(lo, hi) {
 					for x := range n {
 						one := sel
 						one.pigs = sel.pigs[x : x+1]
@@ -216,6 +228,40 @@ func (r *reader) fromNames(i, j int) int {
 	return i
 }
 
+// listOfNames says that before every number stands a pig's name of its own, as in
+// a list.
+func (r *reader) listOfNames(ms []measure) bool {
+	for k := 1; k < len(ms); k++ {
+		if ms[k].same {
+			return false
+		}
+		named := false
+		for n := ms[k-1].at + 1; n < ms[k].at; n++ {
+			named = named || r.items[n].pig >= 0
+		}
+		if !named {
+			return false
+		}
+	}
+	return true
+}
+
+// firstName is the item of the first pig's name that words for several pigs only
+// lead up to: "weighed the old ones today hazel 175 clover 181". What is added to
+// them by "and", or left out, is no such list.
+func (r *reader) firstName(i, j int) int {
+	for k := i; k < j; k++ {
+		if r.items[k].pig < 0 {
+			continue
+		}
+		if k > i && (r.items[k].gap == gapAnd || r.items[k-1].isAny(setOf(sBut, sAnd))) {
+			return i
+		}
+		return k
+	}
+	return i
+}
+
 // averages says that the span speaks of a mean.
 func (r *reader) averages(s span) bool {
 	for k := s.i; k < s.j; k++ {
@@ -235,6 +281,17 @@ func (r *reader) several(ms []measure) bool {
 		}
 	}
 	return n > 1
+}
+
+// ofOneGroup says that several measures are given for one group of pigs that is
+// told by a word, not by their names: "taped the boys 29 30 29.5".
+func (r *reader) ofOneGroup(s span, ms []measure) bool {
+	for _, m := range ms {
+		if m.pigs.all || len(m.pigs.pigs) < 2 || len(m.pigs.pigs) != len(ms) {
+			return false
+		}
+	}
+	return len(ms) > 1 && !r.eachNamed(s.i, s.j)
 }
 
 // ofTheWhole says that every measure is given for the herd as a whole, or for
