@@ -482,6 +482,7 @@ var corpusBounds = []struct {
 	{"retired", 0.93, 0.04, false},
 	{"third", 0.92, 0.045, false},
 	{"fourth", 0.8, 0.08, false},
+	{"fifth", 0.78, 0.10, false},
 	{"aside", 0.72, 0.145, true},
 }
 

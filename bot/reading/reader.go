@@ -63,6 +63,7 @@ type carriedDay struct {
 	ok     bool
 	frame  frame // what was told of it
 	many   bool  // of a list of days it is the last
+	tail   bool  // it stood behind what it is the day of
 }
 
 var readers = sync.Pool{New: func() any { return &reader{spoken: map[int16]bool{}} }}
@@ -286,7 +287,7 @@ func (r *reader) when(s span, l look) (model.Day, *int, bool) {
 			break
 		}
 	}
-	if !dated && r.day.ok && l == lookBack && !(r.day.many && r.day.frame != s.frame && s.i > 0 && r.items[s.i].gap >= gapComma) {
+	if !dated && r.day.ok && l == lookBack && !(r.day.many && r.day.frame != s.frame && s.i > 0 && r.items[s.i].gap >= gapComma) && !(r.day.tail && r.day.frame != s.frame && !r.rightAfter(s)) {
 		day, dated = r.day.day, r.day.dated
 		if minute == nil && r.day.minute != nil {
 			minute = r.day.minute
@@ -295,16 +296,44 @@ func (r *reader) when(s span, l look) (model.Day, *int, bool) {
 	return day, minute, dated
 }
 
-// keepDay lets the day and time of a span hold for what follows.
+// keepDay lets the day and time of a span hold for what follows: for all of it
+// where they stand at its head ("yesterday moved all to oak, 3 bags in north"),
+// else for more of the same ("moved all to oak yesterday, 3 bags in north").
 func (r *reader) keepDay(s span) {
 	for k := s.i; k < s.j; k++ {
 		if it := &r.items[k]; it.kind == itDay && !it.day.every || it.kind == itClock {
 			was := r.day
 			day, minute, dated := r.when(s, lookBack)
-			r.day = carriedDay{day, minute, dated, true, s.frame, was.ok && was.frame == s.frame && s.frame != fIdle && was.day != day}
+			r.day = carriedDay{day, minute, dated, true, s.frame, was.ok && was.frame == s.frame && s.frame != fIdle && was.day != day, !strings.HasPrefix(r.text[it.to:], ":") && r.behindWords(s, k)}
 			return
 		}
 	}
+}
+
+// rightAfter says that the sentence of a span tells what was done on the same
+// occasion as what was told before.
+func (r *reader) rightAfter(s span) bool {
+	for k := max(s.i-3, 0); k < r.clauseEnd(s.j-1); k++ {
+		w := r.items[k].s
+		if w == "after" && k > 0 && (r.items[k-1].s == "right" || r.items[k-1].s == "straight" || r.items[k-1].s == "just") {
+			return true
+		}
+		switch w {
+		case "right after", "straight after", "after that", "afterwards", "afterward", "right then", "then", "and then", "same day", "same time", "the same day", "at the same time", "same evening", "same night", "while i was at it", "while at it", "while i was there", "as well", "right afterwards":
+			return true
+		}
+	}
+	return false
+}
+
+// behindWords says that something of the span that is told stands before item k.
+func (r *reader) behindWords(s span, k int) bool {
+	for n := s.i; n < k; n++ {
+		if it := &r.items[n]; it.kind != itDay && it.kind != itClock && !it.is(sFiller) && !it.isAny(setOf(sFrom, sOn, sAt, sBy, sPronoun, sNow)) {
+			return true
+		}
+	}
+	return false
 }
 
 // has reports whether an item of the span has the sense.

@@ -66,7 +66,7 @@ moss penicillin 6pm => treat animals=Moss at=18:00 product=penicillin
 fence 5.8 => fence kv=5.8
 undo => undo of=fence`,
 		"carry in one text": `
-dot 38 girth yesterday, north 100 full => weigh animals=Dot date=2026-07-17 girth_cm=96.52; refill date=2026-07-17 feed_kg=45.36 feeder=north full=true`,
+yesterday dot 38 girth, north 100 full => weigh animals=Dot date=2026-07-17 girth_cm=96.52; refill date=2026-07-17 feed_kg=45.36 feeder=north full=true`,
 	} {
 		t.Run(name, func(t *testing.T) {
 			k := hollowTalk(t)
