@@ -20,6 +20,7 @@ func (r *reader) settle() Reading {
 		return r.just(None{Reason: NoneUnknown})
 	}
 	if !r.answered {
+		r.daysOfLabel()
 		r.oneWeightForAll()
 		r.tagOrWeight()
 		r.leftOver()
