@@ -53,6 +53,12 @@ func (r *reader) weighing(s span, m *measure) {
 				return
 			}
 		}
+		if k := r.habitual(options); k >= 0 {
+			if z, ok := r.deviation(options[k], m.pigs, on); ok && z < oddsWeird {
+				r.emit(build(options[k])(names), at)
+				return
+			}
+		}
 		c := Clarify{About: "weigh", Code: "girth_or_weight", Names: names, Want: ""}
 		order := []model.Weigh{options[best]}
 		for k, o := range options {

@@ -120,6 +120,34 @@ func (r *reader) usual(options []model.Weigh) (model.Weigh, bool) {
 	return model.Weigh{}, false
 }
 
+// habitSpan is how many of a herd's last readings, all by scale or all by tape, make
+// a bare number another of them. Common practice, no source.
+const habitSpan = 4
+
+// habitual is the option that goes on as the herd's last readings were all made: on
+// a scale, or with a tape; -1 where they were mixed or are too few.
+func (r *reader) habitual(options []model.Weigh) int {
+	taped, n := 0, 0
+	ws := r.c.Herd.Weighings
+	for k := len(ws) - 1; k >= 0 && n < habitSpan; k-- {
+		if w := ws[k].F; w.By != model.ByEye {
+			n++
+			if w.GirthCm > 0 {
+				taped++
+			}
+		}
+	}
+	if n < habitSpan || taped != 0 && taped != n {
+		return -1
+	}
+	for k, w := range options {
+		if (w.GirthCm > 0) == (taped > 0) {
+			return k
+		}
+	}
+	return -1
+}
+
 // digitSlips are the numbers that one wrong or swapped digit away from v were
 // meant.
 func digitSlips(v float64) []float64 {
