@@ -98,6 +98,9 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 	if named && r.has(s, sProduct) { // "when is the penicillin out of brick"
 		scores["withdrawal"] += 2
 	}
+	if named && scores["butcher_date"] > 0 && r.starts(s, "can") && r.underDrug(s) { // "can otis go to the butcher", days after a shot
+		scores["withdrawal"] += scores["butcher_date"]
+	}
 	if named && r.starts(s, "how long") && s.j-s.i <= 4 && scores["weight"] <= 0.6 { // "how long for clover"
 		scores["butcher_date"] += 3
 	}
@@ -135,6 +138,29 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 		scores["butcher_date"] *= 0.7
 	}
 }
+
+// underDrug says that a pig of the span had a drug lately, so that whether it can go
+// asks whether it is clear.
+func (r *reader) underDrug(s span) bool {
+	sel := r.selectPigs(s.i, s.j)
+	for _, g := range r.c.Herd.Treatments {
+		if model.DayOf(g.At) < r.today-drugLately {
+			continue
+		}
+		for _, a := range g.Pigs {
+			for _, p := range sel.pigs {
+				if r.pigs[p].Number == a.Number {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// drugLately is for how many days a drug makes a pig's going a question of its
+// withdrawal. Common practice, no source: few labels ask for more.
+const drugLately = 60
 
 func (r *reader) starts(s span, word string) bool {
 	return s.i < s.j && strings.HasPrefix(r.items[s.i].s, word)

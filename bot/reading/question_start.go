@@ -79,7 +79,7 @@ func (r *reader) inverted(k int) bool {
 	case "show", "list", "tell", "give", "explain", "calculate", "estimate", "forecast", "predict", "compute":
 		return !r.measured(k)
 	case "is", "are", "do", "does", "will", "can", "should", "am", "shall", "would", "could", "did":
-		return r.askedNumberFirst(k) || n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || determiners[firstWord(n.s)] || n.feeder >= 0 || n.barrel >= 0
+		return r.askedNumberFirst(k) || n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || determiners[firstWord(n.s)] || n.feeder >= 0 || n.barrel >= 0 || r.items[k].s == "is" && n.isAny(setOf(sFeeder, sBarrel, sWater, sFeed, sWallow, sRecipe)) && !r.measured(k) && !r.has(span{0, k, r.clauseEnd(k)}, sFull) && !r.has(span{0, k, r.clauseEnd(k)}, sEmpty)
 	}
 	return false
 }

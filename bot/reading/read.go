@@ -337,7 +337,7 @@ func (r *reader) fillersBefore(k int) bool {
 		if k-n > openingWords {
 			return false
 		}
-		if !r.items[n].isAny(setOf(sFiller, sThanks, sYes)) {
+		if !r.items[n].isAny(setOf(sFiller, sThanks, sYes)) && r.items[n].s != "but" && r.items[n].s != "and" {
 			return false
 		}
 		if r.items[n+1].gap >= gapStop {

@@ -281,7 +281,7 @@ func (r *reader) when(s span, l look) (model.Day, *int, bool) {
 	var minute *int
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
-		if it.kind == itClock {
+		if it.kind == itClock && !(k > 0 && (r.items[k-1].s == "before" || r.items[k-1].s == "after") && r.items[k].gap == gapNone) { // "before noon" tells no hour
 			minute = model.Int(settleClock(it.clock, it.ampm, part, day == r.today, r.nowMin, l))
 			it.used = true
 			break

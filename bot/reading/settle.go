@@ -124,10 +124,14 @@ func (r *reader) firstArrival() (model.Day, bool) {
 // merged drops refusals that repeat themselves or stand beside facts, and
 // chatter beside anything.
 func (r *reader) merged(es []Entry) []Entry {
-	facts := 0
+	facts, others := 0, 0 // others are no putting off
 	for _, e := range es {
-		if _, none := e.Act.(None); !none {
-			facts++
+		if _, none := e.Act.(None); none {
+			continue
+		}
+		facts++
+		if _, later := e.Act.(Snooze); !later {
+			others++
 		}
 	}
 	es = withoutDoubleDrug(es)
@@ -141,7 +145,7 @@ func (r *reader) merged(es []Entry) []Entry {
 	out := es[:0]
 	seen := map[string]bool{}
 	for _, e := range es {
-		if _, later := e.Act.(Snooze); later && facts > 1 && r.c.LastNudge == nil {
+		if _, later := e.Act.(Snooze); later && others > 0 && r.c.LastNudge == nil {
 			continue // "did water. feed later maybe"
 		}
 		if _, ask := e.Act.(Ask); ask && facts > 1 && slices.Contains(r.soft, e.From) {
@@ -155,6 +159,12 @@ func (r *reader) merged(es []Entry) []Entry {
 		}
 		if z, later := e.Act.(Snooze); later && z.Hours == 2 && z.Until == nil && len(z.About) == 0 && laterSaid(es) {
 			continue // "not now. ask again in 3 hours"
+		}
+		if _, later := e.Act.(Snooze); later {
+			if seen["snooze"] {
+				continue // "later. ask again in 2 hours"
+			}
+			seen["snooze"] = true
 		}
 		if d, done := e.Act.(Done); done && facts > 1 && len(d.About) == 0 {
 			continue // "round's done: ..."

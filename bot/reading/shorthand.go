@@ -41,6 +41,17 @@ func (r *reader) spellOut() {
 			r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
 		}
 	}
+	for i := 0; i+1 < len(r.toks); i++ { // "b4 noon", where nothing is called B4
+		t, n := &r.toks[i], &r.toks[i+1]
+		if t.s != "b" || n.s != "4" || n.spaced {
+			continue
+		}
+		if _, count := r.nameAt(i); count > 1 {
+			continue
+		}
+		t.s, t.to = "before", n.to
+		r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
+	}
 	for i := range r.toks {
 		t := &r.toks[i]
 		if t.kind != tokWord || len(t.s) != 1 || t.s != "f" && t.s != "w" {
