@@ -27,7 +27,7 @@ func FormatClock(minute int) string { return fmt.Sprintf("%02d:%02d", minute/60,
 // apply takes a setting into the herd. A value that cannot be read changes
 // nothing: settings are checked before they are recorded.
 func (h *Herd) apply(s Setting, r Record) {
-	if first := h.Chore.Since.IsZero(); first || s.Key == SetZone || s.Key == SetChore || s.Key == SetHour {
+	if first := h.Chore.Since.IsZero(); first || s.Key == SetZone || s.Key == SetChore || s.Key == SetHour || s.Key == SetEve {
 		h.Chore.Since = r.At
 	}
 	switch s.Key {
@@ -49,6 +49,13 @@ func (h *Herd) apply(s Setting, r Record) {
 		if len(s.List) == 1 {
 			if m, err := ParseClock(s.List[0]); err == nil {
 				h.Chore.Minute, h.Chore.Stated = m, true
+			}
+		}
+	case SetEve:
+		h.Chore.EveMinute = nil
+		if len(s.List) == 1 {
+			if m, err := ParseClock(s.List[0]); err == nil {
+				h.Chore.EveMinute = &m
 			}
 		}
 	case SetQuiet:

@@ -79,6 +79,9 @@ type ChoreRhythm struct {
 	Days   []time.Weekday // in the order of the week, from Sunday; never empty
 	Minute int            // after midnight
 	Stated bool           // the person chose it
+	// EveMinute is the minute after midnight of the day before a round at which the
+	// round is told, where the person wants it told then; nil: at the round itself.
+	EveMinute *int
 	// Since is when the rhythm in force was last set, or the herd's first setting
 	// was made: no chore moment before it was promised.
 	Since time.Time
@@ -305,6 +308,21 @@ func (h *Herd) NextChore(t time.Time) time.Time {
 			if at := d.At(h.Chore.Minute, t.Location()); d.Weekday() == w && at.After(t) {
 				return at
 			}
+		}
+	}
+}
+
+// NextRoundTold is the first moment after t at which a round is told, in t's
+// location: its chore moment, or the hour of the evening before it where the person
+// wants that.
+func (h *Herd) NextRoundTold(t time.Time) time.Time {
+	eve := h.Chore.EveMinute
+	if eve == nil {
+		return h.NextChore(t)
+	}
+	for d := DayOf(t); ; d++ {
+		if at := d.At(*eve, t.Location()); h.IsChoreDay(d+1) && at.After(t) {
+			return at
 		}
 	}
 }

@@ -47,8 +47,8 @@ func decideAfter(h *model.Herd, f figures, now, downFrom time.Time) (due []Nudge
 		}
 		catchUp = append(catchUp, n)
 	}
-	if at, last, ok := v.standingSpan(); ok && !at.After(now) && now.Before(last) {
-		n, left := v.standing(nil)
+	if r, ok := v.round(); ok && !r.at.After(now) && now.Before(r.until) {
+		n, left := v.standing(r, nil)
 		due = append(due, n)
 		catchUp = append(catchUp, left...)
 	} else if v.missedVisit(downFrom, now) {
@@ -68,7 +68,7 @@ func decideAfter(h *model.Herd, f figures, now, downFrom time.Time) (due []Nudge
 func (v *view) missedVisit(from, to time.Time) bool {
 	c := v.nextVisit(from.In(v.loc))
 	for ; !c.After(to); c = v.nextVisit(c) {
-		if !v.told(token("standing", model.DayOf(c))) {
+		if !v.told(standingToken(model.DayOf(c))) {
 			return true
 		}
 	}

@@ -231,31 +231,15 @@ func topicKey(n need) string {
 	return n.Topic
 }
 
-// standingKey is the token of the day's standing message.
-func (v *view) standingKey() string { return token("standing", v.day) }
-
-// standingSpan is when the standing message of the day goes out, and until when
-// it is still worth sending; false if there is none on this day, or it went out.
-func (v *view) standingSpan() (at, until time.Time, ok bool) {
-	if v.visit.IsZero() || v.told(v.standingKey()) || !v.livesAt(v.visit) || v.visit.Before(v.h.Chore.Since) {
-		return time.Time{}, time.Time{}, false
-	}
-	until = v.evening(v.day)
-	if !v.visit.Before(until) {
-		until = v.end
-	}
-	return wholeMinute(v.visit), until, true
-}
-
 // livesAt reports whether pigs were there by the moment.
 func (v *view) livesAt(t time.Time) bool {
 	return slices.ContainsFunc(v.pigs, func(p *model.Animal) bool { return !p.Group.ArriveAt.After(t) })
 }
 
-// standing is the message of the day's visit. It takes in what is due between
+// standing is the message of a visit. It takes in what is due between
 // visits at the same moment, and gives back what does not fit.
-func (v *view) standing(between []need) (n Nudge, left []need) {
-	all := inOrder(append(v.visitLines(), between...))
+func (v *view) standing(r round, between []need) (n Nudge, left []need) {
+	all := inOrder(append(r.visitLines(), between...))
 	var lines []need
 	for i, room := 0, mostLines; i < len(all); i++ {
 		switch {
@@ -272,10 +256,10 @@ func (v *view) standing(between []need) (n Nudge, left []need) {
 	}
 	n = nudge(lines)
 	n.Standing = true
-	n.Key = strings.Join(append([]string{v.standingKey()}, keys(lines)...), tokenGap)
-	_, n.GoodUntil, _ = v.standingSpan()
+	n.Key = strings.Join(append([]string{r.key()}, keys(lines)...), tokenGap)
+	n.GoodUntil = r.until
 	if len(lines) == 0 {
-		n.Well = v.well()
+		n.Well = r.well()
 		if owned {
 			n.Well = append(n.Well, missed.Line)
 			n.Key += tokenGap + missed.token
@@ -352,9 +336,9 @@ func (v *view) dueNeeds(now time.Time) (danger, rest []need, until time.Time) {
 func (v *view) due(now time.Time) []Nudge {
 	danger, rest, until := v.dueNeeds(now)
 	out := pages(danger, time.Time{})
-	if at, last, ok := v.standingSpan(); ok && !at.After(now) && now.Before(last) {
+	if r, ok := v.round(); ok && !r.at.After(now) && now.Before(r.until) {
 		var n Nudge
-		n, rest = v.standing(rest)
+		n, rest = v.standing(r, rest)
 		out = append(out, n)
 	}
 	return append(out, pages(rest, until)...)
@@ -378,8 +362,8 @@ func (v *view) upcoming(now time.Time) time.Time {
 	if day := now.Add(day); day.Before(next) { // a day of 25 hours
 		next = day
 	}
-	if at, _, ok := v.standingSpan(); ok && at.After(now) && at.Before(next) {
-		next = at
+	if r, ok := v.round(); ok && r.at.After(now) && r.at.Before(next) {
+		next = r.at
 	}
 	for _, it := range v.between() {
 		if it.at.After(now) && it.at.Before(next) {

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"strings"
 	"testing"
 	"time"
 
@@ -56,11 +57,15 @@ func TestNothingIsToldThatARecordHasSettled(t *testing.T) {
 		for _, s := range l.walkSpan(from, to, of) {
 			h := l.herd(s.at)
 			f := of(h)
-			next := newView(h, f, nil, s.at).next
+			v, at := newView(h, f, nil, s.at), s.at
+			if eve := viewOn(h, f, nil, v.day+1, v.loc); s.Standing && strings.HasPrefix(s.Key, standingToken(eve.day)) { // told the evening before
+				v, at = eve, eve.visit
+			}
+			next := v.next
 			for _, line := range s.Lines {
 				switch line.Code {
 				case CodeRefillVisit, CodeRefillBrim, CodeRefillMidweek, CodeRefillMidweekBrim:
-					p, err := f.RefillPlan(s.at, next)
+					p, err := f.RefillPlan(at, next)
 					require.NoError(t, err)
 					require.True(t, p.Needed, "%s", s)
 				case CodeRefillOut:
@@ -68,7 +73,7 @@ func TestNothingIsToldThatARecordHasSettled(t *testing.T) {
 					require.NoError(t, err)
 					require.False(t, p.LikelyAt.After(s.at), "%s: feed is there until %s", s, p.LikelyAt)
 				case CodeWaterVisit, CodeWaterBrim, CodeWaterMidweek:
-					w, err := f.WaterLeft(s.at)
+					w, err := f.WaterLeft(at)
 					require.NoError(t, err)
 					require.True(t, w.EdgeAt.Before(next), "%s: water is safe until %s", s, w.EdgeAt)
 				case CodeWaterOut:

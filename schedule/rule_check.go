@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"slices"
+	"strings"
 	"time"
 
 	"troughbell/model"
@@ -155,7 +156,7 @@ func (v *view) notFilled() []need {
 	d := model.DayOf(visit)
 	var asked []string
 	for _, t := range v.tolds {
-		if t.F.Standing && model.DayOf(t.At.In(v.loc)) == d {
+		if key, _, _ := strings.Cut(t.F.Key, tokenGap); t.F.Standing && key == standingToken(d) {
 			asked = t.F.About
 		}
 	}

@@ -19,6 +19,9 @@ func (r *reader) run() Reading {
 	if strings.TrimSpace(r.text) == "" {
 		return r.just(None{Reason: NoneEmpty})
 	}
+	if got, ok := r.eveningBefore(); ok {
+		return got
+	}
 	if got, ok := r.levelMidweek(); ok {
 		return got
 	}

@@ -28,6 +28,11 @@ func (v Voice) echoSetting(s model.Setting) string {
 		return "chores " + weekdays(s.List)
 	case model.SetHour:
 		return "nudges at " + v.clockTexts(s.List)
+	case model.SetEve:
+		if len(s.List) == 0 {
+			return "nudges on the chore day itself"
+		}
+		return "nudges the evening before chores, at " + v.clockTexts(s.List)
 	case model.SetQuiet:
 		return "quiet " + v.clockTexts(s.List)
 	case model.SetMute:

@@ -5,8 +5,8 @@ import "troughbell/model"
 // settingEffects says when the next round is, or the day of a new target.
 func (v Voice) settingEffects(s model.Setting) []Effect {
 	switch s.Key {
-	case model.SetChore, model.SetHour:
-		return []Effect{{Code: "next_round", At: v.Herd.NextChore(v.Now)}}
+	case model.SetChore, model.SetHour, model.SetEve:
+		return []Effect{{Code: "next_round", At: v.Herd.NextRoundTold(v.Now)}}
 	case model.SetPlace:
 		switch {
 		case s.Text == "":

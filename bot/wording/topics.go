@@ -78,6 +78,6 @@ var Topics = []Topic{
 	{
 		Name: "nudges", Title: "Nudges and reminders", Words: []string{"reminder", "reminders", "quiet", "today"},
 		Kinds: []model.Kind{"remind", "note", "away", "done", "snooze"},
-		US:    []string{"what's due?", "remind friday 6 pm: check the wire", "away jul 24 to aug 3"},
+		US:    []string{"what's due?", "remind friday 6 pm: check the wire", "away jul 24 to aug 3", "tell me the evening before, 7 pm"},
 	},
 }
