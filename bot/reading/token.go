@@ -198,7 +198,7 @@ func scanDecimals(t *token, text string, i, end int, metric bool) {
 	for _, sep := range []byte{',', '.'} {
 		for thousands(sep) {
 			_, e := digits(text, end+1)
-			if e-end-1 != 3 || (sep == '.') != metric && text[end+1:e] != "000" {
+			if e-end-1 != 3 || (sep == '.') != metric && text[end+1:e] != "000" && (sep == '.' || text[e-1] != '0') { // nobody writes decimals that end in 0
 				break
 			}
 			v, _ := digits(text, end+1)
