@@ -88,7 +88,7 @@ func (r *reader) heardWrong() {
 		r.countHeard(i)
 		r.levelHeard(i)
 	}
-	for i := range r.toks {
+	for i := 0; i < len(r.toks); i++ { // a phrase may grow or shrink the text
 		r.phraseHeard(i)
 	}
 	r.splitNames()

@@ -145,6 +145,8 @@ no water => alarm what=no_water
 the neighbor's pigs are out => none
 fence 5.8 => fence kv=5.8
 fence 5800 => fence kv=5.8
+electric fence 5.8 => fence kv=5.8
+all bit moss moved too hill => move animals=Dot+Plum+Bram pen=hill
 # Land
 moved all to creek => move pen=creek
 moved dot and plum to the hill pen yesterday => move animals=Dot+Plum date=2026-07-17 pen=hill
