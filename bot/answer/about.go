@@ -12,6 +12,7 @@ import (
 // and that other figures answer.
 var abouts = map[string]func(asked) Answer{
 	reading.AboutScraps:    scraps,
+	reading.AboutFoods:     foods,
 	reading.AboutCold:      cold,
 	reading.AboutHeatCare:  heatCare,
 	reading.AboutHeatLine:  heatLine,
@@ -77,6 +78,11 @@ func (a asked) beside(topic func(asked) Answer, more map[string]any) map[string]
 func cm(x float64) model.Quantity { return model.Quantity{Value: x, Unit: model.Centimetres} }
 
 func celsius(x float64) model.Quantity { return model.Quantity{Value: x, Unit: model.Celsius} }
+
+// foods is a caution and no figure: what else pigs may eat.
+func foods(a asked) Answer {
+	return Answer{Text: a.say("foods", wording.Args{})}
+}
 
 // scraps is a caution and no figure: waste that went through a kitchen.
 func scraps(a asked) Answer {

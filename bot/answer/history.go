@@ -18,6 +18,7 @@ type past struct {
 	at   time.Time
 	on   model.Day
 	kind model.Kind
+	fact model.Fact
 	said string
 }
 
@@ -55,7 +56,61 @@ func history(a asked) Answer {
 			Days: []model.Day{all[0].on}, Names: []string{all[0].said}, Q: []model.Quantity{wording.Days(float64(a.today - all[0].on))},
 		})}
 	}
+	if sum := a.sumUp(all, data); sum != "" {
+		lines = append([]string{sum}, lines[:min(len(lines), sumLines)]...)
+	}
 	return Answer{Data: data, Text: strings.Join(lines, "\n")}
+}
+
+// sumLines is how many records stand beneath what they come to.
+const sumLines = 3
+
+// sumUp says what the fills of feed or of water come to where it is asked how much;
+// empty where it is not, or where no fill told an amount.
+func (a asked) sumUp(all []past, data map[string]any) string {
+	what := " " + strings.ToLower(a.What) + " "
+	if !strings.Contains(what, "how much") && !strings.Contains(what, "total") && !strings.Contains(what, "so far") {
+		return ""
+	}
+	amount, told, untold := 0.0, 0, 0
+	var since model.Day
+	for _, p := range all {
+		var v *float64
+		switch f := p.fact.(type) {
+		case model.Refill:
+			v = f.FeedKg
+		case model.Water:
+			if f.Seen {
+				continue
+			}
+			v = f.Litres
+		default:
+			continue
+		}
+		if since == 0 || p.on < since {
+			since = p.on
+		}
+		if v == nil {
+			untold++
+			continue
+		}
+		told++
+		amount += *v
+	}
+	if told == 0 {
+		return ""
+	}
+	args := wording.Args{Days: []model.Day{since}, Q: []model.Quantity{wording.Kg(amount), wording.N(told)}}
+	if untold > 0 {
+		args.Q = append(args.Q, wording.N(untold))
+	}
+	code, key := "fed_total", "feed_kg"
+	if a.About == "water" {
+		code, key = "watered_total", "litres"
+		args.Q[0] = wording.L(amount)
+	}
+	data["total_"+key], data["fills"], data["fills_untold"] = amount, told, untold
+	return a.say(code, args)
 }
 
 // records collects what is to be listed: of named pigs what speaks of them, of
@@ -146,7 +201,7 @@ func each[F model.Fact](a asked, records []model.Dated[F]) []past {
 
 // past says a record without its day, which stands before it.
 func (a asked) past(r model.Record) past {
-	return past{at: r.At, on: r.On, kind: r.Fact.Kind(), said: a.v.Echo(reading.Entry{Act: reading.Fact{Fact: r.Fact}})}
+	return past{at: r.At, on: r.On, kind: r.Fact.Kind(), fact: r.Fact, said: a.v.Echo(reading.Entry{Act: reading.Fact{Fact: r.Fact}})}
 }
 
 // covers reports whether a record of just these pigs, known by then, belongs in

@@ -38,6 +38,23 @@ func TestHistory(t *testing.T) {
 	require.LessOrEqual(t, strings.Count(ask(h, reading.Ask{Topic: "history"}).Text, "\n"), 5)
 }
 
+// How much asks what the fills come to.
+func TestHistorySumsUp(t *testing.T) {
+	h := (&journal{t: t}).
+		add("2026-05-02", 600, model.Refill{FeedKg: model.Float(100 * lb)}).
+		add("2026-05-09", 600, model.Refill{FeedKg: model.Float(60 * lb), Full: true}).
+		add("2026-05-16", 600, model.Refill{Full: true}).
+		add("2026-05-16", 610, model.Water{Litres: model.Float(20 * 3.785411784)}).
+		add("2026-05-17", 610, model.Water{Litres: model.Float(50), Seen: true}).herd()
+	fed := ask(h, reading.Ask{Topic: "history", About: "refill", What: "how much did I feed them so far"})
+	require.Equal(t, "Fed 160 lb in 2 fills since Sat 2 May; 1 fill without an amount.", strings.Split(fed.Text, "\n")[0])
+	require.InDelta(t, 160*lb, fed.Data["total_feed_kg"], 1e-9)
+	drunk := ask(h, reading.Ask{Topic: "history", About: "water", What: "how much water have I put in"})
+	require.Equal(t, "Filled 20 gal of water in 1 fill since Sat 16 May.", strings.Split(drunk.Text, "\n")[0])
+	list := ask(h, reading.Ask{Topic: "history", About: "refill", What: "what did I feed"})
+	require.NotContains(t, list.Data, "total_feed_kg")
+}
+
 // A pig that is gone still has a history.
 func TestHistoryOfTheGone(t *testing.T) {
 	h := orchard(t).add("2026-07-05", 600, model.Gone{Animals: []string{"Sorrel"}, How: model.Butchered, HangingKg: model.Float(180 * lb)}).herd()

@@ -11,6 +11,7 @@ import (
 const (
 	AboutScraps    = "scraps"     // feeding kitchen waste
 	AboutCold      = "cold"       // cold and frost
+	AboutFoods     = "foods"      // what else pigs may eat
 	AboutHeatCare  = "heat_care"  // what to do in heat
 	AboutHeatLine  = "heat_line"  // from what temperature on
 	AboutWaterNeed = "water_need" // what pigs drink
@@ -50,6 +51,8 @@ var subjects = []subject{
 	sub(AboutScraps, "ration_check", "",
 		"kitchen scraps, table scraps, food scraps, scraps, leftovers, kitchen waste, food waste, slops, swill, garbage, peelings, plate waste, restaurant waste, kitchen slops, household scraps",
 		"can i, can we, can you, can they, can pigs, ok to, okay to, should i, may i, is it ok, safe to, allowed, legal, could i, what about, do pigs, am i"),
+	sub(AboutFoods, "ration_check", "how much, how many, wormer, medicine, drug, dose, butcher, withdrawal, how often, how long, enough, till, until, tomorrow, weather, last",
+		"can i feed, can we feed, can pigs eat, can they eat, can they have, can pigs have, can i give them, can we give them, can i give the pigs, can the pigs have, can the pigs eat, ok to feed, okay to feed, ok to give, okay to give, safe to feed, safe for pigs, safe for them to eat, safe for the pigs, do pigs eat, do they like, what can they not eat, what can't they eat, what cant they eat, what can they eat, what can pigs eat, what should they not eat, poisonous to pigs, toxic to pigs, bad for pigs, good for pigs, let them eat, let the pigs eat"),
 	sub(AboutHeatCare, "heat", "fence, wire",
 		"heat, hot, heatwave, heat wave, hot weather, hot day, hot days, overheating, warm weather",
 		"what do i do, what should i do, what to do, what can i do, what do we do, how do i keep, how do i cool, how to cool, how can i cool, keep them cool, keep pigs cool, keep the pigs cool, cool them, help them, how do pigs handle, get them through"),
@@ -125,6 +128,9 @@ func (r *reader) askAbout(a *Ask, s span) {
 			a.Price = model.Float(r.items[k].v)
 		}
 	}
+	if a.Topic == "plan" && a.Count == 0 { // "I want to raise 3 pigs, what do I need"
+		a.Count = r.pigsBefore(s)
+	}
 	switch {
 	case a.Topic == "history":
 		a.About = kindAsked(said)
@@ -143,6 +149,19 @@ func (x subject) fits(said string) bool {
 		}
 	}
 	return true
+}
+
+// pigsBefore is the number of pigs that the text speaks of before a question, 0 if
+// none.
+func (r *reader) pigsBefore(s span) int {
+	for k := s.i - 1; k > 0; k-- {
+		it := &r.items[k-1]
+		if r.items[k].isAny(setOf(sPigs, sYoung)) && it.kind == itNum && !it.ord && it.v >= 1 && it.v <= mostPigs && it.v == float64(int(it.v)) {
+			it.used = true
+			return int(it.v)
+		}
+	}
+	return 0
 }
 
 // pigsThoughtOf takes a question on the needs of pigs as one about a plan where

@@ -233,6 +233,10 @@ func (r *reader) whatWeDid(s span) bool {
 		switch w := r.items[k].s; {
 		case w == "did" || w == "what did" || w == "when did" || w == "how did":
 			return k+1 < s.j && (r.items[k+1].s == "i" || r.items[k+1].s == "we")
+		case (w == "have they" || w == "did they") && (r.quoteHas(s, "eaten", "eat", "gone through", "used", "drunk", "go through") || k+1 < s.j && (r.items[k+1].s == "eaten" || r.items[k+1].s == "gone")):
+			return true
+		case w == "have" && k+2 < s.j && (r.items[k+1].s == "i" || r.items[k+1].s == "we" || r.items[k+1].s == "they") && (r.items[k+2].s == "eaten" || r.items[k+2].s == "gone through" || r.items[k+2].s == "gone" || r.items[k+2].s == "used" || r.items[k+2].s == "fed"):
+			return true
 		case w == "did i" || w == "did we" || w == "have i" && !r.has(s, sLeft) || w == "have we" && !r.has(s, sLeft):
 			return true
 		}

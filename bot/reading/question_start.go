@@ -23,6 +23,8 @@ func (r *reader) questionStart(k int) bool {
 		return true
 	case it.is(sAsk) && clause && it.quest:
 		return true
+	case clause && (it.s == "is" || it.s == "are") && r.quoteHas(span{0, k, r.sentenceEnd(k)}, "safe", "poisonous", "toxic", "bad for", "good for"):
+		return true
 	case it.is(sAsk) && (k == 0 || it.gap >= gapStop || r.fillersBefore(k) && r.sentenceStart(k) < k && r.items[k-1].is(sNo)) && r.inverted(k):
 		return true
 	case it.quest && k == r.sentenceStart(k) && !r.measured(k):

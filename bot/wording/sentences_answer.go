@@ -134,6 +134,7 @@ var answerSentences = catalogue{
 
 	// Questions about one thing within a topic.
 	"scraps":             "From your own garden, never through a kitchen: a little beside the mix, if your rules allow it.",
+	"foods":              "Greens, roots, garden windfalls: a little beside the mix, never mouldy. Never what touched meat or a kitchen.\nKitchen waste carries disease; most places forbid it. Not sure of a plant: leave it, or ask the vet.",
 	"heat_care":          "Shade, a wet wallow, cool water that runs. Move, load and treat in the cool of morning; they eat less by themselves.\nOpen-mouth panting, staggering, will not rise: shade, moving air, cool water in large drops, and call the vet.",
 	"heat_line":          "From {q0} on pigs want shade and a wallow; heavy ones earlier.",
 	"heat_line_ours":     "From {q0} on yours, about {q1}, want shade and a wallow.",
@@ -194,6 +195,8 @@ var answerSentences = catalogue{
 	"nothing_due_round": "{d0} is a round; nothing beyond it is due yet.",
 	"nothing_due_on":    "Nothing due {d0}; the next round is {d1}.",
 	"past":              "{d0}: {n0}.",
+	"fed_total":         "Fed {q0:feed} in {q1|fill|fills} since {d0}[; {?q2|fill|fills} without an amount].",
+	"watered_total":     "Filled {q0} of water in {q1|fill|fills} since {d0}[; {?q2|fill|fills} without an amount].",
 	"past_last":         "{d0}[, {?q0} ago]: {n0}.",
 	"no_past":           "Nothing on file[ for {n}].",
 	"no_past_kind":      "No {n0} on file[ for {n1}].",
