@@ -1,6 +1,9 @@
 package model
 
-import "sort"
+import (
+	"slices"
+	"sort"
+)
 
 // BookedPigs is the pigs that an appointment is for, as things stand: of those
 // alive today and not booked for an earlier day, the heaviest on its day, as
@@ -15,8 +18,17 @@ func (h *Herd) BookedPigs(b Booked, today Day) []*Animal {
 		}
 	}
 	sort.SliceStable(pigs, func(i, j int) bool { return kg[pigs[i]] > kg[pigs[j]] })
+	if len(b.Animals) > 0 {
+		return slices.DeleteFunc(pigs, func(p *Animal) bool { return !slices.Contains(b.Animals, p.Name) })
+	}
+	named := func(p *Animal) bool { // whom another appointment names
+		return slices.ContainsFunc(h.Bookings, func(other Dated[Booked]) bool {
+			return other.F.Day >= today && other.F.Day != b.Day && slices.Contains(other.F.Animals, p.Name)
+		})
+	}
+	pigs = slices.DeleteFunc(pigs, named)
 	for _, other := range h.Bookings {
-		if d := other.F.Day; d >= today && d < b.Day {
+		if d := other.F.Day; d >= today && d < b.Day && len(other.F.Animals) == 0 {
 			gone := other.F.Count
 			if gone == 0 {
 				gone = len(pigs)

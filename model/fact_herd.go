@@ -1,6 +1,9 @@
 package model
 
-import "errors"
+import (
+	"errors"
+	"slices"
+)
 
 // Sex is a pig's sex in the trade's words; empty where it was not said.
 type Sex string
@@ -87,6 +90,15 @@ type Booked struct {
 	Minute    *int `json:"minute,omitempty"` // after midnight
 	Count     int  `json:"count,omitempty"`  // 0: all
 	Cancelled bool `json:"cancelled,omitempty"`
+	// Animals are the pigs by name, where the person said which; Count is then
+	// their number.
+	Animals []string `json:"animals,omitempty"`
+}
+
+// MayTake reports whether the pig may go to the appointment: it names no pigs, or
+// this one, or the pig has no name to tell it by.
+func (b Booked) MayTake(p *Animal) bool {
+	return len(b.Animals) == 0 || p.Name == "" || slices.Contains(b.Animals, p.Name)
 }
 
 func (Booked) Kind() Kind   { return "booked" }

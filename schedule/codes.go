@@ -89,11 +89,20 @@ const (
 	// unknown).
 	CodeBookAhead = "book_ahead"
 	// The booked day is near: a card on the evening two days before, for pigs loaded
-	// the evening before, and on the morning before, when feed is taken away.
-	// On: the booked day. At: the hour booked (zero: not stated). Q: pigs booked
-	// (Count, 0: all). Feed off 12 to 18 hours before slaughter, as the butcher
-	// says; water always.
+	// the evening before, and on the morning before, when feed is taken away. Its
+	// lines: who goes. Names: the pigs named for it (may be empty). On: the booked
+	// day. At: the hour booked (zero: not stated). Q: pigs booked (Count; 0: all, or those named).
 	CodeBookEve = "book_eve"
+	// As CodeBookEve where only a number was booked: Names are the heaviest.
+	CodeBookEveHeaviest = "book_eve_heaviest"
+	// Feed off 12 to 18 hours before slaughter, as the butcher says; water always.
+	// On: the booked day. At: 18 hours before the hour booked.
+	CodeBookFeed = "book_feed"
+	// The same where no hour is known. On: the booked day.
+	CodeBookFeedHours = "book_feed_hours"
+	// Who is clear by then, as far as was told. Names: the pigs, or "all". On: the
+	// booked day.
+	CodeBookClear = "book_clear"
 
 	// About "withdrawal". Pigs are not clear by the booked day. Names: the pigs
 	// (empty: unnamed). On: the booked day. At: the moment the last of them is
@@ -241,7 +250,7 @@ var Codes = []string{
 	CodeWallowVisit, CodeWallowHeat,
 	CodeLevelStanding, CodeLevelMidweek, CodeLevelBridged,
 	CodeWormDue, CodeWormBlocked, CodeMoveDue, CodeWeighDue,
-	CodeBookBy, CodeBookAhead, CodeBookEve,
+	CodeBookBy, CodeBookAhead, CodeBookEve, CodeBookEveHeaviest, CodeBookFeed, CodeBookFeedHours, CodeBookClear,
 	CodeWithdrawalConflict, CodeWithdrawalUnknown,
 	CodeHeatWatch, CodeHeatAlert, CodeHeatDanger, CodeHeatEmergency,
 	CodeColdNight, CodeColdFreeze,

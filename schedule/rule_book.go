@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"time"
 
 	"troughbell/model"
@@ -42,27 +43,75 @@ func bookVisit(v *view) []need {
 	return nil
 }
 
-// bookBetween is the card before a booked day: on the evening two days before,
-// for pigs loaded the evening before, and on the morning before, when feed is
-// to be taken away.
+// bookBetween is the card before a booked day: who goes, when feed is to be taken
+// away, and who is clear. It comes on the evening two days before, for pigs loaded
+// the evening before, and on the morning before, when feed is to be taken away.
 func bookBetween(v *view) []need {
 	var out []need
 	for _, b := range v.h.Bookings {
-		d := b.F.Day
-		if d < v.day {
-			continue
-		}
-		var at time.Time
-		if b.F.Minute != nil {
-			at = d.At(*b.F.Minute, v.loc)
-		}
-		for _, m := range []time.Time{v.evening(d - 2), v.morning(d - 1)} {
-			out = append(out, need{token: token("book:eve", d, m), quiet: 6 * time.Hour, Line: Line{
-				About: aboutBook, Topic: token("book:eve", d), Grade: Welfare, Code: CodeBookEve, On: d, At: at,
-				Earliest: m, Latest: m.Add(10 * time.Hour),
-				Q: []model.Quantity{{Value: float64(b.F.Count), Unit: model.Count}},
-			}})
+		if d := b.F.Day; d >= v.day {
+			for _, m := range []time.Time{v.evening(d - 2), v.morning(d - 1)} {
+				out = append(out, v.loadCard(b.F, m)...)
+			}
 		}
 	}
 	return out
+}
+
+// feedOff is how long before slaughter feed may be taken away at the earliest, see
+// [CodeBookFeed].
+const feedOff = 18 * time.Hour
+
+func (v *view) loadCard(b model.Booked, m time.Time) []need {
+	var at time.Time
+	if b.Minute != nil {
+		at = b.Day.At(*b.Minute, v.loc)
+	}
+	goes := v.h.BookedPigs(b, v.day)
+	who := Line{
+		Topic: token("book:eve", b.Day), Code: CodeBookEve, On: b.Day, At: at, Names: v.names(goes),
+		Q: []model.Quantity{{Value: float64(b.Count), Unit: model.Count}},
+	}
+	switch {
+	case len(b.Animals) > 0:
+		who.Q[0].Value, who.Names = 0, b.Animals
+	case len(who.Names) > 0:
+		who.Code = CodeBookEveHeaviest
+	}
+	lines := []Line{who}
+	if !at.IsZero() {
+		lines = append(lines, Line{Topic: token("book:feed", b.Day), Code: CodeBookFeed, On: b.Day, At: at.Add(-feedOff)})
+	} else {
+		lines = append(lines, Line{Topic: token("book:feed", b.Day), Code: CodeBookFeedHours, On: b.Day})
+	}
+	if clear := v.clearFor(b, at, goes); len(clear) > 0 {
+		lines = append(lines, Line{Topic: token("book:clear", b.Day), Code: CodeBookClear, On: b.Day, Names: clear})
+	}
+	var out []need
+	for _, l := range lines {
+		l.About, l.Grade, l.Earliest, l.Latest = aboutBook, Welfare, m, m.Add(10*time.Hour)
+		out = append(out, need{Line: l, token: token(l.Topic, m), quiet: 6 * time.Hour})
+	}
+	return out
+}
+
+// clearFor names those that go to an appointment and are clear by then: those that
+// got nothing, and those whose days have run. Who is not is told as a danger.
+func (v *view) clearFor(b model.Booked, load time.Time, goes []*model.Animal) []string {
+	if load.IsZero() {
+		load = b.Day.At(0, v.loc)
+	}
+	var clear []*model.Animal
+	for _, p := range goes {
+		dirty := slices.ContainsFunc(v.f.Withdrawal(v.at), func(c model.PigClear) bool {
+			return c.Animal == p && c.Treated && (!c.Known || c.ClearAt.After(load))
+		})
+		if !dirty {
+			clear = append(clear, p)
+		}
+	}
+	if len(clear) == len(goes) && len(clear) > 0 {
+		return []string{model.All}
+	}
+	return named(clear)
 }

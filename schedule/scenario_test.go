@@ -171,15 +171,15 @@ func TestScenarios(t *testing.T) {
 		{"a booked day passes without a word", nil, func(l *log) {
 			l.add("2026-05-05 09:00", model.Booked{Day: d("2026-05-08"), Minute: model.Int(9 * 60)})
 		}, []string{
-			"Wed 2026-05-06 19:00 off-day welfare book_eve", "Thu 2026-05-07 07:00 off-day welfare book_eve",
+			"Wed 2026-05-06 19:00 off-day welfare book_eve,book_feed,book_clear", "Thu 2026-05-07 07:00 off-day welfare book_eve,book_feed,book_clear",
 			"Fri 2026-05-08 19:00 off-day routine check_gone", empty[0], empty[1],
 		}},
 		{"a booked day comes nearer", nil, func(l *log) {
 			l.add("2026-05-06 09:00", model.Booked{Day: d("2026-05-14"), Minute: model.Int(9 * 60)})
 			l.add("2026-05-14 10:00", model.Gone{Animals: []string{"Dot"}, How: model.Butchered})
 		}, []string{
-			"Sat 2026-05-09 07:00 standing routine book_ahead", "Tue 2026-05-12 19:00 off-day welfare book_eve",
-			"Wed 2026-05-13 07:00 off-day welfare book_eve", empty[1],
+			"Sat 2026-05-09 07:00 standing routine book_ahead", "Tue 2026-05-12 19:00 off-day welfare book_eve,book_feed,book_clear",
+			"Wed 2026-05-13 07:00 off-day welfare book_eve,book_feed,book_clear", empty[1],
 		}},
 		{"a ration too thin is said once", func(f *fake) {
 			f.ration = model.Ration{SIDLysinePct: 0.6, NeededSIDLysinePct: 0.8, Change: map[string]float64{"soybean meal 48": 4}}

@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"slices"
+
 	"troughbell/model"
 )
 
@@ -98,8 +100,11 @@ func (r *reader) fillBooked(s span) {
 		if b.Count == 0 && len(days) == 1 {
 			b.Count = r.headsBefore(s.i)
 		}
-		if sel := r.selectPigs(lo, hi); b.Count == 0 && len(sel.pigs) > 0 && !sel.all {
+		if sel := r.selectPigs(lo, hi); (b.Count == 0 || b.Count == len(sel.pigs)) && len(sel.pigs) > 0 && !sel.all {
 			b.Count = len(sel.pigs)
+			if names := sel.names(r); !sel.near && !slices.Contains(names, "") {
+				b.Animals = names
+			}
 		}
 		for x := lo; x < hi; x++ {
 			if r.items[x].isAny(setOf(sButcher, sBook, sCancel, sMove, sPigs)) {

@@ -96,7 +96,10 @@ func (v Voice) echoBooked(b model.Booked) string {
 	if b.Minute != nil {
 		at = " " + v.Clock(*b.Minute)
 	}
-	if b.Count > 0 {
+	switch {
+	case len(b.Animals) > 0:
+		count = " " + Join(b.Animals, "and")
+	case b.Count > 0:
 		count = " " + countNoun(float64(b.Count), "pig", "pigs")
 	}
 	return "butcher " + v.Day(b.Day) + at + count

@@ -69,7 +69,7 @@ func (v Voice) notClearAt(b model.Booked) []string {
 	load := v.loadMoment(b)
 	var pigs []*model.Animal
 	for _, c := range v.Herd.Withdrawal(v.Now) {
-		if c.Treated && (!c.Known || c.ClearAt.After(load)) {
+		if c.Treated && b.MayTake(c.Animal) && (!c.Known || c.ClearAt.After(load)) {
 			pigs = append(pigs, c.Animal)
 		}
 	}

@@ -41,11 +41,14 @@ var lineSentences = catalogue{
 	"weigh_due_late": "Tape them[: {n}]: due since {on}, it would sharpen the butcher date.",
 	"weigh_due":      "Tape {on:near}[: {n}]: it would sharpen the butcher date.",
 
-	"book_by":      "No butcher booked: call by {d0:near}, ask for {d1~d3}.",
-	"book_by_late": "No butcher booked: call now, ask for {d1~d3}.",
-	"book_ahead":   "Butcher {on}, in {q0}[: {?q1|pig|pigs}][, about {q2} each then].",
-	"book_eve": "Butcher {on}[, {at:clock}][: {?q0|pig|pigs}]. Feed off 12 to 18 hours before slaughter, as the butcher says; water always. " +
-		"Load in the cool.",
+	"book_by":           "No butcher booked: call by {d0:near}, ask for {d1~d3}.",
+	"book_by_late":      "No butcher booked: call now, ask for {d1~d3}.",
+	"book_ahead":        "Butcher {on}, in {q0}[: {?q1|pig|pigs}][, about {q2} each then].",
+	"book_eve":          "Butcher {on}[, {at:clock}][: {n}][: {?q0|pig|pigs}]. Load in the cool.",
+	"book_eve_heaviest": "Butcher {on}[, {at:clock}][: {?q0|pig|pigs}], by weight {n}. Load in the cool.",
+	"book_feed":         "Feed off 12 to 18 hours before slaughter, so not before {at}; the butcher's word counts. Water always.",
+	"book_feed_hours":   "Feed off 12 to 18 hours before slaughter, as the butcher says. Water always.",
+	"book_clear":        "Clear by what you told: {n}.",
 
 	"withdrawal_conflict": "NOT CLEAR for the butcher {on}:[ {n},] clear {at}. Move the day or hold them back.",
 	"withdrawal_unknown":  "NOT CLEAR:[ {n},] withdrawal days unknown[; butcher {on}]. Read the label or ask the vet, then text the days.",

@@ -138,9 +138,9 @@ var reasonSentences = catalogue{
 	"heat_weight_unknown":   "Weights not known: the line for heavy pigs, {q0}.",
 
 	// Health.
-	"withdrawal_runs":         "{N}, last dose {on}: {q0} of withdrawal, as you told.",
+	"withdrawal_runs":         "[{N}, ]last dose {on}: {q0} of withdrawal, as you told.",
 	"withdrawal_unsettled":    "A text on a drug of {on} is not settled: it could be any pig.",
-	"withdrawal_days_unknown": "{N}, {on}: withdrawal days not told. Unknown is not clear.",
+	"withdrawal_days_unknown": "[{N}, ]{on}: withdrawal days not told. Unknown is not clear.",
 	"worming_since_arrival":   "They came {on}; first look {q0} after.",
 	"worming_since_last":      "Last wormed {on}[ with {n}]; next look {q0} after.",
 	"worming_test_first":      "A dung sample first shows whether it is needed.",
