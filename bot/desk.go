@@ -155,6 +155,7 @@ type Push struct {
 	At      time.Time
 	Text    string
 	Buttons [][]string
+	Files   []File
 }
 
 // Look looks at a herd at the moment now: it keeps that the nudges it gives

@@ -43,6 +43,7 @@ func (m Message) version() int64 {
 type Reply struct {
 	Text    string
 	Buttons [][]string
+	Files   []File
 	Entries []reading.Entry
 	// Answers has the data of each "ask" among Entries, by its index.
 	Answers map[int]map[string]any

@@ -21,7 +21,7 @@ func (d *Desk) Queue(tx *store.Tx, m Message, out Outcome) error {
 		}
 	}
 	for i, o := range outgoing(m, out) {
-		if i < len(standing) {
+		if i < len(standing) && o.File == nil { // a file takes no other message's place
 			o.Kind, o.Edits = "edit", standing[i]
 		}
 		if _, err := tx.Queue(&o); err != nil {
@@ -37,16 +37,12 @@ func (d *Desk) Queue(tx *store.Tx, m Message, out Outcome) error {
 func outgoing(m Message, out Outcome) []store.Outgoing {
 	var rows []store.Outgoing
 	for _, r := range out.Replies {
-		parts := split(r.Text, maxUnits)
-		for i, part := range parts {
-			o := store.Outgoing{
+		for _, part := range pack(r.Text, r.Buttons, r.Files) {
+			rows = append(rows, store.Outgoing{
 				Key:  fmt.Sprintf("reply:%d:%s:%d:%d", m.Chat, m.ID, m.version(), len(rows)),
-				Herd: m.Herd, Chat: m.Chat, Kind: "reply", Text: part, ReplyTo: m.ID, Quiet: true,
-			}
-			if i == len(parts)-1 {
-				o.Buttons = r.Buttons
-			}
-			rows = append(rows, o)
+				Herd: m.Herd, Chat: m.Chat, Kind: "reply", ReplyTo: m.ID, Quiet: true,
+				Text: part.text, Buttons: part.buttons, File: part.file,
+			})
 		}
 	}
 	return rows
@@ -75,17 +71,14 @@ func (d *Desk) QueuePushes(tx *store.Tx, herd store.HerdID, pushes []Push) error
 	return nil
 }
 
-// queuePush queues one delivery of a nudge, with a sound. Its last message is
-// the one with the buttons, and the one that replies and presses speak of.
+// queuePush queues one delivery of a nudge, with a sound. The end of its text is
+// the message with the buttons, and the one that presses speak of.
 func queuePush(tx *store.Tx, herd store.HerdID, chat store.ChatID, p Push) error {
-	parts := split(p.Text, maxUnits)
-	for i, part := range parts {
+	for i, part := range pack(p.Text, p.Buttons, p.Files) {
 		o := store.Outgoing{
 			Key:  fmt.Sprintf("nudge:%d:%d:%s:%d:%d", herd, chat, p.Nudge.Key, p.At.Unix(), i),
-			Herd: herd, Chat: chat, Kind: "nudge", Text: part, GoodUntil: goodUntil(p), Told: p.Nudge.Key,
-		}
-		if i == len(parts)-1 {
-			o.Buttons = p.Buttons
+			Herd: herd, Chat: chat, Kind: "nudge", GoodUntil: goodUntil(p), Told: p.Nudge.Key,
+			Text: part.text, Buttons: part.buttons, File: part.file,
 		}
 		if _, err := tx.Queue(&o); err != nil {
 			return err

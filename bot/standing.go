@@ -14,7 +14,8 @@ import (
 const underWay = "row:"
 
 // standingAnswers lists the messages that stand in the chat as the answers to
-// the one that was edited, in their order, and drops those not sent yet.
+// the one that was edited, in their order, and drops those not sent yet. Files
+// stay as they are.
 func standingAnswers(tx *store.Tx, m Message) ([]string, error) {
 	rows, err := tx.AnswersTo(m.Chat, m.ID)
 	if err != nil {
@@ -27,6 +28,9 @@ func standingAnswers(tx *store.Tx, m Message) ([]string, error) {
 			if err := tx.SaveOutgoing(o); err != nil {
 				return nil, err
 			}
+		}
+		if o.File != nil { // other words below a picture would say something false of it
+			continue
 		}
 		at, err := EditTarget(tx, o)
 		if err != nil {

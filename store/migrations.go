@@ -8,13 +8,17 @@ import (
 	"os"
 )
 
-//go:embed migrations/0001_first.sql
-var first string
+var (
+	//go:embed migrations/0001_first.sql
+	first string
+	//go:embed migrations/0002_attachment.sql
+	attachments string
+)
 
 // migrations bring a file from each schema to the next: the entry n takes it
 // from version n to n+1. A migration that has been released is never changed,
 // only followed by another.
-var migrations = []string{first}
+var migrations = []string{first, attachments}
 
 // migrate brings the schema up to date in one transaction, and the views with
 // it. A file that holds data is first copied to a file beside it.

@@ -4,8 +4,10 @@ import (
 	"context"
 	"database/sql"
 	_ "embed"
+	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -62,30 +64,31 @@ func onFile(t *testing.T, path string, f func(*connection)) {
 func TestMigrationsAreAllOrNothing(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "herd.db")
 	f := closedFarm(t, path)
+	now := migrations
 	second := "CREATE TABLE shed (id INTEGER PRIMARY KEY) STRICT"
 	onFile(t, path, func(c *connection) {
-		err := migrate(t.Context(), c, path, []string{first, second, "CREATE TABLE herd (again INTEGER)"})
-		require.ErrorContains(t, err, "schema 3")
+		err := migrate(t.Context(), c, path, append(slices.Clone(now), second, "CREATE TABLE herd (again INTEGER)"))
+		require.ErrorContains(t, err, fmt.Sprintf("schema %d", len(now)+2))
 		version, err := userVersion(t.Context(), c)
 		require.NoError(t, err)
-		require.Equal(t, 1, version)
+		require.Equal(t, len(now), version)
 		_, err = c.conn.ExecContext(t.Context(), "SELECT * FROM shed")
 		require.ErrorContains(t, err, "no such table")
 	})
 	onFile(t, path, func(c *connection) {
-		require.NoError(t, migrate(t.Context(), c, path, []string{first, second}))
+		require.NoError(t, migrate(t.Context(), c, path, append(slices.Clone(now), second)))
 		version, err := userVersion(t.Context(), c)
 		require.NoError(t, err)
-		require.Equal(t, 2, version)
+		require.Equal(t, len(now)+1, version)
 	})
 	// The copy taken before is a whole database of the old schema.
-	s := openStore(t, path+".schema-1", Options{})
+	s := openStore(t, fmt.Sprintf("%s.schema-%d", path, len(now)), Options{})
 	read(t, s, func(tx *Tx) {
 		all, err := tx.Journal(f.herd)
 		require.NoError(t, err)
 		require.Len(t, all, 200)
 	})
-	require.NoFileExists(t, path+".schema-1.part")
+	require.NoFileExists(t, fmt.Sprintf("%s.schema-%d.part", path, len(now)))
 }
 
 func TestNoCopyWhereNothingChanges(t *testing.T) {
@@ -107,8 +110,9 @@ func TestNoCopyWhereNothingChanges(t *testing.T) {
 func TestReaderOfAnOlderSchema(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "herd.db")
 	closedFarm(t, path)
-	migrations = append(migrations, "CREATE TABLE shed (id INTEGER PRIMARY KEY) STRICT")
-	defer func() { migrations = migrations[:1] }()
+	before := migrations
+	migrations = append(slices.Clone(before), "CREATE TABLE shed (id INTEGER PRIMARY KEY) STRICT")
+	defer func() { migrations = before }()
 	_, err := OpenReader(context.Background(), path)
 	requireProblem(t, err, Older, path)
 }

@@ -17,18 +17,23 @@ const (
 )
 
 const outgoingColumns = "SELECT o.id, o.key, o.herd, o.chat, o.kind, o.text, o.buttons, o.reply_to, o.edits, o.quiet, o.told," +
-	" o.good_until, o.not_before, o.state, o.tries, o.sent, o.repeated FROM outgoing AS o "
+	" o.good_until, o.not_before, o.state, o.tries, o.sent, o.repeated, f.kind, f.name, f.size" +
+	" FROM outgoing AS o LEFT JOIN attachment AS f ON f.outgoing = o.id "
 
 func scanOutgoing(row scanner) (o Outgoing, err error) {
-	var herd, good sql.NullInt64
+	var herd, good, size sql.NullInt64
+	var fileKind, fileName sql.NullString
 	var buttons string
 	var notBefore int64
 	err = row.Scan(&o.ID, &o.Key, &herd, &o.Chat, &o.Kind, &o.Text, &buttons, &o.ReplyTo, &o.Edits, &o.Quiet, &o.Told,
-		&good, &notBefore, &o.State, &o.Tries, &o.Sent, &o.Repeated)
+		&good, &notBefore, &o.State, &o.Tries, &o.Sent, &o.Repeated, &fileKind, &fileName, &size)
 	if err != nil {
 		return o, err
 	}
 	o.Herd, o.GoodUntil, o.NotBefore = HerdID(herd.Int64), instant(good.Int64), instant(notBefore)
+	if fileKind.Valid {
+		o.File = &File{Kind: fileKind.String, Name: fileName.String, Size: int(size.Int64)}
+	}
 	if buttons != "" {
 		err = json.Unmarshal([]byte(buttons), &o.Buttons)
 	}
@@ -49,6 +54,11 @@ func (tx *Tx) Queue(o *Outgoing) (bool, error) {
 func (tx *Tx) queue(o *Outgoing) (bool, error) {
 	if o.Key == "" {
 		return false, errors.New("it has no key")
+	}
+	if o.File != nil {
+		if err := o.File.Check(); err != nil {
+			return false, err
+		}
 	}
 	var buttons string
 	if len(o.Buttons) > 0 {
@@ -76,7 +86,7 @@ func (tx *Tx) queue(o *Outgoing) (bool, error) {
 		return false, err
 	}
 	o.ID, o.State = id, state
-	return true, nil
+	return true, tx.attach(o)
 }
 
 // atHead picks the oldest pending message of each chat of a transport that has

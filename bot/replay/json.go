@@ -36,6 +36,20 @@ type event struct {
 	// such key.
 	Entries *[]map[string]any `json:"entries,omitempty"`
 	Buttons *[][]string       `json:"buttons,omitempty"`
+	Files   []file            `json:"files,omitempty"`
+}
+
+type file struct {
+	Name  string `json:"name"`
+	Kind  string `json:"kind"`
+	Bytes int    `json:"bytes"`
+}
+
+func files(fs []bot.File) (out []file) {
+	for _, f := range fs {
+		out = append(out, file{f.Name, f.Kind, len(f.Bytes)})
+	}
+	return out
 }
 
 func labels(buttons [][]string) *[][]string {
@@ -58,6 +72,7 @@ func (j *JSON) Reply(at time.Time, r bot.Reply, h *model.Herd) error {
 	entries := r.Slots()
 	return j.put(event{
 		At: stamp(at), Kind: "reply", Text: &r.Text, Entries: &entries, Buttons: labels(r.Buttons),
+		Files: files(r.Files),
 	})
 }
 
@@ -67,6 +82,7 @@ func (j *JSON) Nudge(p bot.Push) error {
 	return j.put(event{
 		At: stamp(p.At), Kind: "nudge", About: &about, Standing: &p.Nudge.Standing,
 		Grade: string(p.Nudge.Grade), Text: &p.Text, Buttons: labels(p.Buttons),
+		Files: files(p.Files),
 	})
 }
 

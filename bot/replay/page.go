@@ -23,7 +23,7 @@ func NewPage(w io.Writer) *Page { return &Page{w: bufio.NewWriter(w)} }
 
 // speak writes what one side says: the first line behind the clock and the
 // speaker's mark, the others below it.
-func (p *Page) speak(at time.Time, mark, text string, buttons [][]string) error {
+func (p *Page) speak(at time.Time, mark, text string, buttons [][]string, files []bot.File) error {
 	if d := model.DayOf(at); d != p.day {
 		p.day, p.last = d, ""
 		fmt.Fprintf(p.w, "\n%s\n", at.Format("Monday 2 January 2006"))
@@ -40,6 +40,9 @@ func (p *Page) speak(at time.Time, mark, text string, buttons [][]string) error 
 			continue
 		}
 		fmt.Fprintf(p.w, "          %s\n", l)
+	}
+	for _, f := range files {
+		fmt.Fprintf(p.w, "          [%s, %d kB]\n", f.Name, (len(f.Bytes)+999)/1000)
 	}
 	if labels := Labels(buttons); labels != "" {
 		fmt.Fprintf(p.w, "          %s\n", labels)
@@ -68,16 +71,16 @@ func (p *Page) Text(at time.Time, who, text string) error {
 	if who != "" {
 		text = who + ": " + text
 	}
-	return p.speak(at, ">", text, nil)
+	return p.speak(at, ">", text, nil, nil)
 }
 
 // Reply implements Writer.
 func (p *Page) Reply(at time.Time, r bot.Reply, _ *model.Herd) error {
-	return p.speak(at, " ", r.Text, r.Buttons)
+	return p.speak(at, " ", r.Text, r.Buttons, r.Files)
 }
 
 // Nudge implements Writer.
-func (p *Page) Nudge(n bot.Push) error { return p.speak(n.At, "*", n.Text, n.Buttons) }
+func (p *Page) Nudge(n bot.Push) error { return p.speak(n.At, "*", n.Text, n.Buttons, n.Files) }
 
 // Failed implements Writer.
 func (p *Page) Failed(number int, err error) error {

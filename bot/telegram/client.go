@@ -37,6 +37,7 @@ const (
 	pollSeconds = 50
 	pollLimit   = (pollSeconds + 15) * time.Second
 	sendLimit   = 30 * time.Second
+	uploadLimit = 2 * time.Minute  // a whole file goes over a farm's line
 	pingAfter   = 20 * time.Second // of silence on a connection
 )
 
@@ -65,12 +66,27 @@ func newClient(base, token string) *client {
 
 // call calls a method and gives the raw result. Every error is a *callError.
 func (c *client) call(ctx context.Context, method string, params tgbotapi.Params, limit time.Duration) (json.RawMessage, error) {
+	return c.request(ctx, method, limit, func(api *tgbotapi.BotAPI) (*tgbotapi.APIResponse, error) {
+		return api.MakeRequest(method, params)
+	})
+}
+
+// upload is call for a method that takes a file along.
+func (c *client) upload(ctx context.Context, method string, params tgbotapi.Params, f tgbotapi.RequestFile) (json.RawMessage, error) {
+	return c.request(ctx, method, uploadLimit, func(api *tgbotapi.BotAPI) (*tgbotapi.APIResponse, error) {
+		return api.UploadFiles(method, params, []tgbotapi.RequestFile{f})
+	})
+}
+
+func (c *client) request(ctx context.Context, method string, limit time.Duration,
+	do func(*tgbotapi.BotAPI) (*tgbotapi.APIResponse, error),
+) (json.RawMessage, error) {
 	ctx, cancel := context.WithTimeout(ctx, limit)
 	defer cancel()
 	d := &doer{ctx: ctx, client: c}
-	api := tgbotapi.BotAPI{Token: c.token, Client: d}
+	api := &tgbotapi.BotAPI{Token: c.token, Client: d}
 	api.SetAPIEndpoint(c.endpoint)
-	resp, err := api.MakeRequest(method, params)
+	resp, err := do(api)
 	if err != nil {
 		return nil, sortOut(method, c.redact(err), d.wrote.Load())
 	}

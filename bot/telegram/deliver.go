@@ -13,22 +13,26 @@ import (
 // deliver makes the call for a message and gives the id that it has in its chat.
 func (b *Bot) deliver(ctx context.Context, j job) (sent string, err error) {
 	o := j.row
-	params := tgbotapi.Params{"chat_id": j.chat.External, "text": o.Text}
-	params.AddBool("disable_web_page_preview", true)
+	params := tgbotapi.Params{"chat_id": j.chat.External}
 	if err := addButtons(params, o); err != nil {
 		return "", err
 	}
 	if j.edits != "" {
-		params["message_id"] = j.edits
-		_, err := b.client.call(ctx, "editMessageText", params, sendLimit)
-		return j.edits, err
+		return j.edits, b.edit(ctx, j, params)
 	}
 	params.AddBool("disable_notification", o.Quiet)
 	if isNumber(o.ReplyTo) { // a press has an id too, but is no message
 		params["reply_to_message_id"] = o.ReplyTo
 		params["allow_sending_without_reply"] = "true"
 	}
-	result, err := b.client.call(ctx, "sendMessage", params, sendLimit)
+	method, result := "sendMessage", json.RawMessage(nil)
+	if o.File != nil {
+		method, result, err = b.upload(ctx, j, params)
+	} else {
+		params["text"] = o.Text
+		params.AddBool("disable_web_page_preview", true)
+		result, err = b.client.call(ctx, method, params, sendLimit)
+	}
 	if err != nil {
 		return "", err
 	}
@@ -36,9 +40,39 @@ func (b *Bot) deliver(ctx context.Context, j job) (sent string, err error) {
 		ID int64 `json:"message_id"`
 	}
 	if err := json.Unmarshal(result, &m); err != nil {
-		return "", &callError{method: "sendMessage", what: unknown, err: err}
+		return "", &callError{method: method, what: unknown, err: err}
 	}
 	return strconv.FormatInt(m.ID, 10), nil
+}
+
+// edit makes the call for a message that takes the place of an earlier one's
+// text: below a file that is another call.
+func (b *Bot) edit(ctx context.Context, j job, params tgbotapi.Params) error {
+	method, text := "editMessageText", "text"
+	if j.below {
+		method, text = "editMessageCaption", "caption"
+	} else {
+		params.AddBool("disable_web_page_preview", true)
+	}
+	params["message_id"], params[text] = j.edits, j.row.Text
+	_, err := b.client.call(ctx, method, params, sendLimit)
+	return err
+}
+
+// upload makes the call for a message with a file. That one is under way is said
+// in the chat meanwhile: it may take a while from a barn.
+func (b *Bot) upload(ctx context.Context, j job, params tgbotapi.Params) (method string, result json.RawMessage, err error) {
+	file := j.row.File
+	method, field, action := "sendDocument", "document", "upload_document"
+	if file.Kind == store.Photo {
+		method, field, action = "sendPhoto", "photo", "upload_photo"
+	}
+	b.aside("sendChatAction", tgbotapi.Params{"chat_id": j.chat.External, "action": action})
+	params.AddNonEmpty("caption", j.row.Text)
+	result, err = b.client.upload(ctx, method, params, tgbotapi.RequestFile{
+		Name: field, Data: tgbotapi.FileBytes{Name: file.Name, Bytes: j.file},
+	})
+	return method, result, err
 }
 
 func addButtons(params tgbotapi.Params, o store.Outgoing) error {

@@ -3,8 +3,10 @@ package telegram
 import (
 	"context"
 	"errors"
+	"strings"
 	"time"
 
+	"troughbell/bot/wording"
 	"troughbell/store"
 )
 
@@ -60,6 +62,9 @@ func (b *Bot) settleRow(tx *store.Tx, chat store.Chat, o store.Outgoing, sent st
 			return err
 		}
 	case gone, refused:
+		if o.File != nil {
+			return b.sendOtherwise(tx, o, outcome)
+		}
 		o.State = store.Dropped
 		if err := b.sayAnew(tx, o, outcome); err != nil {
 			return err
@@ -81,4 +86,29 @@ func (b *Bot) sayAnew(tx *store.Tx, o store.Outgoing, outcome error) error {
 		ReplyTo: o.ReplyTo, Quiet: o.Quiet,
 	})
 	return err
+}
+
+// sendOtherwise tries a photo that Telegram refuses as a document: that may have
+// any size and shape. Of a document that it refuses the text goes out alone, and
+// says so.
+func (b *Bot) sendOtherwise(tx *store.Tx, o store.Outgoing, outcome error) error {
+	if o.File.Kind == store.Photo {
+		b.Log.Warn("a photo was refused; it goes out as a document", "row", o.ID, "err", outcome)
+		if err := tx.SaveFileKind(o.ID, store.Document); err != nil {
+			return err
+		}
+		o.NotBefore = b.Now()
+		return tx.SaveOutgoing(o)
+	}
+	b.Log.Error("a file was refused and dropped", "row", o.ID, "err", outcome)
+	text := strings.TrimPrefix(o.Text+"\n"+wording.FileRefused(o.File.Name), "\n")
+	_, err := tx.Queue(&store.Outgoing{
+		Key: o.Key + ":alone", Herd: o.Herd, Chat: o.Chat, Kind: o.Kind, Text: text, Buttons: o.Buttons,
+		ReplyTo: o.ReplyTo, Quiet: o.Quiet, Told: o.Told, GoodUntil: o.GoodUntil,
+	})
+	if err != nil {
+		return err
+	}
+	o.State = store.Dropped
+	return tx.SaveOutgoing(o)
 }

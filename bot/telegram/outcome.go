@@ -69,6 +69,11 @@ var meanings = []struct {
 	{"message can't be edited", gone},
 	{"message to be replied not found", gone},
 	{"chat not found", unreachable},
+	{"bot was kicked", unreachable},
+	{"bot was blocked", unreachable},
+	{"user is deactivated", unreachable},
+	{"not enough rights to send photos", refused}, // a text still arrives there
+	{"not enough rights to send documents", refused},
 	{"not enough rights", unreachable},
 	{"have no rights to send", unreachable},
 	{"terminated by other getupdates request", conflict},
@@ -85,18 +90,52 @@ func meaning(e *tgbotapi.Error) outcome {
 			return m.what
 		}
 	}
+	code := e.Code
+	if code == 0 {
+		code = codeOf(text)
+	}
 	switch {
-	case e.Code == 401 || e.Code == 404:
+	case code == 401 || code == 404:
 		return badToken
-	case e.Code == 403:
+	case code == 403:
 		return unreachable
-	case e.Code == 409:
+	case code == 409:
 		return conflict
-	case e.Code == 429:
+	case code == 429:
 		return flood
-	case e.Code >= 500:
+	case code >= 500:
 		return passing
 	default:
 		return refused
 	}
+}
+
+// leading has the words that the description of a refusal begins with.
+var leading = []struct {
+	words string
+	code  int
+}{
+	{"bad request", 400},
+	{"unauthorized", 401},
+	{"forbidden", 403},
+	{"not found", 404},
+	{"conflict", 409},
+	{"request entity too large", 413},
+	{"too many requests", 429},
+	{"internal server error", 500},
+	{"bad gateway", 502},
+	{"service unavailable", 503},
+	{"gateway timeout", 504},
+}
+
+// codeOf is the code of a refusal by its description, in lower case: the library
+// leaves the code out where a file was sent along. One that is not known counts
+// as passing.
+func codeOf(description string) int {
+	for _, l := range leading {
+		if strings.HasPrefix(description, l.words) {
+			return l.code
+		}
+	}
+	return 500
 }

@@ -35,6 +35,21 @@ func TestErrorsByMeaning(t *testing.T) {
 		err := sortOut("sendMessage", &tgbotapi.Error{Code: tt.code, Message: tt.text}, true)
 		require.Equal(t, tt.want, err.what, tt.text)
 	}
+	// The library leaves the code out where a file goes along.
+	for text, want := range map[string]outcome{
+		"Forbidden: bot was blocked by the user":                           unreachable,
+		"Bad Request: PHOTO_INVALID_DIMENSIONS":                            refused,
+		"Bad Request: not enough rights to send photos to the chat":        refused,
+		"Bad Request: not enough rights to send text messages to the chat": unreachable,
+		"Unauthorized":                      badToken,
+		"Request Entity Too Large":          refused,
+		"Too Many Requests: retry after 35": flood,
+		"Internal Server Error":             passing,
+		"Bad Gateway":                       passing,
+		"something new":                     passing,
+	} {
+		require.Equal(t, want, sortOut("sendPhoto", &tgbotapi.Error{Message: text}, true).what, text)
+	}
 	require.Equal(t, passing, sortOut("sendMessage", errors.New("connection refused"), false).what)
 	require.Equal(t, unknown, sortOut("sendMessage", errors.New("connection reset"), true).what)
 }

@@ -13,6 +13,9 @@ type job struct {
 	row   store.Outgoing
 	chat  store.Chat
 	edits string // the message that it replaces; empty: none
+	// below says that what it replaces is the text below a file.
+	below bool
+	file  []byte // what the file of the row holds
 }
 
 // send empties the outbox at the pace Telegram takes it, to several chats at
@@ -121,11 +124,11 @@ func (b *Bot) claim(ctx context.Context, free int) (jobs []job, next time.Time, 
 			if o.State != store.Sending {
 				continue
 			}
-			target, err := bot.EditTarget(tx, o)
+			j, err := jobOf(tx, o, chat)
 			if err != nil {
 				return err
 			}
-			jobs = append(jobs, job{o, chat, target})
+			jobs = append(jobs, j)
 		}
 		if len(jobs) == free {
 			return nil
@@ -143,6 +146,23 @@ func (b *Bot) claim(ctx context.Context, free int) (jobs []job, next time.Time, 
 		return nil, time.Time{}, err
 	}
 	return jobs, next, nil
+}
+
+// jobOf brings together what the call for a message needs.
+func jobOf(tx *store.Tx, o store.Outgoing, chat store.Chat) (j job, err error) {
+	j = job{row: o, chat: chat}
+	if j.edits, err = bot.EditTarget(tx, o); err != nil {
+		return j, err
+	}
+	if j.edits != "" {
+		earlier, ok, err := tx.OutgoingBySent(o.Chat, j.edits)
+		j.below = ok && earlier.File != nil
+		return j, err
+	}
+	if o.File != nil {
+		j.file, err = tx.FileBytes(o.ID)
+	}
+	return j, err
 }
 
 // judge decides what becomes of a message whose turn it is: it goes out, waits

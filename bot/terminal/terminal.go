@@ -23,6 +23,8 @@ type Chat struct {
 	Herd  store.HerdID
 	// Now is the clock, which may run ahead of the world's (a demo).
 	Now func() time.Time
+	// Files is the folder that files are saved into; it is made when there is one.
+	Files string
 
 	mu      sync.Mutex // one transaction and its output at a time
 	clock   *bot.Clock
@@ -226,7 +228,7 @@ func (c *Chat) drain(ctx context.Context) error {
 			}
 			o.State = store.Dropped
 			if worth {
-				if err := c.show(o); err != nil {
+				if err := c.show(tx, o); err != nil {
 					return err
 				}
 				o.State, o.Sent = store.Sent, fmt.Sprint(o.ID)
@@ -250,17 +252,37 @@ func (c *Chat) worth(tx *store.Tx, o store.Outgoing, now time.Time) (bool, error
 	return true, nil
 }
 
-func (c *Chat) show(o store.Outgoing) error {
+func (c *Chat) show(tx *store.Tx, o store.Outgoing) error {
+	saved := ""
+	if o.File != nil {
+		b, err := tx.FileBytes(o.ID)
+		if err != nil {
+			return err
+		}
+		saved = "File: "
+		if path, err := save(c.Files, o.File.Name, b); err != nil { // the chat goes on
+			saved = fmt.Sprintf("The file %s could not be saved: %v. Name a folder with --files and ask again.", o.File.Name, err)
+		} else {
+			saved += path
+		}
+	}
 	mark := ""
 	if o.Kind == "nudge" {
 		mark = "* "
 	}
 	var page strings.Builder
-	for _, l := range strings.Split(o.Text, "\n") {
+	text := strings.Split(o.Text, "\n")
+	if o.File != nil && o.Text == "" {
+		text = nil
+	}
+	for _, l := range text {
 		for _, part := range wrap(l, c.width-len(mark)) {
 			fmt.Fprintf(&page, "%s%s\n", mark, part)
 			mark = strings.Repeat(" ", len(mark))
 		}
+	}
+	if saved != "" { // not wrapped: a path is to be copied
+		fmt.Fprintf(&page, "%s%s\n", mark, saved)
 	}
 	c.buttons = nil
 	var labels []string

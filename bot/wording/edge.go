@@ -41,3 +41,8 @@ func HerdChoice(names []string) string {
 	}
 	return "Say which herd: /herd " + strings.Join(names, ", /herd ")
 }
+
+// FileRefused tells of a file that Telegram does not take.
+func FileRefused(name string) string {
+	return "Telegram does not take the file " + name + " here: ask for it in our private chat."
+}

@@ -15,6 +15,7 @@ type chatCmd struct {
 	herdFlag
 	zoneFlag
 	weatherFlag
+	filesFlag
 }
 
 // Help of the command.
@@ -51,7 +52,7 @@ func (c chatCmd) Run(a *app) error {
 	}
 	desk := bot.NewDesk()
 	defer fetchForecasts(a, st, desk, source)()
-	return talk(a, &terminal.Chat{Store: st, Desk: desk, Herd: herd, Now: time.Now})
+	return talk(a, &terminal.Chat{Store: st, Desk: desk, Herd: herd, Now: time.Now, Files: c.folder()})
 }
 
 // talk runs a terminal chat with its nudges until it ends.

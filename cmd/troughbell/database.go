@@ -41,6 +41,19 @@ func (f dbFlag) path() (string, error) {
 	return p, nil
 }
 
+// filesFlag is where files of a terminal chat are saved.
+type filesFlag struct {
+	Files string `name:"files" env:"TROUGHBELL_FILES" placeholder:"DIR" help:"The folder for files that the chat gives out. Default: troughbell/files in your data directory."`
+}
+
+func (f filesFlag) folder() string {
+	if f.Files != "" {
+		return f.Files
+	}
+	xdg.Reload()
+	return filepath.Join(xdg.DataHome, "troughbell", "files")
+}
+
 // herdFlag is which herd is meant.
 type herdFlag struct {
 	Herd string `placeholder:"NAME" help:"Which herd, where the database keeps several."`

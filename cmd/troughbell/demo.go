@@ -22,12 +22,14 @@ const demoZone = "America/New_York"
 
 // demoCmd plays the demo.
 type demoCmd struct {
+	filesFlag
 	NoChat bool `help:"Stop after the season."`
 }
 
 // Help of the command.
 func (demoCmd) Help() string {
-	return `Needs no token, no network and no set-up, and leaves nothing behind.
+	return `Needs no token, no network and no set-up, and leaves nothing behind
+but the files that you ask for.
 
 Example: troughbell demo --no-chat`
 }
@@ -68,7 +70,7 @@ texts, "*" is what the bot says unasked.`)
 	fmt.Fprintf(a.stdout, "\nIt is %s in the orchard, and the herd is yours to ask about or to text to.\nTry: how long till butcher? | olive 46 girth | what's due? | help\nLeave with Ctrl-D.\n\n",
 		end.Format("Monday 2 January, 15:04"))
 	return talk(a, &terminal.Chat{
-		Store: st, Desk: bot.NewDesk(), Herd: herd,
+		Store: st, Desk: bot.NewDesk(), Herd: herd, Files: c.folder(),
 		Now: func() time.Time { return end.Add(time.Since(started)) },
 	})
 }

@@ -3,10 +3,12 @@ package botapitest
 import (
 	"encoding/json"
 	"fmt"
+	"io"
 	"net/http"
 	"net/url"
 	"strconv"
 	"time"
+	"unicode/utf16"
 )
 
 func (s *Server) do(r *http.Request, method string) (any, *Fault) {
@@ -17,8 +19,14 @@ func (s *Server) do(r *http.Request, method string) (any, *Fault) {
 		return s.getUpdates(r)
 	case "sendMessage":
 		return s.sendMessage(r.Form)
+	case "sendPhoto":
+		return s.sendFile(r, "photo")
+	case "sendDocument":
+		return s.sendFile(r, "document")
 	case "editMessageText":
-		return s.editMessage(r.Form)
+		return s.editMessage(r.Form, "text")
+	case "editMessageCaption":
+		return s.editMessage(r.Form, "caption")
 	case "deleteWebhook":
 		s.SetWebhook(false)
 		return true, nil
@@ -110,15 +118,43 @@ func (s *Server) take(limit int) []json.RawMessage {
 }
 
 func (s *Server) sendMessage(p url.Values) (any, *Fault) {
-	chat, err := strconv.ParseInt(p.Get("chat_id"), 10, 64)
-	if err != nil || p.Get("text") == "" {
+	if p.Get("text") == "" {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message text is empty"}
+	}
+	return s.show(p, p.Get("text"), nil)
+}
+
+// maxCaption is the longest text below a file, in UTF-16 units.
+const maxCaption = 1024
+
+func (s *Server) sendFile(r *http.Request, kind string) (any, *Fault) {
+	f, head, err := r.FormFile(kind)
+	if err != nil {
+		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: there is no " + kind + " in the request"}
+	}
+	defer func() { _ = f.Close() }()
+	b, err := io.ReadAll(f)
+	if err != nil || len(b) == 0 {
+		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: file must be non-empty"}
+	}
+	caption := r.Form.Get("caption")
+	if len(utf16.Encode([]rune(caption))) > maxCaption {
+		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message caption is too long"}
+	}
+	return s.show(r.Form, caption, &File{Kind: kind, Name: head.Filename, Bytes: b})
+}
+
+// show puts a message into its chat.
+func (s *Server) show(p url.Values, text string, file *File) (any, *Fault) {
+	chat, err := strconv.ParseInt(p.Get("chat_id"), 10, 64)
+	if err != nil {
+		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: chat not found"}
 	}
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	s.lastID++
 	m := &Message{
-		ID: s.lastID, Chat: chat, Text: p.Get("text"), ReplyTo: p.Get("reply_to_message_id"),
+		ID: s.lastID, Chat: chat, Text: text, File: file, ReplyTo: p.Get("reply_to_message_id"),
 		Buttons: buttons(p), Silent: p.Get("disable_notification") == "true",
 	}
 	s.messages = append(s.messages, m)
@@ -127,18 +163,22 @@ func (s *Server) sendMessage(p url.Values) (any, *Fault) {
 	}, nil
 }
 
-func (s *Server) editMessage(p url.Values) (any, *Fault) {
+// editMessage changes the text of a message, or with "caption" that below a file.
+func (s *Server) editMessage(p url.Values, field string) (any, *Fault) {
 	s.mu.Lock()
 	defer s.mu.Unlock()
 	for _, m := range s.messages {
 		if fmt.Sprint(m.ID) != p.Get("message_id") || fmt.Sprint(m.Chat) != p.Get("chat_id") {
 			continue
 		}
+		if (m.File != nil) != (field == "caption") {
+			return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: there is no " + field + " in the message to edit"}
+		}
 		b := buttons(p)
-		if m.Text == p.Get("text") && len(b) == len(m.Buttons) {
+		if m.Text == p.Get(field) && len(b) == len(m.Buttons) {
 			return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message is not modified"}
 		}
-		m.Text, m.Buttons = p.Get("text"), b
+		m.Text, m.Buttons = p.Get(field), b
 		m.Edits++
 		return map[string]any{"message_id": m.ID, "date": s.clock().Unix(), "text": m.Text, "chat": map[string]any{"id": m.Chat}}, nil
 	}

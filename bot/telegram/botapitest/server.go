@@ -57,6 +57,14 @@ type Message struct {
 	Buttons []Button
 	Silent  bool
 	Edits   int
+	File    *File // nil: a text; else Text stands below it
+}
+
+// File is what came with a message.
+type File struct {
+	Kind  string // "photo", "document"
+	Name  string
+	Bytes []byte
 }
 
 // Button is an inline button of a message.
@@ -175,7 +183,7 @@ func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
 		fail(w, Fault{Status: http.StatusUnauthorized, Description: "Unauthorized"})
 		return
 	}
-	if err := r.ParseForm(); err != nil {
+	if err := parse(r); err != nil {
 		fail(w, Fault{Status: http.StatusBadRequest, Description: "Bad Request: " + err.Error()})
 		return
 	}
@@ -209,6 +217,16 @@ func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
 	default:
 		answer(w, map[string]any{"ok": true, "result": result})
 	}
+}
+
+// inMemory is how much of an upload is held in memory, in bytes.
+const inMemory = 16 << 20
+
+func parse(r *http.Request) error {
+	if strings.HasPrefix(r.Header.Get("Content-Type"), "multipart/") {
+		return r.ParseMultipartForm(inMemory)
+	}
+	return r.ParseForm()
 }
 
 // fault takes the first fault that waits for such a call; the lock is held.
