@@ -13,6 +13,7 @@ import (
 var abouts = map[string]func(asked) Answer{
 	reading.AboutScraps:    scraps,
 	reading.AboutFoods:     foods,
+	reading.AboutSickCare:  sickCare,
 	reading.AboutCold:      cold,
 	reading.AboutHeatCare:  heatCare,
 	reading.AboutHeatLine:  heatLine,
@@ -78,6 +79,11 @@ func (a asked) beside(topic func(asked) Answer, more map[string]any) map[string]
 func cm(x float64) model.Quantity { return model.Quantity{Value: x, Unit: model.Centimetres} }
 
 func celsius(x float64) model.Quantity { return model.Quantity{Value: x, Unit: model.Celsius} }
+
+// sickCare is a caution and no figure: what to look at, and when to call the vet.
+func sickCare(a asked) Answer {
+	return Answer{Text: a.say("sick_care", wording.Args{})}
+}
 
 // foods is a caution and no figure: what else pigs may eat.
 func foods(a asked) Answer {

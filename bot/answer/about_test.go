@@ -29,6 +29,7 @@ func TestQuestionsAboutOneThing(t *testing.T) {
 		says []string
 		data map[string]any // of other than the topic's own figures
 	}{
+		{"a sick pig", same, reading.Ask{Topic: "history", About: reading.AboutSickCare}, []string{"Call the vet", "as the vet or the label says"}, nil},
 		{"foods", same, reading.Ask{Topic: "ration_check", About: reading.AboutFoods}, []string{"touched meat", "never mouldy", "vet"}, nil},
 		{"scraps", same, reading.Ask{Topic: "ration_check", About: reading.AboutScraps}, []string{"never through a kitchen"}, nil},
 		{"heat, no weather told", same, reading.Ask{Topic: "heat", About: reading.AboutHeatCare}, []string{"Shade, a wet wallow", "call the vet"}, nil},

@@ -12,6 +12,7 @@ const (
 	AboutScraps    = "scraps"     // feeding kitchen waste
 	AboutCold      = "cold"       // cold and frost
 	AboutFoods     = "foods"      // what else pigs may eat
+	AboutSickCare  = "sick_care"  // what to do for a sick pig
 	AboutHeatCare  = "heat_care"  // what to do in heat
 	AboutHeatLine  = "heat_line"  // from what temperature on
 	AboutWaterNeed = "water_need" // what pigs drink
@@ -113,6 +114,10 @@ func (r *reader) askAbout(a *Ask, s span) {
 			break
 		}
 	}
+	if a.About == "" && saysAny(said, careWords) && (r.has(s, sSick) || r.sickLately() && saysAny(said, careFor)) {
+		a.About, a.Topic = AboutSickCare, "history"
+		return
+	}
 	if flow := r.flowTold(s); flow != nil && (a.About == AboutFlow || a.About == "" && r.tellsFlow(s)) {
 		a.About, a.Topic, a.FlowLMin = AboutFlow, "water_left", flow
 	}
@@ -149,6 +154,26 @@ func (x subject) fits(said string) bool {
 		}
 	}
 	return true
+}
+
+// careWords ask what is to be done, and careFor says for whom or what, where that
+// was told right before.
+var (
+	careWords = split("what do i do, what should i do, what can i do, what do we do, what should we do, what to do, how do i treat, how do i help, how can i help, what helps, what do you do, what can be done, should i call the vet, do i need the vet, do i need a vet, what's wrong with, whats wrong with, is it serious")
+	careFor   = split("about it, about that, about this, for it, for him, for her, for them, with him, with her, with it, about him, about her, about them, now, call the vet, the vet, a vet, serious, wrong, treat, help")
+)
+
+// sickLately says that the last thing told today or yesterday was a sick pig.
+func (r *reader) sickLately() bool {
+	if len(r.c.Before) == 0 || r.c.Before[0].Entry.On < r.today-1 {
+		return false
+	}
+	f, ok := r.c.Before[0].Entry.Act.(Fact)
+	if !ok {
+		return false
+	}
+	s, ok := f.Fact.(model.Sick)
+	return ok && !s.Well
 }
 
 // pigsBefore is the number of pigs that the text speaks of before a question, 0 if

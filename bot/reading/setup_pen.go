@@ -89,7 +89,19 @@ func (r *reader) penNowInUse(s span, name string) {
 			name = p.Name
 		}
 	}
-	r.set(s, model.Setting{Key: model.SetPen, Thing: &model.Thing{Name: name, InUse: &yes}})
+	th := &model.Thing{Name: name, InUse: &yes}
+	for k := s.i; k < s.j; k++ { // "they're in the lower pen, 40 by 60"
+		if m2, ok := r.areaOf(&r.items[k]); ok && m2 > 0 && !r.items[k].used {
+			r.items[k].used, th.AreaM2 = true, &m2
+			break
+		}
+	}
+	switch strings.ToLower(name) {
+	case "a pen", "pen", "a", "one pen", "a paddock", "paddock", "a field", "a lot":
+		th.Name = "pen 1"
+		r.setUp.pens = append(r.setUp.pens, th.Name)
+	}
+	r.set(s, model.Setting{Key: model.SetPen, Thing: th})
 }
 
 func samePen(a, b string) bool {

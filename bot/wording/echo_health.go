@@ -1,6 +1,8 @@
 package wording
 
 import (
+	"strings"
+
 	"fmt"
 	"math"
 
@@ -17,6 +19,8 @@ func (v Voice) echoTreatment(verb string, t model.Treatment) string {
 
 func (v Voice) echoSick(s model.Sick) string {
 	switch {
+	case namesAilment(s.Note):
+		return who(s.Animals) + " has " + s.Note
 	case s.Note != "":
 		return who(s.Animals) + " " + s.Note
 	case s.Well:
@@ -97,4 +101,15 @@ func (v Voice) rain(mm float64) string {
 
 func (v Voice) celsius(c float64) string {
 	return v.Quantity(model.Quantity{Value: c, Unit: model.Celsius}, styleExact)
+}
+
+// namesAilment says that a note is what a pig has, not what it does: "the scours", "a
+// cut ear".
+func namesAilment(note string) bool {
+	for _, w := range []string{"the ", "a ", "an ", "some "} {
+		if strings.HasPrefix(strings.ToLower(note), w) {
+			return true
+		}
+	}
+	return false
 }

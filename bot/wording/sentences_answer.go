@@ -133,8 +133,11 @@ var answerSentences = catalogue{
 	"sitter_no_pigs":   "No pigs here, nothing to look after.",
 
 	// Questions about one thing within a topic.
-	"scraps":             "From your own garden, never through a kitchen: a little beside the mix, if your rules allow it.",
-	"foods":              "Greens, roots, garden windfalls: a little beside the mix, never mouldy. Never what touched meat or a kitchen.\nKitchen waste carries disease; most places forbid it. Not sure of a plant: leave it, or ask the vet.",
+	"scraps": "From your own garden, never through a kitchen: a little beside the mix, if your rules allow it.",
+	"foods":  "Greens, roots, garden windfalls: a little beside the mix, never mouldy. Never what touched meat or a kitchen.\nKitchen waste carries disease; most places forbid it. Not sure of a plant: leave it, or ask the vet.",
+	"sick_care": "Call the vet for hard breathing, staggering, a pig that will not rise, or a day off feed; I am no vet.\n" +
+		"Look: breathing, legs, belly, droppings, drinking. Shade, dry bed, water near; away from the others if it is picked on.\n" +
+		"A drug only as the vet or the label says; then text me its name and withdrawal days.",
 	"heat_care":          "Shade, a wet wallow, cool water that runs. Move, load and treat in the cool of morning; they eat less by themselves.\nOpen-mouth panting, staggering, will not rise: shade, moving air, cool water in large drops, and call the vet.",
 	"heat_line":          "From {q0} on pigs want shade and a wallow; heavy ones earlier.",
 	"heat_line_ours":     "From {q0} on yours, about {q1}, want shade and a wallow.",
