@@ -28,7 +28,7 @@ func (d *Desk) Queue(tx *store.Tx, m Message, out Outcome) error {
 			return err
 		}
 	}
-	return nil
+	return d.relayAlarms(tx, m, out)
 }
 
 // outgoing lists what is to be sent. A key names the message, which version of

@@ -9,6 +9,7 @@ import (
 	"troughbell/bot/reading"
 	"troughbell/bot/wording"
 	"troughbell/model"
+	"troughbell/schedule"
 	"troughbell/store"
 )
 
@@ -265,6 +266,9 @@ func (t *talk) carryOut() error {
 	reply := Reply{Entries: t.r.Entries, Answers: map[int]map[string]any{}}
 	v := t.voice()
 	var parts []string
+	for _, l := range schedule.HeldAlarms(t.s.Herd, t.now) {
+		parts = append(parts, v.Nudged(l))
+	}
 	if card != "" {
 		parts = append(parts, card)
 	}

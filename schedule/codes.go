@@ -26,6 +26,9 @@ const (
 	// moment. Q: kilograms to pour to last until the next visit; how many times
 	// it was told before (Count). Grade danger; say that it is calculated.
 	CodeRefillOut = "refill_out"
+	// The feeders were seen empty and no pour was logged since. Names: the feeders.
+	// At: when they were seen. Q as CodeRefillOut. Grade danger.
+	CodeRefillSeenEmpty = "refill_seen_empty"
 
 	// About "water". The barrels to fill at this visit. Names: the barrels. On:
 	// the day of the visit. At: the next visit, until which they then last. Q:
@@ -183,6 +186,9 @@ const (
 	// About "check". No word for a while. On: the day of the latest record. Q: days
 	// since.
 	CodeCheckSilence = "check_silence"
+	// The last such word: nothing more but drug and butcher days, and reminders,
+	// until the person writes. As CodeCheckSilence.
+	CodeCheckSilenceLast = "check_silence_last"
 	// The level of feed is not known: say how full. Names: the feeders (may be
 	// empty).
 	CodeCheckFeedLevel = "check_feed_level"
@@ -245,7 +251,7 @@ const (
 
 // Codes lists every code of a line, for whoever finds a sentence for each.
 var Codes = []string{
-	CodeRefillVisit, CodeRefillBrim, CodeRefillMidweek, CodeRefillMidweekBrim, CodeRefillOut,
+	CodeRefillVisit, CodeRefillBrim, CodeRefillMidweek, CodeRefillMidweekBrim, CodeRefillOut, CodeRefillSeenEmpty,
 	CodeWaterVisit, CodeWaterBrim, CodeWaterMidweek, CodeWaterOut, CodeWaterSeenEmpty,
 	CodeWallowVisit, CodeWallowHeat,
 	CodeLevelStanding, CodeLevelMidweek, CodeLevelBridged,
@@ -259,7 +265,7 @@ var Codes = []string{
 	CodeOutgrownNipple, CodeOutgrownShelter, CodeOutgrownShade,
 	CodeAlarmOut, CodeAlarmDown, CodeAlarmNoWater, CodeAlarmNoFeed, CodeAlarmFence, CodeAlarmFenceLow,
 	CodeSeasonOver,
-	CodeCheckSilence, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone,
+	CodeCheckSilence, CodeCheckSilenceLast, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone,
 	CodeOddFeedMore, CodeOddFeedLess, CodeOddFeedEmpty, CodeOddWaterMore, CodeOddWaterLess, CodeOddGrowth, CodeMissedFeed,
 	CodeKeepAsking,
 	CodeCatchUpDown, CodeCatchUpAway,

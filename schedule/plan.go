@@ -28,8 +28,9 @@ func (v *view) lookBetween() []item {
 	var out []item
 	var needs []need
 	routine, away := v.routineToday(), v.h.Away(v.day)
+	resting := v.resting()
 	for _, r := range rules {
-		if r.between == nil || len(v.pigs) == 0 && !r.idle {
+		if r.between == nil || len(v.pigs) == 0 && !r.idle || resting && !r.always {
 			continue
 		}
 		for _, n := range r.between(v) {

@@ -22,6 +22,9 @@ func (r round) key() string { return standingToken(r.day) }
 // told. It is the day's own; or, for who wants to be told on the evening before, that
 // of the next day, unless the day has a standing message already.
 func (v *view) round() (round, bool) {
+	if v.resting() {
+		return round{}, false
+	}
 	if r, ok := v.roundOfDay(); ok {
 		return r, true
 	}
@@ -57,4 +60,12 @@ func (v *view) stoodToday() bool {
 	return slices.ContainsFunc(v.tolds, func(t model.Dated[model.Told]) bool {
 		return t.F.Standing && !t.At.Before(v.start) && t.At.Before(v.end)
 	})
+}
+
+// resting reports whether the person was told, before the day, that nothing more
+// comes until they write, and has not written since.
+func (v *view) resting() bool {
+	said := model.DayOf(lastWord(v.h).In(v.loc))
+	at, ok := v.toldAt(token("check:silence", said, int(restDays)))
+	return ok && at.Before(v.start)
 }

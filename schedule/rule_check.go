@@ -9,8 +9,10 @@ import (
 )
 
 // silenceDays are the days without a word after which one line asks whether all
-// is well.
-var silenceDays = []model.Day{9, 28}
+// is well; restDays is the last, after which only what is always told is.
+var silenceDays = []model.Day{9, restDays}
+
+const restDays = model.Day(28)
 
 const (
 	questionDays = 14            // a question is not asked again after so long
@@ -121,8 +123,12 @@ func checkBetween(v *view) []need {
 	said := model.DayOf(word.In(v.loc))
 	for _, days := range silenceDays {
 		at := v.evening(said + days)
+		code := CodeCheckSilence
+		if days == restDays {
+			code = CodeCheckSilenceLast
+		}
 		out = append(out, need{token: token("check:silence", said, int(days)), Line: Line{
-			About: aboutCheck, Topic: "check:silence", Grade: Routine, Code: CodeCheckSilence, On: said,
+			About: aboutCheck, Topic: "check:silence", Grade: Routine, Code: code, On: said,
 			Earliest: at, Latest: at.Add(4 * day),
 			Q: []model.Quantity{{Value: float64(days), Unit: model.Days}},
 		}})

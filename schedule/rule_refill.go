@@ -78,6 +78,10 @@ func refillBetween(v *view) []need {
 	out := []need{{Line: l, token: token(aboutRefill, "between", filled, v.next), edge: l.At, quiet: v.sinceVisit()}}
 	l.Topic, l.Code, l.Grade, l.At, l.On = "refill:out", CodeRefillOut, Danger, likely, 0
 	l.Q = l.Q[:1:1]
+	if seen, ok := v.feedSeenEmpty(); ok { // who saw it knows: no word on what may be
+		l.Code, l.At = CodeRefillSeenEmpty, seen
+		return v.tellAgain(need{Line: l, quiet: v.sinceVisit()}, filled, seen.Add(v.seenEmptyWait()), feedOutTellings)
+	}
 	l.Reasons = append([]model.Reason{v.notLogged(filled)}, p.Reasons...)
 	return append(out, v.tellAgain(need{Line: l, quiet: v.sinceVisit()}, filled, likely, feedOutTellings)...)
 }
@@ -175,4 +179,33 @@ func (v *view) tellAgain(n need, period, first time.Time, times int) []need {
 		return []need{n}
 	}
 	return nil
+}
+
+// feedSeenEmpty gives when the feeders were last seen empty, where nothing was
+// poured since: all of them in one word, or each by its name.
+func (v *view) feedSeenEmpty() (time.Time, bool) {
+	var poured time.Time
+	latest(v.h.Refills, func(at time.Time) { poured = at })
+	empty := map[string]bool{}
+	for i := len(v.h.FeedLevels) - 1; i >= 0; i-- {
+		s := v.h.FeedLevels[i]
+		if s.F.Fraction == nil || *s.F.Fraction > 0 || s.At.Before(poured) {
+			return time.Time{}, false
+		}
+		if f := v.h.Feeder(s.F.Feeder); s.F.Feeder == "" || f == nil {
+			return s.At, true
+		} else if empty[f.Name] = true; len(empty) == len(v.h.Feeders) {
+			return v.h.FeedLevels[len(v.h.FeedLevels)-1].At, true
+		}
+	}
+	return time.Time{}, false
+}
+
+// seenEmptyWait is how long after feeders were seen empty it is brought up: longer
+// where the question is put whether they are.
+func (v *view) seenEmptyWait() time.Duration {
+	if slices.ContainsFunc(v.odd(), func(n need) bool { return n.Code == CodeOddFeedEmpty }) {
+		return 2 * alarmEvery
+	}
+	return alarmEvery
 }

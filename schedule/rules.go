@@ -2,17 +2,19 @@ package schedule
 
 // rule is one topic of nudges: what it wants told at a visit, and what it wants
 // told between visits. Either may be nil. It is asked only while there are pigs,
-// unless idle is set.
+// unless idle is set; and while the person writes, unless always is set: then what it
+// wants told between visits is told after a long silence too.
 type rule struct {
 	visit   func(v *view) []need
 	between func(v *view) []need
 	idle    bool
+	always  bool
 }
 
 // rules has one line for each topic of nudges.
 var rules = []rule{
 	{between: alarmBetween, visit: alarmVisit},
-	{between: withdrawalBetween, visit: withdrawalVisit},
+	{between: withdrawalBetween, visit: withdrawalVisit, always: true},
 	{between: heatBetween, visit: heatVisit},
 	{between: coldBetween},
 	{between: refillBetween, visit: refillVisit},
@@ -22,12 +24,12 @@ var rules = []rule{
 	{visit: wormVisit},
 	{visit: moveVisit},
 	{visit: weighVisit},
-	{between: bookBetween, visit: bookVisit},
+	{between: bookBetween, visit: bookVisit, always: true},
 	{visit: rationVisit},
 	{between: stockBetween, visit: stockVisit},
 	{visit: capacityVisit},
 	{between: checkBetween, visit: checkVisit},
 	{between: oddBetween},
-	{between: ownBetween, idle: true},
-	{between: seasonBetween, idle: true},
+	{between: ownBetween, idle: true, always: true},
+	{between: seasonBetween, idle: true, always: true},
 }

@@ -36,16 +36,33 @@ func (v Voice) Nudge(n schedule.Nudge) (text string, labels []string) {
 		if c := v.Choices(l); c != nil && (len(n.Lines) > 1 || n.Standing) { // the buttons speak of more than this line
 			s += " " + v.say(partLine, "choices", Args{Names: []string{Join(c, "or")}})
 		}
-		if l.Grade == schedule.Danger && !strings.HasPrefix(s, danger) {
-			s = danger + " " + s
-		}
-		lines = append(lines, s)
+		lines = append(lines, marked(l, s))
 	}
 	if over := len(lines) - nudgeLines; over > 0 { // nothing is left unsaid: the last line takes the rest
 		lines = append(lines[:nudgeLines-1], strings.Join(lines[nudgeLines-1:], " "))
 	}
 	return strings.Join(lines, "\n"), labels
 }
+
+// marked puts the sign before a line that tells of a danger.
+func marked(l schedule.Line, s string) string {
+	if l.Grade == schedule.Danger && !strings.HasPrefix(s, danger) {
+		return danger + " " + s
+	}
+	return s
+}
+
+// Relayed says a line to those who did not tell of it, with the name of who did.
+func (v Voice) Relayed(l schedule.Line, by string) string {
+	said := v.Nudged(l)
+	if by != "" {
+		said += " " + v.say(partLine, "told_by", Args{Names: []string{by}})
+	}
+	return said
+}
+
+// Nudged says one line as it stands in a nudge.
+func (v Voice) Nudged(l schedule.Line) string { return marked(l, v.Line(l)) }
 
 // Choices are the labels of the answers to a line that asks; nil where it asks
 // nothing.

@@ -14,6 +14,7 @@ var lineSentences = catalogue{
 	"refill_midweek_now":      "Feed in {n}: may be out already, likely lasts until {on:near}. Look, and pour {q0:feed}[, {?q1|batch|batches}].",
 	"refill_midweek_brim":     "Feed in {n}: safe only to {at:edge}, likely to {on:near}. Fill to the brim, {q0:feed}[, {?q1|batch|batches}].",
 	"refill_midweek_brim_now": "Feed in {n}: may be out already, likely lasts until {on:near}. Look, and fill to the brim, {q0:feed}[, {?q1|batch|batches}].",
+	"refill_seen_empty":       "Feed: {n} seen empty {at}, no fill since. Pour {q0:feed} and text it, or text what you found.",
 	"refill_out":              "Feed in {n}: out since {at:likely} as I calculate; nobody has looked. Pour {q0:feed}, or text the level.",
 
 	"water_visit":       "{on:near}: fill {n}[, {?q0}]; they draw {q1}. Then safe past {at:day}.",
@@ -58,8 +59,10 @@ var lineSentences = catalogue{
 	"heat_danger":    "Dangerous heat {on:near}: {q0}. Wallow, shade, cool water before noon. Panting with open mouth or down: call the vet.",
 	"heat_emergency": "Deadly heat {on:near}: {q0}. Wallow, shade, cool water, look every hour. Panting with open mouth or down: call the vet.",
 
-	"cold_night":  "Cold {on:near}: {q0}, they bear {q1} at {q2}. Deep dry straw, windy side shut.",
-	"cold_freeze": "Hard freeze {on:near}: {q0}. Drain hoses, check nipples in the morning; no water is no feed.",
+	"cold_night":        "Cold {on:near}: {q0}, they bear {q1} at {q2}. Deep dry straw, windy side shut.",
+	"cold_night_today":  "Cold tonight: {q0}, they bear {q1} at {q2}. Deep dry straw, windy side shut.",
+	"cold_freeze_today": "Hard freeze tonight: {q0}. Drain hoses, check nipples in the morning; no water is no feed.",
+	"cold_freeze":       "Hard freeze {on:near}: {q0}. Drain hoses, check nipples in the morning; no water is no feed.",
 
 	"ration_short":     "Mix: {q0:fine} lysine, needs {q1:fine} at {q2}.[ A batch: {n*3:sign}.]",
 	"ration_short_far": "Mix: {q0:fine} lysine, needs {q1:fine} at {q2}. It takes a richer protein feed than {n}.",
@@ -89,6 +92,7 @@ var lineSentences = catalogue{
 	"season_over": "Season over {on}: {q0|pig|pigs}, {q1} to butcher or sold. All nudges stop. One thing for next year? Text: note ...",
 
 	"check_silence":        "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
+	"check_silence_last":   "No word since {on}, {q0}: I rest till you text. Only drug days, the butcher and your reminders still come.",
 	"check_feed_level":     "How full is the feed[ in {n}]?",
 	"check_water_level":    "How full is the water[ in {n}]?",
 	"check_question_again": "You texted \"{n0}\" {t0}, never settled. {n1}",
@@ -100,6 +104,7 @@ var lineSentences = catalogue{
 	"odd_water_less":       "Water in {n}: only {q0} gone since {on}, {q1} expected. Does every nipple run? What was it?",
 	"odd_growth":           "[{N}: ]only {q0:sign} since {on}, {q2}; {q1:sign} expected. Look it over. What may it be?",
 	"missed_feed":          "Feed in {n}, {on}: {q0:feed} gone, I had said {q1:feed}.[ I now reckon with {q2:sign}.]",
+	"told_by":              "Told by {n}.",
 	"choices":              "Text: {n}.",
 
 	"check_gone":       "Did the pigs go {on}? Text it, as in: loaded 4.",
