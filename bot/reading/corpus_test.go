@@ -4,6 +4,7 @@ import (
 	"bufio"
 	"encoding/json"
 	"fmt"
+	"io"
 	"math"
 	"os"
 	"path/filepath"
@@ -95,14 +96,18 @@ func (k *talk) sayAt(now time.Time, text string) (reading.Reading, error) {
 
 // play says the texts of a timed log.
 func play(t testing.TB, name string) *talk {
-	k := newTalk()
 	if name == "none" {
-		return k
+		return newTalk()
 	}
 	f, err := os.Open(filepath.Join(corpora, "herds", name+".log"))
 	require.NoError(t, err)
 	defer f.Close()
-	lines := bufio.NewScanner(f)
+	return playLog(t, f)
+}
+
+func playLog(t testing.TB, log io.Reader) *talk {
+	k := newTalk()
+	lines := bufio.NewScanner(log)
 	for lines.Scan() {
 		head, text, ok := strings.Cut(lines.Text(), " | ")
 		if !ok || strings.HasPrefix(head, "#") {

@@ -1,0 +1,160 @@
+package reading_test
+
+import (
+	"math/rand/v2"
+	"strings"
+)
+
+// draw is what a variant draws from.
+type draw struct {
+	*rand.Rand
+	byHerd map[string][]*labelled
+	often  map[string]bool // words of many texts, so that they are spelt right
+}
+
+func newDraw(pool []*labelled) *draw {
+	d := &draw{byHerd: map[string][]*labelled{}, often: map[string]bool{}}
+	count := map[string]int{}
+	for _, l := range pool {
+		d.byHerd[l.Herd] = append(d.byHerd[l.Herd], l)
+		for w := range wordSet(l.Text) {
+			count[w]++
+			d.often[w] = count[w] >= 3
+		}
+	}
+	return d
+}
+
+func wordSet(s string) map[string]bool {
+	out := map[string]bool{}
+	for _, w := range strings.Fields(s) {
+		out[w] = true
+	}
+	return out
+}
+
+func (d *draw) one(of []string) string { return of[d.IntN(len(of))] }
+
+// another draws a text of the same herd that can stand beside those given.
+func (d *draw) another(fits func(*labelled) bool, beside ...*labelled) *labelled {
+	pool := d.byHerd[beside[0].Herd]
+next:
+	for range 50 {
+		o := pool[d.IntN(len(pool))]
+		if !fits(o) {
+			continue
+		}
+		for _, l := range beside {
+			if o == l || rival(l, o) {
+				continue next
+			}
+		}
+		return o
+	}
+	return nil
+}
+
+// variant is a way to change a text, with the label it has then. It gives no
+// text where it does not apply. right and wrong are what is reached, in percent;
+// they are only ever made stricter.
+type variant struct {
+	name         string
+	right, wrong float64
+	make         func(*labelled, *draw) (string, [][]labelledEntry)
+}
+
+// keepLabel makes a variant of a change that leaves the label as it is.
+func keepLabel(change func(string, *draw) string) func(*labelled, *draw) (string, [][]labelledEntry) {
+	return func(l *labelled, d *draw) (string, [][]labelledEntry) { return change(l.Text, d), l.labels() }
+}
+
+var (
+	openings  = []string{"hey ", "ok so ", "Just a quick update: ", "morning! ", "fyi ", "well, ", "sorry for the late text, ", "long day. ", "hi, ", "um "}
+	endings   = []string{" thanks", " lol", ". back to work now", " :)", "!!", ". Have a good night", " i think that's all", ". man it was muddy", " ok bye", "..."}
+	joints    = []string{", ", ". ", " and ", "\n", "; ", ", also ", " and then ", ". oh and "}
+	askJoints = []string{". ", "\n", " and ", ". also ", ". oh and "}
+	// asides are plans and talk with a number that is nobody's amount.
+	asides = []string{
+		"gotta be at work at 6", "supposed to hit 95 tomorrow", "the truck needs 4 tires", "my daughter turned 9 today", "only slept 5 hours",
+		"drove 40 miles for parts", "the kids scored 3 goals", "been up since 4", "company coming at 5", "we have 12 people for dinner",
+		"its 20 miles to the feed store", "my back feels 90 years old", "the hens laid 14 eggs", "going to the lake for 3 days next month",
+	}
+)
+
+var variants = []variant{
+	{"capitals", 0, 100, keepLabel(func(s string, _ *draw) string { return strings.ToUpper(s) })},
+	{"small letters", 0, 100, keepLabel(func(s string, _ *draw) string { return strings.ToLower(s) })},
+	{"no full stop", 0, 100, keepLabel(func(s string, _ *draw) string { return strings.TrimRight(s, ".!") })},
+	{"opening", 0, 100, keepLabel(func(s string, d *draw) string { return d.one(openings) + s })},
+	{"ending", 0, 100, keepLabel(func(s string, d *draw) string { return strings.TrimRight(s, ".! ") + d.one(endings) })},
+	{"a second thing", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+		if !l.tells() {
+			return "", nil
+		}
+		o := d.another((*labelled).tells, l)
+		if o == nil {
+			return "", nil
+		}
+		return unstopped(l.Text) + d.one(joints) + o.Text, together(l.labels(), o.labels(), l.Now[:10])
+	}},
+	{"a third thing", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+		if !l.tells() {
+			return "", nil
+		}
+		o := d.another((*labelled).tells, l)
+		if o == nil {
+			return "", nil
+		}
+		p := d.another((*labelled).tells, l, o)
+		if p == nil {
+			return "", nil
+		}
+		joint := d.one(joints)
+		day := l.Now[:10]
+		return unstopped(l.Text) + joint + unstopped(o.Text) + joint + p.Text, together(together(l.labels(), o.labels(), day), p.labels(), day)
+	}},
+	{"a question behind", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+		if !l.tells() {
+			return "", nil
+		}
+		o := d.another((*labelled).asksOne, l)
+		if o == nil {
+			return "", nil
+		}
+		return unstopped(l.Text) + d.one(askJoints) + o.Text, together(l.labels(), o.labels(), "")
+	}},
+	{"an aside behind", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+		if !l.tells() {
+			return "", nil
+		}
+		return unstopped(l.Text) + d.one([]string{". ", ", ", " and ", "\n"}) + d.one(asides), l.labels()
+	}},
+	{"an aside before", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+		if !l.tells() {
+			return "", nil
+		}
+		return d.one(asides) + d.one([]string{". ", ", ", " but ", "\n"}) + l.Text, l.labels()
+	}},
+	{"dictated", 0, 100, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
+		if !l.tells() {
+			return "", nil
+		}
+		return dictated(l.Text), l.labels()
+	}},
+	{"spoken numbers", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+		if !l.tells() || numberedHerds[l.Herd] {
+			return "", nil
+		}
+		return spokenNumbers(l.Text, d.Rand), l.labels()
+	}},
+	{"other words for units", 0, 100, keepLabel(otherUnits)},
+	{"possessive names", 0, 100, possessive},
+	{"a slip of a finger", 0, 100, slip},
+}
+
+func unstopped(s string) string { return strings.TrimRight(s, ". \n") }
+
+// asksOne says that the label is one question.
+func (l *labelled) asksOne() bool {
+	return len(l.Entries) == 1 && l.Entries[0]["intent"] == "ask" && len(strings.Fields(l.Text)) <= 12
+}
