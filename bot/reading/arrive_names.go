@@ -107,7 +107,7 @@ func (r *reader) afterHead(k int, s span) bool {
 // nameText is a new name as written, with a capital.
 func (r *reader) nameText(k int) string {
 	it := &r.items[k]
-	if it.tag {
+	if it.tag && strings.ContainsAny(it.s, "0123456789") {
 		return capitalize(it.s)
 	}
 	t := r.text[it.from:it.to]

@@ -30,6 +30,7 @@ func (r *reader) run() Reading {
 	}
 	r.tokenize()
 	r.joinNames()
+	r.newNames()
 	r.rightSpelling()
 	r.spellOut()
 	r.tagNames()

@@ -134,9 +134,25 @@ func (r *reader) tokenize() {
 	if r.units == model.Metric && !metric || r.dayFirst != metric {
 		r.toks = scan(r.toks, r.text, r.dayFirst)
 	}
+	r.shouted()
 	for i := range r.toks {
 		if s := r.toks[i].s; (s == "m" || s == "f") && i > 0 && r.toks[i-1].kind == tokWord {
 			r.sexTable = true
+		}
+	}
+}
+
+// shouted takes the capitals of a text that has no small letters for none, so
+// that they tell nothing. Letters that stand alone may still be initials.
+func (r *reader) shouted() {
+	for i := range r.toks {
+		if t := &r.toks[i]; t.kind == tokWord && t.to-t.from > 1 && !t.upper {
+			return
+		}
+	}
+	for i := range r.toks {
+		if t := &r.toks[i]; t.upper {
+			t.capital, t.upper = false, false
 		}
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
 
@@ -33,6 +34,13 @@ func rename(t testing.TB, herd string, from *talk, shift int) *renamed {
 		r.now[strings.ToLower(a.Name)] = otherNames[(len(r.now)+shift)%len(otherNames)]
 	}
 	r.talk = playLog(t, strings.NewReader(r.in(text)))
+	var named []string
+	for _, a := range r.talk.herd.Animals {
+		named = append(named, strings.ToLower(a.Name))
+	}
+	for _, name := range r.now {
+		assert.Contains(t, named, strings.ToLower(name), "%s", herd)
+	}
 	return r
 }
 

@@ -29,7 +29,7 @@ func dictated(s string) string {
 	return strings.Join(strings.Fields(b.String()), " ")
 }
 
-var plainNumber = regexp.MustCompile(`(?:^|[ ])(\d{2,3})(?:$|[ ,]|[.](?:$|[ \n]))`)
+var plainNumber = regexp.MustCompile(`(?:^|[ ])(\d{2,3})(?:$|[ ]|[,.](?:$|[ \n]))`)
 
 // spokenNumbers says the amounts of a text in words: one eighty, a hundred and
 // eighty, one hundred eighty.
@@ -92,13 +92,13 @@ var unitNames = []struct {
 	was *regexp.Regexp
 	is  []string
 }{
-	{regexp.MustCompile(`(\d) ?(?:lbs?|pounds)\b`), []string{"$1 lbs", "$1 pounds", "$1#", "$1lb"}},
-	{regexp.MustCompile(`(\d) ?(?:gal|gallons)\b`), []string{"$1 gallons", "$1gal", "$1 gals"}},
-	{regexp.MustCompile(`(\d) ?(?:inches|inch)\b`), []string{"$1 inches", `$1"`, "$1 in."}},
-	{regexp.MustCompile(`(\d) ?kg\b`), []string{"$1 kilos", "$1kg", "$1 kilograms"}},
-	{regexp.MustCompile(`(\d) ?cm\b`), []string{"$1 centimeters", "$1cm"}},
-	{regexp.MustCompile(`(\d) ?(?:min|mins|minutes)\b`), []string{"$1 minutes", "$1 min", "$1mins"}},
-	{regexp.MustCompile(`\$(\d+(?:[.]\d\d)?)`), []string{"$1 dollars", "$1 bucks", "$$$1"}},
+	{regexp.MustCompile(`(\d) ?(?:lbs?|pounds)\b`), []string{"${1} lbs", "${1} pounds", "${1}#", "${1}lb"}},
+	{regexp.MustCompile(`(\d) ?(?:gal|gallons)\b`), []string{"${1} gallons", "${1}gal", "${1} gals"}},
+	{regexp.MustCompile(`(\d) ?(?:inches|inch)\b`), []string{"${1} inches", `${1}"`, "${1} in."}},
+	{regexp.MustCompile(`(\d) ?kg\b`), []string{"${1} kilos", "${1}kg", "${1} kilograms"}},
+	{regexp.MustCompile(`(\d) ?cm\b`), []string{"${1} centimeters", "${1}cm"}},
+	{regexp.MustCompile(`(\d) ?(?:min|mins|minutes)\b`), []string{"${1} minutes", "${1} min", "${1}mins"}},
+	{regexp.MustCompile(`\$(\d+(?:[.]\d\d)?)`), []string{"${1} dollars", "${1} bucks", "$$${1}"}},
 }
 
 func otherUnits(s string, d *draw) string {
