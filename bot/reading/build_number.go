@@ -209,7 +209,7 @@ func (r *reader) unitFits(it *item, u unitID, j, k int) bool {
 			}
 		}
 		if t.upper || t.capital {
-			if _, ok := r.initial(t.s[0]); ok && t.s != "f" && t.s != "c" {
+			if _, ok := r.initial(t.s[0]); ok && t.s != "f" && t.s != "c" && (t.s != "l" || j+1 < len(r.toks) && r.toks[j+1].kind == tokNum) {
 				return false
 			}
 		}

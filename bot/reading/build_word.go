@@ -177,7 +177,7 @@ func (r *reader) rightSpelling() {
 	r.heardWrong()
 	for i := range r.toks {
 		t := &r.toks[i]
-		if t.kind != tokWord || t.tag != noTag || len(t.s) < 3 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.inside[t.s] || r.lex.plain[t.s] || t.capital && !t.upper && r.namingAt(i) {
+		if t.kind != tokWord || t.tag != noTag || len(t.s) < 3 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.inside[t.s] || r.lex.plain[t.s] || r.lex.placeWord[t.s] || t.capital && !t.upper && r.namingAt(i) {
 			continue
 		}
 		if t.name = r.listedAt(i) || r.namedBefore(i) || r.tapedAt(i); t.name {

@@ -179,10 +179,19 @@ func (d dayReader) countsThing(i int) bool {
 	return m != nil && m.sense.any(setOf(sBarrel, sFeeder, sPen, sPigs, sYoung, sOld, sWorm, sTreat)) || w == "one" || w == "time" || w == "group" || w == "batch"
 }
 
-// dotted reads 5.8. and 5.8.2026.
+// dayLeads are words that a day follows, and hardly ever an amount with a decimal.
+var dayLeads = map[string]bool{"on": true, "since": true, "until": true, "till": true, "til": true, "bis": true, "seit": true, "am": true, "vom": true}
+
+// unitless says that the word at i is no unit.
+func (d dayReader) unitless(i int) bool {
+	m := d.lex.of[d.word(i)]
+	return m == nil || m.unit == 0
+}
+
+// dotted reads 5.8. and 5.8.2026, and 5.8 behind a word that a day follows.
 func (d dayReader) dotted(i int) (dayExpr, int) {
 	t := d.toks[i]
-	if t.kind != tokNum || t.decimals < 1 || t.decimals > 2 || i+1 >= len(d.toks) || d.toks[i+1].spaced {
+	if t.kind != tokNum || t.decimals < 1 || t.decimals > 2 {
 		return dayExpr{}, 0
 	}
 	day, rest := 0, ""
@@ -200,8 +209,17 @@ func (d dayReader) dotted(i int) (dayExpr, int) {
 		return dayExpr{}, 0
 	}
 	month, _ := digits(rest, 0)
-	next := d.toks[i+1]
 	if !validDate(2024, int(month), day) {
+		return dayExpr{}, 0
+	}
+	next := token{kind: tokBreak, spaced: true}
+	if i+1 < len(d.toks) {
+		next = d.toks[i+1]
+	}
+	if next.spaced { // "on 17.7"
+		if d.metric && dayLeads[d.word(i-1)] && (next.kind == tokBreak || next.kind == tokWord && d.unitless(i+1)) {
+			return dayExpr{form: dayDate, a: int(month), b: day}, 1
+		}
 		return dayExpr{}, 0
 	}
 	if next.kind == tokNum && next.s[0] == '.' && (len(next.s) == 5 || len(next.s) == 3) { // ".2026"

@@ -21,7 +21,7 @@ func (r *reader) fillAsk(s span) {
 		})
 		return
 	}
-	if sel.any && !sel.all && len(sel.pigs) > 0 {
+	if sel.any && !sel.all && len(sel.pigs) > 0 && !(len(sel.pigs) == 1 && r.ofSeveral(s)) {
 		a.Animals = sel.names(r)
 		if r.subjectFromText(s) {
 			r.remember(sel)
@@ -90,11 +90,28 @@ func (r *reader) fillAsk(s span) {
 	if a.Topic == "why" && r.c.LastAsked != nil && len(a.Animals) == 0 {
 		a.Animals = r.c.LastAsked.Animals
 	}
-	if r.force[s.i] == 0 {
+	if !r.askedOutright(s) {
 		r.soft = append(r.soft, r.items[s.i].from)
 	}
 	r.useAll(s)
 	r.emitOn(a, s, r.today, nil, false)
+}
+
+// ofSeveral says that a span asks of "them" and names nobody, so that it is not
+// about the one pig spoken of before.
+func (r *reader) ofSeveral(s span) bool {
+	return !r.eachNamed(s.i, s.j) && r.quoteHas(s, "them", "they", "em", "'em", "their", "they're", "theyre")
+}
+
+// askedOutright says that a span is a question by more than a word of a topic: one
+// was found to begin in it, or it is the whole last sentence of a text.
+func (r *reader) askedOutright(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.force[k] != 0 {
+			return true
+		}
+	}
+	return s.i > 0 && s.j-s.i > 1 && s.j == len(r.items) && r.sentenceStart(s.i) == s.i
 }
 
 // soonDays is until how many days from now "feed till sat?" asks whether what is in

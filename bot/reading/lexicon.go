@@ -30,9 +30,11 @@ type lexicon struct {
 	plain   map[string]bool
 	topics  map[string][]topicVote
 	zones   map[string]string
-	clipped map[string]string // a word without its vowels: the word
-	inside  map[string]bool   // words that stand in phrases only
-	zoneLen int
+	// placeWord are the words in the names of zones and places, which are no slips.
+	placeWord map[string]bool
+	clipped   map[string]string // a word without its vowels: the word
+	inside    map[string]bool   // words that stand in phrases only
+	zoneLen   int
 }
 
 var words = sync.OnceValue(buildLexicon)
@@ -52,7 +54,7 @@ func split(list string) []string {
 func buildLexicon() *lexicon {
 	l := &lexicon{
 		of: map[string]*meaning{}, longest: map[string]int{}, near: map[string][]string{},
-		plain: map[string]bool{}, topics: map[string][]topicVote{}, zones: map[string]string{},
+		plain: map[string]bool{}, topics: map[string][]topicVote{}, zones: map[string]string{}, placeWord: map[string]bool{},
 	}
 	for _, table := range [][]entryWords{tradeWords, talkWords, saidWords, animalWords} {
 		for _, e := range table {

@@ -27,10 +27,23 @@ func (r *reader) questionStart(k int) bool {
 		return true
 	case it.is(sAsk) && (k == 0 || it.gap >= gapStop || r.fillersBefore(k) && r.sentenceStart(k) < k && r.items[k-1].is(sNo)) && r.inverted(k):
 		return true
+	case it.is(sAsk) && it.gap == gapAnd && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.asksOfPigs(k):
+		return true
 	case it.quest && k == r.sentenceStart(k) && !r.measured(k):
 		return true
 	case it.s == "plan" && clause && k+1 < len(r.items) && (r.items[k+1].kind == itNum || r.items[k+1].s == "for"):
 		return true
+	}
+	return false
+}
+
+// asksOfPigs says that a verb or a "when" and the pigs it asks of begin at item k:
+// "... and is clover ready", "... and when will they go".
+func (r *reader) asksOfPigs(k int) bool {
+	n := &r.items[k+1]
+	switch r.items[k].s {
+	case "is", "are", "do", "does", "will", "can", "should", "when", "would", "could", "did":
+		return n.pig >= 0 || n.is(sPigs) && n.pig < 0 || n.s == "they" || n.s == "she" || n.s == "he"
 	}
 	return false
 }

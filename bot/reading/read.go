@@ -29,6 +29,7 @@ func (r *reader) run() Reading {
 		return got
 	}
 	r.tokenize()
+	r.cutEdges()
 	r.joinNames()
 	r.newNames()
 	r.rightSpelling()
@@ -63,6 +64,7 @@ func (r *reader) just(act Act) Reading {
 // readItems finds the spans and fills them.
 func (r *reader) readItems() {
 	r.notOurs()
+	r.asides()
 	r.deadThings()
 	r.passiveGot()
 	r.compared()

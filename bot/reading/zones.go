@@ -12,6 +12,9 @@ func addZones(l *lexicon) {
 	add := func(place, zone string) {
 		if _, taken := l.zones[place]; !taken {
 			l.zones[place] = zone
+			for _, w := range strings.FieldsFunc(place, func(c rune) bool { return c == ' ' || c == '/' || c == '_' }) {
+				l.placeWord[w] = true
+			}
 			l.zoneLen = max(l.zoneLen, strings.Count(place, " ")+1)
 		}
 	}
