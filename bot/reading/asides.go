@@ -31,21 +31,12 @@ func (r *reader) isAside(from, to int) bool {
 	planned, numbers := false, false
 	for k := from; k < to; k++ {
 		it := &r.items[k]
-		if it.quest || it.pig >= 0 || it.group >= 0 || it.kind == itName || it.kind == itThing || it.stray || it.label {
+		planned = planned || it.is(sPlan) && it.pig < 0 || it.kind == itDay && (it.day.form == dayOffset && it.day.a > 0 || it.day.mod > 0)
+	}
+	for k := from; k < to; k++ {
+		it := &r.items[k]
+		if it.quest || it.pig >= 0 || it.group >= 0 || it.kind == itName || it.kind == itThing || it.stray || it.label || it.kind == itWord && !r.isTalk(it, planned) {
 			return false
-		}
-		switch it.kind {
-		case itWord:
-			sense := it.sense
-			for _, x := range talkList {
-				sense.drop(x)
-			}
-			if !sense.empty() || it.unit != 0 || !it.known {
-				return false
-			}
-			planned = planned || it.is(sPlan)
-		case itDay:
-			planned = planned || it.day.form == dayOffset && it.day.a > 0 || it.day.mod > 0
 		}
 	}
 	for k := from; k < to; k++ {
@@ -63,7 +54,7 @@ func (r *reader) isAside(from, to int) bool {
 			}
 			numbers = true
 		case itQty:
-			if !it.qty(hours) && !it.qty(days) && !(planned && it.qty(temperature)) {
+			if !(it.qty(hours) || it.qty(days)) || !r.ofOurDay(from, to) && !planned {
 				return false
 			}
 			numbers = true
@@ -75,7 +66,40 @@ func (r *reader) isAside(from, to int) bool {
 }
 
 // talkList is what words of an aside may mean: who, when, what is meant to be.
-var talkList = []sense{sFiller, sPlan, sForeign, sPronoun, sIs, sAnd, sTo, sNow, sHere, sAt, sOn, sOf, sAbout, sNot, sThanks}
+var talkList = []sense{sFiller, sPlan, sForeign, sPronoun, sIs, sAnd, sTo, sNow, sHere, sAt, sOn, sOf, sAbout, sThanks, sNot}
+
+// isTalk says that a word can be one of an aside. What is to come may tell of the
+// weather.
+func (r *reader) isTalk(it *item, planned bool) bool {
+	switch {
+	case it.unit != 0:
+		return false
+	case it.is(sFiller):
+		return true
+	}
+	rest := it.sense
+	for _, x := range talkList {
+		rest.drop(x)
+	}
+	if planned {
+		for _, x := range []sense{sWeather, sHigh, sLow} {
+			rest.drop(x)
+		}
+	}
+	return rest.empty()
+}
+
+// ofOurDay says that a clause tells how the person spent the day, so that hours in
+// it are theirs: "only slept 5 hours".
+func (r *reader) ofOurDay(from, to int) bool {
+	for k := from; k < to; k++ {
+		switch r.items[k].s {
+		case "slept", "worked", "drove", "waited", "sat", "stood", "late", "overtime", "sleep", "work", "drive":
+			return true
+		}
+	}
+	return false
+}
 
 // countsPlain says that a plain noun of no trade follows the number at item k: "4
 // tires", "14 eggs".

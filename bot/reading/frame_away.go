@@ -54,6 +54,10 @@ func (r *reader) fillAway(s span) {
 	}
 	a := model.AwayFrom{}
 	switch {
+	case len(days) == 0 && r.someMonth(s):
+		r.useAll(s)
+		r.clarify(Clarify{About: "away", Code: "date_unclear"}, s)
+		return
 	case len(days) >= 2:
 		a.From, a.To = days[0], days[1]
 	case len(days) == 1:
@@ -93,6 +97,22 @@ func (r *reader) fillAway(s span) {
 		}
 	}
 	r.emitOn(Fact{a}, s, r.today, nil, false)
+}
+
+// someMonth says that the absence lies in a month or a season to come of which no
+// day is told: "3 days next month".
+func (r *reader) someMonth(s span) bool {
+	for k := s.i; k < r.clauseEnd(s.j-1); k++ {
+		switch r.items[k].s {
+		case "next month", "later this month", "sometime", "some time", "next summer", "this fall", "in the fall", "next year":
+			return true
+		case "next":
+			if k+1 < len(r.items) && (r.items[k+1].s == "month" || r.items[k+1].unit == unitMonth) {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 func (r *reader) dayAt(s span) int {

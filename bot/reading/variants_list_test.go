@@ -77,7 +77,7 @@ var (
 	asides = []string{
 		"gotta be at work at 6", "supposed to hit 95 tomorrow", "the truck needs 4 tires", "my daughter turned 9 today", "only slept 5 hours",
 		"drove 40 miles for parts", "the kids scored 3 goals", "been up since 4", "company coming at 5", "we have 12 people for dinner",
-		"its 20 miles to the feed store", "my back feels 90 years old", "the hens laid 14 eggs", "going to the lake for 3 days next month",
+		"its 20 miles to the feed store", "my back feels 90 years old", "the hens laid 14 eggs", "the neighbors are having 20 people over tonight",
 	}
 )
 
