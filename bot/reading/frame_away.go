@@ -99,6 +99,27 @@ func (r *reader) fillAway(s span) {
 	r.emitOn(Fact{a}, s, r.today, nil, false)
 }
 
+// awayDays reads a text of nothing but days as the answer to the question from
+// which day to which an absence is: "aug 3 to 5".
+func (r *reader) awayDays(c Clarify) bool {
+	if c.About != "away" || c.Code != "date_unclear" {
+		return false
+	}
+	day := false
+	for k := range r.items {
+		it := &r.items[k]
+		day = day || it.kind == itDay
+		if it.kind != itDay && it.kind != itNum && !it.qty(days) && !it.isAny(setOf(sFiller, sFrom, sTo, sAway, sYes)) {
+			return false
+		}
+	}
+	if !day {
+		return false
+	}
+	r.fillAway(span{fAway, 0, len(r.items)})
+	return len(r.out) > 0
+}
+
 // someMonth says that the absence lies in a month or a season to come of which no
 // day is told: "3 days next month".
 func (r *reader) someMonth(s span) bool {

@@ -85,6 +85,7 @@ func (r *reader) readItems() {
 	r.countedThings()
 	r.didTheThing()
 	r.clockWords()
+	r.questionTails()
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()

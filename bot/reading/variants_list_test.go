@@ -82,12 +82,12 @@ var (
 )
 
 var variants = []variant{
-	{"capitals", 0, 100, keepLabel(func(s string, _ *draw) string { return strings.ToUpper(s) })},
-	{"small letters", 0, 100, keepLabel(func(s string, _ *draw) string { return strings.ToLower(s) })},
-	{"no full stop", 0, 100, keepLabel(func(s string, _ *draw) string { return strings.TrimRight(s, ".!") })},
-	{"opening", 0, 100, keepLabel(func(s string, d *draw) string { return d.one(openings) + s })},
-	{"ending", 0, 100, keepLabel(func(s string, d *draw) string { return strings.TrimRight(s, ".! ") + d.one(endings) })},
-	{"a second thing", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"capitals", 99.6, 0.1, keepLabel(func(s string, _ *draw) string { return strings.ToUpper(s) })},
+	{"small letters", 99.1, 0.2, keepLabel(func(s string, _ *draw) string { return strings.ToLower(s) })},
+	{"no full stop", 99.1, 0.1, keepLabel(func(s string, _ *draw) string { return strings.TrimRight(s, ".!") })},
+	{"opening", 99.9, 0.1, keepLabel(func(s string, d *draw) string { return d.one(openings) + s })},
+	{"ending", 99.9, 0.1, keepLabel(func(s string, d *draw) string { return strings.TrimRight(s, ".! ") + d.one(endings) })},
+	{"a second thing", 93.4, 2.8, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -97,7 +97,7 @@ var variants = []variant{
 		}
 		return unstopped(l.Text) + d.one(joints) + o.Text, together(l.labels(), o.labels(), l.Now[:10])
 	}},
-	{"a third thing", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a third thing", 84.7, 5.6, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -113,43 +113,45 @@ var variants = []variant{
 		day := l.Now[:10]
 		return unstopped(l.Text) + joint + unstopped(o.Text) + joint + p.Text, together(together(l.labels(), o.labels(), day), p.labels(), day)
 	}},
-	{"a question behind", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a question behind", 89.7, 0.3, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
-		o := d.another((*labelled).asksOne, l)
+		o := d.another(func(o *labelled) bool { // a day asked about is told from the same day
+			return o.asksOne() && (o.Entries[0]["on"] == nil || o.Now[:10] == l.Now[:10])
+		}, l)
 		if o == nil {
 			return "", nil
 		}
 		return unstopped(l.Text) + d.one(askJoints) + o.Text, together(l.labels(), o.labels(), "")
 	}},
-	{"an aside behind", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"an aside behind", 99.7, 0.2, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
 		return unstopped(l.Text) + d.one([]string{". ", ", ", " and ", "\n"}) + d.one(asides), l.labels()
 	}},
-	{"an aside before", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"an aside before", 99.7, 0.1, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
 		return d.one(asides) + d.one([]string{". ", ", ", " but ", "\n"}) + l.Text, l.labels()
 	}},
-	{"dictated", 0, 100, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
+	{"dictated", 88.2, 4.9, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
 		return dictated(l.Text), l.labels()
 	}},
-	{"spoken numbers", 0, 100, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"spoken numbers", 98.0, 0.3, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() || numberedHerds[l.Herd] {
 			return "", nil
 		}
 		return spokenNumbers(l.Text, d.Rand), l.labels()
 	}},
-	{"other words for units", 0, 100, keepLabel(otherUnits)},
-	{"possessive names", 0, 100, possessive},
-	{"a slip of a finger", 0, 100, slip},
+	{"other words for units", 99.9, 0.1, keepLabel(otherUnits)},
+	{"possessive names", 99.9, 0.1, possessive},
+	{"a slip of a finger", 95.5, 1.6, slip},
 }
 
 func unstopped(s string) string { return strings.TrimRight(s, ". \n") }
