@@ -113,7 +113,7 @@ func (r *renamed) labels(l *labelled) [][]labelledEntry {
 // TestNamesThatAreWords reads the texts of herds whose pigs are called by words
 // that mean something else.
 func TestNamesThatAreWords(t *testing.T) {
-	const right, wrong = 98.9, 0.6
+	const right, wrong = 96.9, 1.3
 	herds := map[[2]string]*renamed{}
 	var c counts
 	for n, l := range seeds(t) {
