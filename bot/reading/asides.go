@@ -28,13 +28,14 @@ func (r *reader) isAside(from, to int) bool {
 	if to-from < 3 {
 		return false
 	}
-	planned, numbers := false, false
+	planned, numbers, content := false, false, false
 	for k := from; k < to; k++ {
 		it := &r.items[k]
 		planned = planned || it.is(sPlan) && it.pig < 0 || it.kind == itDay && (it.day.form == dayOffset && it.day.a > 0 || it.day.mod > 0)
 	}
 	for k := from; k < to; k++ {
 		it := &r.items[k]
+		content = content || it.kind == itWord && (it.sense.empty() && len(it.s) > 2 || it.isAny(setOf(sForeign, sPlan)))
 		if it.quest || it.pig >= 0 || it.group >= 0 || it.kind == itName || it.kind == itThing || it.stray || it.label || it.kind == itWord && !r.isTalk(it, planned) {
 			return false
 		}
@@ -62,7 +63,7 @@ func (r *reader) isAside(from, to int) bool {
 			return false
 		}
 	}
-	return numbers
+	return numbers && content // "sat at 5:45 pm" is no aside
 }
 
 // talkList is what words of an aside may mean: who, when, what is meant to be.

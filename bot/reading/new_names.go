@@ -51,7 +51,13 @@ func (r *reader) nameListBegins(i int) bool {
 		return false
 	}
 	switch r.toks[i-1].s {
-	case ",", ":", "(", "-", "–", "\n", "pigs", "piglets", "are":
+	case ",":
+		if i < 2 {
+			return false
+		}
+		m := r.lex.of[r.toks[i-2].s]
+		return m == nil || !m.isDay || m.text == "today" || m.text == "yesterday" || m.text == "now" // no "tue, thu & sat"
+	case ":", "(", "-", "–", "\n", "pigs", "piglets", "are":
 		return true
 	}
 	return r.namingBefore(i)
@@ -97,7 +103,7 @@ func (r *reader) canName(k int, cased bool) bool {
 		return false
 	}
 	m := r.lex.of[t.s]
-	return m == nil || !m.isNum && m.unit == 0 && !m.sense.any(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sYoung, sArrive, sAbout, sEach, sAll, sBoth, sNamed, sZone, sHerd, sWeigh, sBorn, sAge, sSick, sFull, sEmpty, sPronoun))
+	return m == nil || (cased || !m.isDay) && !m.isNum && m.unit == 0 && !m.sense.any(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sYoung, sArrive, sAbout, sEach, sAll, sBoth, sNamed, sZone, sHerd, sWeigh, sBorn, sAge, sSick, sFull, sEmpty, sPronoun))
 }
 
 // subjectAt says that the word at token k stands where a name does that something
