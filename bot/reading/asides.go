@@ -35,7 +35,7 @@ func (r *reader) isAside(from, to int) bool {
 	}
 	for k := from; k < to; k++ {
 		it := &r.items[k]
-		content = content || it.kind == itWord && (it.sense.empty() && len(it.s) > 2 || it.isAny(setOf(sForeign, sPlan)))
+		content = content || it.kind == itWord && (it.sense.empty() && len(it.s) > 2 || it.isAny(setOf(sForeign, sPlan)) || it.s == "been")
 		if it.quest || it.pig >= 0 || it.group >= 0 || it.kind == itName || it.kind == itThing || it.stray || it.label || it.kind == itWord && !r.isTalk(it, planned) {
 			return false
 		}
