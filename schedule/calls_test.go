@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -48,6 +49,41 @@ func TestALateHandIsCalledEarlier(t *testing.T) {
 	require.Equal(t, "Tue 2026-05-19 19:00 off-day welfare water_midweek", inTime[len(inTime)-1])
 	late := offDay(t, f, "2026-05-19 18:00", fills("20:00", "08", "12", "16"))
 	require.Equal(t, "Mon 2026-05-18 19:00 off-day welfare water_midweek", late[len(late)-1])
+}
+
+// Where rounds were seen to slip by a day, what is safe to the round but hardly to
+// the day after is called for on the evening before; where they were not, it is
+// left to the round.
+func TestARoundThatSlippedIsNotWaitedFor(t *testing.T) {
+	f := calm()
+	f.waterDays = 7.2 // from a Saturday 19:30 safe to the next one's night, likely for nine days
+	fills := func(at ...string) func(l *log) {
+		return func(l *log) {
+			for _, a := range at {
+				l.add("2026-05-"+a, model.Water{Full: true})
+			}
+		}
+	}
+	tests := []struct {
+		name, until string
+		fills       []string
+		calls       string // the last one that begins with it; empty: none
+	}{
+		{"in time each week", "2026-05-23 06:00", []string{"09 09:00", "16 09:00"}, ""},
+		{"once a day late", "2026-05-23 06:00", []string{"10 19:30", "16 09:00"}, "Fri 2026-05-22 19:00 off-day welfare water_midweek"},
+		{"late, and lasting past a late round", "2026-05-23 06:00", []string{"10 19:30", "18 20:00"}, ""},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			var late []string
+			for _, c := range offDay(t, f, tt.until, fills(tt.fills...)) {
+				if strings.Contains(c, "2026-05-22") {
+					late = append(late, c)
+				}
+			}
+			require.Equal(t, tt.calls, strings.Join(late, "; "))
+		})
+	}
 }
 
 func TestHeatOfASpellIsToldOnceADay(t *testing.T) {

@@ -62,6 +62,7 @@ func TestFeedAndWaterAreToldWhenTheyCannotWait(t *testing.T) {
 			"Sat 2026-05-09 07:00 standing routine water_brim",
 			"Tue 2026-05-12 07:00 off-day welfare water_midweek",
 			"Thu 2026-05-14 07:00 off-day welfare water_midweek",
+			"Fri 2026-05-15 19:00 off-day welfare water_midweek", // the round of the 9th came a day late
 			"Sat 2026-05-16 07:00 standing routine water_brim",
 		}},
 	}

@@ -11,14 +11,19 @@ import (
 // feeders or barrels are.
 func lookTopic(about string) string { return "look:" + about }
 
-// lookRest is for how long an answer to how full things are holds.
-const lookRest = 13 * day
+// lookRest is for how long an answer to how full feeders are holds, waterLookRest
+// for how long one about barrels does: a fill says nothing of how much went in,
+// so that looks alone tell what the pigs draw.
+const (
+	lookRest      = 13 * day
+	waterLookRest = 6 * day
+)
 
 // asksLook reports whether to ask how full things are, where an answer would
 // help: not for long once nobody answers, then now and then, and not again soon
 // after an answer.
-func (v *view) asksLook(about string, answered time.Time) bool {
-	if !answered.IsZero() && v.start.Sub(answered) < lookRest {
+func (v *view) asksLook(about string, answered time.Time, rest time.Duration) bool {
+	if !answered.IsZero() && v.start.Sub(answered) < rest {
 		return false
 	}
 	asked, last := v.toldTopic(lookTopic(about), later(answered, v.seasonStart()))
@@ -39,7 +44,7 @@ func (v *view) looksAtWater(w model.WaterLeft) bool {
 			answered = f.At
 		}
 	}
-	return w.UseLD.High-w.UseLD.Mid > vagueDrawPart*w.UseLD.Mid && v.asksLook(aboutWater, answered)
+	return w.UseLD.High-w.UseLD.Mid > vagueDrawPart*w.UseLD.Mid && v.asksLook(aboutWater, answered, waterLookRest)
 }
 
 // vagueLevelPart is the width of the 80 % interval of a feeder's level, as a share
@@ -58,5 +63,5 @@ func (v *view) looksAtFeed(names []string) bool {
 	latest(v.h.FeedLevels, func(at time.Time) { answered = at })
 	return slices.ContainsFunc(left.Feeders, func(f model.FeederLeft) bool {
 		return slices.Contains(names, f.Name) && f.LevelKg.High-f.LevelKg.Low > vagueLevelPart*f.Capacity.Mid
-	}) && v.asksLook(aboutRefill, answered)
+	}) && v.asksLook(aboutRefill, answered, lookRest)
 }

@@ -62,17 +62,26 @@ func TestNothingIsToldThatARecordHasSettled(t *testing.T) {
 				v, at = eve, eve.visit
 			}
 			next := v.next
+			late := v.evening(model.DayOf(next.In(v.loc)) + 1).Add(deed) // a round that slips by a day
 			for _, line := range s.Lines {
 				switch line.Code {
-				case CodeRefillVisit, CodeRefillBrim, CodeRefillMidweek, CodeRefillMidweekBrim:
+				case CodeRefillVisit, CodeRefillBrim:
 					p, err := f.RefillPlan(at, next)
+					require.NoError(t, err)
+					require.True(t, p.Needed, "%s", s)
+				case CodeRefillMidweek, CodeRefillMidweekBrim:
+					p, err := f.RefillPlan(s.at, late)
 					require.NoError(t, err)
 					require.True(t, p.Needed, "%s", s)
 				case CodeRefillOut:
 					p, err := f.RefillPlan(s.at, next)
 					require.NoError(t, err)
 					require.False(t, p.LikelyAt.After(s.at), "%s: feed is there until %s", s, p.LikelyAt)
-				case CodeWaterVisit, CodeWaterBrim, CodeWaterMidweek:
+				case CodeWaterMidweek:
+					w, err := f.WaterLeft(s.at)
+					require.NoError(t, err)
+					require.True(t, w.EdgeAt.Before(late), "%s: water is safe until %s", s, w.EdgeAt)
+				case CodeWaterVisit, CodeWaterBrim:
 					w, err := f.WaterLeft(at)
 					require.NoError(t, err)
 					require.True(t, w.EdgeAt.Before(next), "%s: water is safe until %s", s, w.EdgeAt)

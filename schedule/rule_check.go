@@ -155,6 +155,9 @@ func questionNeed(q model.Dated[model.Question]) need {
 	}}
 }
 
+// topicNotFilled is the topic of asking for a fill that was not logged.
+const topicNotFilled = "check:filled"
+
 // notFilled asks, on the evening after a chore day, for the fill that the
 // standing message asked for and nobody logged.
 func (v *view) notFilled() []need {
@@ -176,7 +179,7 @@ func (v *view) notFilled() []need {
 		})
 	}
 	l := Line{
-		About: aboutCheck, Topic: "check:filled", Grade: Routine, Code: CodeCheckNotFilled, On: d,
+		About: aboutCheck, Topic: topicNotFilled, Grade: Routine, Code: CodeCheckNotFilled, On: d,
 		Earliest: v.evening(d + 1), Latest: v.evening(d + 1).Add(day),
 	}
 	if slices.Contains(asked, aboutRefill) && !logged(v.feedSpoken()) && !settled(aboutRefill) {

@@ -51,25 +51,31 @@ const sameVisit = 12 * time.Hour
 // visit the one after it counts: the standing message speaks for this one.
 func refillBetween(v *view) []need {
 	p, err := v.f.RefillPlan(v.at, v.next)
-	if err != nil || !p.Needed {
+	if err != nil {
+		return nil
+	}
+	edge, likely := v.runsDry(p)
+	until := v.lastsUntil(edge, likely)
+	if until.After(v.next) {
+		if p, err = v.f.RefillPlan(v.at, until); err != nil {
+			return nil
+		}
+	}
+	if !p.Needed || !edge.Before(until) {
 		return nil
 	}
 	l := Line{
 		About: aboutRefill, Topic: "refill:between", Grade: Welfare, Code: CodeRefillMidweek,
 		Latest: v.next, Reasons: p.Reasons,
 	}
-	edge, likely := v.runsDry(p)
-	if !edge.Before(v.next) {
-		return nil
-	}
 	for _, f := range p.Feeders {
-		if !f.EdgeAt.IsZero() && f.EdgeAt.Before(v.next) {
+		if !f.EdgeAt.IsZero() && f.EdgeAt.Before(until) {
 			l.Names = append(l.Names, f.Name)
 		}
 	}
 	l.At, l.On = edge, model.DayOf(likely.In(v.loc))
-	l.Earliest = v.callAt(edge)
-	p = v.planThen(p, l.Earliest)
+	l.Earliest = v.callAt(v.earlier(edge))
+	p = v.planThen(p, l.Earliest, until)
 	l.Q = []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}}
 	if slices.ContainsFunc(p.Feeders, func(f model.RefillFeeder) bool { return slices.Contains(l.Names, f.Name) && !f.Lasts }) {
 		l.Code = CodeRefillMidweekBrim
@@ -88,11 +94,11 @@ func refillBetween(v *view) []need {
 
 // planThen is the plan as it will be at the moment it is told: there is more room
 // by then. Where it cannot be had, or nothing would be needed, it is the plan of now.
-func (v *view) planThen(p model.RefillPlan, at time.Time) model.RefillPlan {
+func (v *view) planThen(p model.RefillPlan, at, until time.Time) model.RefillPlan {
 	if !at.After(v.at) {
 		return p
 	}
-	if then, err := v.f.RefillPlan(at, v.next); err == nil && then.PourKg > 0 {
+	if then, err := v.f.RefillPlan(at, until); err == nil && then.PourKg > 0 {
 		return then
 	}
 	return p

@@ -43,7 +43,7 @@ func waterVisit(v *view) []need {
 // to act, and as an emergency when it is likely gone.
 func waterBetween(v *view) []need {
 	w, err := v.f.WaterLeft(v.at)
-	if err != nil || !w.EdgeAt.Before(v.next) {
+	if err != nil || !w.EdgeAt.Before(v.lastsUntil(w.EdgeAt, w.LikelyAt)) {
 		return nil
 	}
 	l := Line{
@@ -54,7 +54,7 @@ func waterBetween(v *view) []need {
 	for _, b := range w.Barrels {
 		l.Names = append(l.Names, b.Name)
 	}
-	l.Earliest = v.callAt(w.EdgeAt)
+	l.Earliest = v.callAt(v.earlier(w.EdgeAt))
 	var spoken time.Time
 	latest(v.h.Waters, func(at time.Time) { spoken = at })
 	out := []need{{Line: l, token: token(aboutWater, "between", spoken, v.next), edge: w.EdgeAt, quiet: v.sinceVisit()}}
