@@ -43,32 +43,71 @@ func (c *Clock) DueHerds(ctx context.Context, now time.Time, limit int) (out []i
 	return out, err
 }
 
-// Look implements schedule.Desk.
-func (c *Clock) Look(ctx context.Context, herd int64, now time.Time) error {
-	id := store.HerdID(herd)
-	queued := false
+// Look implements schedule.Desk. The herds share a transaction; where it fails,
+// each of them gets its own, so that one herd takes no other down.
+func (c *Clock) Look(ctx context.Context, herds []int64, now time.Time) map[int64]error {
+	err := c.lookAt(ctx, herds, now)
+	if err == nil {
+		return nil
+	}
+	if len(herds) == 1 {
+		return map[int64]error{herds[0]: err}
+	}
+	failed := map[int64]error{}
+	for _, herd := range herds {
+		if err := c.lookAt(ctx, []int64{herd}, now); err != nil {
+			failed[herd] = err
+		}
+	}
+	return failed
+}
+
+// look is what a herd was found to need at a look.
+type look struct {
+	herd   store.HerdID
+	down   time.Time
+	pushes []Push
+}
+
+// lookAt looks at the herds in one transaction: at all of them or at none.
+func (c *Clock) lookAt(ctx context.Context, herds []int64, now time.Time) error {
+	var looks []look
 	err := c.Store.Write(ctx, func(tx *store.Tx) error {
-		row, err := tx.Herd(id)
-		if err != nil || row.LookAgain.After(now) {
-			return err
+		for _, herd := range herds {
+			l, err := c.lookIn(tx, store.HerdID(herd), now)
+			if err != nil {
+				return err
+			}
+			looks = append(looks, l)
 		}
-		down := c.outage(row)
-		pushes, err := c.Desk.Look(tx, id, now, down)
-		if err != nil {
-			return err
-		}
-		queued = len(pushes) > 0
-		c.noteCaughtUp(id, pushes, down)
-		return c.Desk.QueuePushes(tx, id, pushes)
+		return nil
 	})
 	if err != nil {
-		c.Desk.Forget(id)
+		for _, herd := range herds {
+			c.Desk.Forget(store.HerdID(herd))
+		}
 		return err
 	}
-	if queued && c.Queued != nil {
-		c.Queued()
+	for _, l := range looks {
+		c.noteCaughtUp(l.herd, l.pushes, l.down)
+		if len(l.pushes) > 0 && c.Queued != nil {
+			c.Queued()
+		}
 	}
 	return nil
+}
+
+// lookIn looks at one herd in the transaction, if its time has come.
+func (c *Clock) lookIn(tx *store.Tx, id store.HerdID, now time.Time) (look, error) {
+	row, err := tx.Herd(id)
+	if err != nil || row.LookAgain.After(now) {
+		return look{herd: id}, err
+	}
+	l := look{herd: id, down: c.outage(row)}
+	if l.pushes, err = c.Desk.Look(tx, id, now, l.down); err != nil {
+		return look{}, err
+	}
+	return l, c.Desk.QueuePushes(tx, id, l.pushes)
 }
 
 // outage is since when nobody looked at the herd, zero if it was looked at in

@@ -40,7 +40,7 @@ func skyBook(t *testing.T) (*book, *skies, *bot.Sky, *bot.Clock) {
 func (b *book) until(t *testing.T, sky *bot.Sky, clock *bot.Clock, day int, hour int) {
 	t.Helper()
 	for end := time.Date(2026, 7, day, hour, 0, 0, 0, b.zone); b.now.Before(end); b.now = b.now.Add(time.Minute) {
-		require.NoError(t, clock.Look(context.Background(), int64(b.herd), b.now))
+		require.Empty(t, clock.Look(context.Background(), []int64{int64(b.herd)}, b.now))
 		for sky.Waiting() > 0 {
 			require.NoError(t, sky.Next(context.Background()))
 		}
@@ -120,7 +120,7 @@ func TestAFailedForecastIsAskedForAgain(t *testing.T) {
 	b.text(t, "location 44.3, -89.9")
 	source.err = errors.New("no network")
 	ctx := context.Background()
-	require.NoError(t, clock.Look(ctx, int64(b.herd), b.now))
+	require.Empty(t, clock.Look(ctx, []int64{int64(b.herd)}, b.now))
 	require.ErrorContains(t, sky.Next(ctx), "no network")
 	require.NoError(t, b.store.Read(ctx, func(tx *store.Tx) error {
 		row, err := tx.Herd(b.herd)
@@ -138,7 +138,7 @@ func TestNoForecastOfAPlaceThatWasLeft(t *testing.T) {
 	b, source, sky, clock := skyBook(t)
 	source.days = []model.ForecastDay{{On: model.DateDay(2026, 7, 10), HighC: model.Float(38)}}
 	b.text(t, "location 44.3, -89.9")
-	require.NoError(t, clock.Look(context.Background(), int64(b.herd), b.now))
+	require.Empty(t, clock.Look(context.Background(), []int64{int64(b.herd)}, b.now))
 	b.text(t, "location off")
 	require.NoError(t, sky.Next(context.Background()))
 	require.Empty(t, source.asked)

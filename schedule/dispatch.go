@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"sync"
 	"time"
 
@@ -14,8 +15,10 @@ import (
 type Desk interface {
 	// DueHerds lists herds whose time to be looked at has come, at most limit.
 	DueHerds(ctx context.Context, now time.Time, limit int) ([]int64, error)
-	// Look decides for one herd, queues what is due and notes when to look again.
-	Look(ctx context.Context, herd int64, now time.Time) error
+	// Look decides for each of the herds, queues what is due and notes when to look
+	// again: all of it for a herd, or nothing. It gives the errors of the herds
+	// whose look failed; the others are looked at all the same.
+	Look(ctx context.Context, herds []int64, now time.Time) map[int64]error
 	// Woke is called before the first sweep, with from zero, and before the first
 	// one after a pause of the machine, with the moment of the last sweep.
 	Woke(ctx context.Context, from, now time.Time) error
@@ -24,7 +27,8 @@ type Desk interface {
 }
 
 const (
-	sweepBatch    = 100
+	sweepBatch    = 100 // herds asked for at once
+	lookBatch     = 20  // herds looked at in one go: a message that comes in waits no longer
 	watchdogEvery = 30 * time.Second
 	overdue       = 75 * time.Second // a sweep is missing after so long
 	pause         = 5 * time.Minute  // the machine slept
@@ -160,20 +164,25 @@ func Sweep(ctx context.Context, desk Desk, now time.Time) error {
 		if err != nil {
 			return errors.Join(append(failed, err)...)
 		}
-		fresh := false
+		var fresh []int64
 		for _, id := range herds {
-			if seen[id] {
-				continue
+			if !seen[id] {
+				seen[id] = true
+				fresh = append(fresh, id)
 			}
-			seen[id], fresh = true, true
+		}
+		for batch := range slices.Chunk(fresh, lookBatch) {
 			if err := ctx.Err(); err != nil {
 				return errors.Join(append(failed, err)...)
 			}
-			if err := desk.Look(ctx, id, now); err != nil {
-				failed = append(failed, fmt.Errorf("herd %d: %w", id, err))
+			errs := desk.Look(ctx, batch, now)
+			for _, id := range batch {
+				if err := errs[id]; err != nil {
+					failed = append(failed, fmt.Errorf("herd %d: %w", id, err))
+				}
 			}
 		}
-		if !fresh {
+		if len(fresh) == 0 {
 			return errors.Join(failed...)
 		}
 	}

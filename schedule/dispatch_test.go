@@ -48,17 +48,21 @@ func (d *fakeDesk) asked() int {
 	return d.queries
 }
 
-func (d *fakeDesk) Look(ctx context.Context, herd int64, now time.Time) error {
-	if d.look != nil {
-		if err := d.look(ctx, herd); err != nil {
-			return err
+func (d *fakeDesk) Look(ctx context.Context, herds []int64, now time.Time) map[int64]error {
+	failed := map[int64]error{}
+	for _, herd := range herds {
+		if d.look != nil {
+			if err := d.look(ctx, herd); err != nil {
+				failed[herd] = err
+				continue
+			}
 		}
+		d.mu.Lock()
+		d.looks[herd] = append(d.looks[herd], now)
+		d.again[herd] = now.Add(24 * time.Hour)
+		d.mu.Unlock()
 	}
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	d.looks[herd] = append(d.looks[herd], now)
-	d.again[herd] = now.Add(24 * time.Hour)
-	return nil
+	return failed
 }
 
 func (d *fakeDesk) Woke(_ context.Context, from, now time.Time) error {

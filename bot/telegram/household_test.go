@@ -33,7 +33,7 @@ func TestAlarmReachesTheHousehold(t *testing.T) {
 			}
 			return err
 		})
-		require.NoError(t, clock.Look(ctx, 1, now))
+		require.Empty(t, clock.Look(ctx, []int64{1}, now))
 		r.settled()
 	}
 	told := r.lastTo(ann.ID, before+1)

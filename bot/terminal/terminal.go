@@ -194,7 +194,7 @@ func (c *Chat) Look(ctx context.Context) error {
 	defer c.mu.Unlock()
 	ctx = context.WithoutCancel(ctx)
 	now := c.Now()
-	if err := c.clock.Look(ctx, int64(c.Herd), now); err != nil {
+	if err := c.clock.Look(ctx, []int64{int64(c.Herd)}, now)[int64(c.Herd)]; err != nil {
 		return err
 	}
 	if now.Sub(c.alive) >= aliveEvery {
