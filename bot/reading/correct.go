@@ -197,7 +197,7 @@ func (r *reader) latestTreatment() bool {
 func (r *reader) bookedDay(from int, was model.Day) *model.Day {
 	for k := from; k < len(r.items); k++ {
 		it := &r.items[k]
-		if it.kind != itDay {
+		if it.kind != itDay || r.movedFrom(k) {
 			continue
 		}
 		start := r.today
@@ -214,6 +214,17 @@ func (r *reader) bookedDay(from int, was model.Day) *model.Day {
 		}
 	}
 	return nil
+}
+
+// movedFrom says that the day at item k is the one that an appointment was moved
+// from: "moved from oct 2 to oct 9".
+func (r *reader) movedFrom(k int) bool {
+	for n := k + 1; n < len(r.items); n++ {
+		if r.items[n].kind == itDay {
+			return r.fromTo(k, n)
+		}
+	}
+	return false
 }
 
 func backward(f model.Fact) bool {

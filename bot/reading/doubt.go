@@ -22,7 +22,7 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from) // "should save us some work"
 		}
 	case fSetPen:
-		if len(r.c.Herd.Animals) > 0 && !r.has(s, sPen) && !r.hasThing(s) && r.sizeless(s) {
+		if len(r.c.Herd.Animals) > 0 && !r.has(s, sPen) && !r.hasThing(s) && (r.sizeless(s) || len(r.c.Herd.Pens) > 0 && !r.sentenceNames(r.clauseFrom(s.i), s.j, penNews) && !r.items[s.i].capital && !r.has(s, sInUse)) {
 			r.takeBack(s, from) // "they're in the garden"
 		}
 	case fSetFeeder, fSetBarrel:
@@ -46,6 +46,22 @@ func (r *reader) vet(s span, from int) {
 		if r.onlyIdea(s) {
 			r.takeBack(s, from)
 			r.none(NonePlan, s)
+			return
+		}
+		if _, asks := r.out[from].Act.(Clarify); !asks && r.offered(s) {
+			r.confirm(s, from)
+			return
+		}
+		if r.closedThen(s) {
+			r.takeBack(s, from)
+		}
+	case fAway:
+		if r.daysUntil(s) {
+			r.takeBack(s, from)
+		}
+	case fCurrency:
+		if len(r.c.Herd.Animals) > 0 && !r.has(s, sCurrency) && r.strangeWords(span{s.frame, r.clauseFrom(s.i), s.j}) > 0 || from == 0 && firstWord(r.items[0].s) == "found" {
+			r.takeBack(s, from) // "found a dollar"
 		}
 	case fSpend:
 		if r.strangersMoney(s) {
@@ -59,6 +75,10 @@ func (r *reader) vet(s span, from int) {
 	case fWallow:
 		if r.has(s, sMove) && !r.has(s, sFill) && !r.has(s, sHose) && r.amountless(s.i, s.j) {
 			r.takeBack(s, from) // "moved the wallow"
+			return
+		}
+		if r.inWallow(s) {
+			r.takeBack(s, from) // "they're in the wallow"
 		}
 	case fStock:
 		if r.countedHerd(s) {
@@ -127,6 +147,10 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 			return
 		}
+		if r.force[s.i] == 0 && r.mentioned(s) {
+			r.takeBack(s, from)
+			return
+		}
 		if r.penHeading(s) {
 			r.takeBack(s, from)
 			return
@@ -146,6 +170,10 @@ func (r *reader) vet(s span, from int) {
 		if r.otherWords(s) > 3 && !r.asked(s) {
 			r.takeBack(s, from) // "the truck wouldn't start so I was late"
 		}
+	case fGone:
+		if r.nameOfPlant(s) {
+			r.confirm(s, from)
+		}
 	case fSick:
 		if r.nobodySick(s) {
 			r.takeBack(s, from)
@@ -153,6 +181,11 @@ func (r *reader) vet(s span, from int) {
 	case fAlarm:
 		if r.feedEnough(s) {
 			r.takeBack(s, from)
+			return
+		}
+		if r.noTrouble(s) {
+			r.takeBack(s, from)
+			r.none(NoneNegation, s)
 			return
 		}
 		if r.nobodyOut(s) {

@@ -55,8 +55,8 @@ func (r *reader) nobodyOut(s span) bool {
 	}
 	for k := out; k >= 0 && k >= out-3; k-- {
 		switch r.items[k].s {
-		case "no", "none", "nobody", "no one", "zero", "nobody's", "neither", "noone":
-			return true
+		case "no", "none", "nobody", "no one", "zero", "nobody's", "neither", "noone", "not", "aren't", "arent", "isn't", "isnt", "never", "didn't", "didnt", "haven't", "havent", "none of them", "not yet":
+			return k < out || r.items[k].s == "no"
 		}
 		if k < out && r.items[k+1].gap >= gapComma {
 			return false

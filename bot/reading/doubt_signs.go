@@ -171,7 +171,7 @@ func (r *reader) lives(name string) bool {
 func (r *reader) onlyIdea(s span) bool {
 	for k := r.sentenceStart(s.i); k < s.j; k++ {
 		switch r.items[k].s {
-		case "thinking of", "thinking about", "thinking to", "thinking i", "might", "may do", "consider", "considering", "should", "i should", "hope to", "hoping", "hoping to", "want to", "wants to", "wondering", "tempted", "would like to", "would like", "i'd like to", "we might", "i might", "maybe i'll", "ought to", "if", "need to", "i need to", "we need to", "have to", "must", "wish":
+		case "thinking of", "thinking about", "thinking to", "thinking i", "thinking", "maybe", "hoping for", "around", "might", "may do", "consider", "considering", "should", "i should", "hope to", "hoping", "hoping to", "want to", "wants to", "wondering", "tempted", "would like to", "would like", "i'd like to", "we might", "i might", "maybe i'll", "ought to", "if", "need to", "i need to", "we need to", "have to", "must", "wish":
 			return true
 		}
 	}

@@ -28,11 +28,14 @@ const alarmLasts = 5
 func (r *reader) fillAlarm(s span) {
 	sel := r.selectPigs(s.i, s.j)
 	var names []string
-	if sel.any && !sel.all && len(sel.pigs) > 0 {
+	if sel.any && !sel.all && len(sel.pigs) > 0 && (len(sel.pigs) == 1 || !r.oneOf(s)) { // "one of the little ones is out"
 		names = sel.names(r)
 	}
 	a := model.Alarm{Animals: names}
 	switch {
+	case r.has(s, sNoWater) && r.hasBarrel(s): // "water all gone in the blue barrel"
+		r.fillWater(span{fWater, s.i, s.j})
+		return
 	case r.has(s, sNoWater):
 		a.What, a.Animals = model.AlarmNoWater, nil
 	case r.has(s, sNoFeed):
@@ -62,6 +65,11 @@ func (r *reader) fillAlarm(s span) {
 		r.emit(Fact{model.Gone{Animals: a.Animals, How: model.Died}}, s)
 		return
 	}
+	if a.What == model.AlarmDown && r.putDown(s) { // "had to put one down"
+		r.useAll(s)
+		r.goneCount(s, func(n []string, c int) Act { return Fact{model.Gone{Animals: n, Count: c, How: model.Died}} }, model.Died)
+		return
+	}
 	since := false
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
@@ -79,6 +87,16 @@ func (r *reader) fillAlarm(s span) {
 		return
 	}
 	r.emit(Fact{a}, s)
+}
+
+// putDown says that one pig that is not named was put down.
+func (r *reader) putDown(s span) bool {
+	for k := max(s.i, 2); k < s.j; k++ {
+		if r.items[k].is(sDown) && (r.items[k-1].soft || r.items[k-1].s == "one") && (lastWord(r.items[k-2].s) == "put") {
+			return true
+		}
+	}
+	return false
 }
 
 // askAlarm asks what a lone "out" or "down" means, the emergency first.

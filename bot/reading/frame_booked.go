@@ -100,6 +100,9 @@ func (r *reader) fillBooked(s span) {
 		if b.Count == 0 && len(days) == 1 {
 			b.Count = r.headsBefore(s.i)
 		}
+		if len(days) == 1 && b.Count == 0 && r.onlyPigsIn(r.sentenceStart(lo), lo) && r.onlyPigsIn(hi, r.sentenceEnd(hi-1)) {
+			lo, hi = r.sentenceStart(lo), r.sentenceEnd(hi-1) // "butcher oct 2, 501 to 505"
+		}
 		if sel := r.selectPigs(lo, hi); (b.Count == 0 || b.Count == len(sel.pigs)) && len(sel.pigs) > 0 && !sel.all {
 			b.Count = len(sel.pigs)
 			if names := sel.names(r); !sel.near && !slices.Contains(names, "") {
@@ -113,6 +116,17 @@ func (r *reader) fillBooked(s span) {
 		}
 		r.emitOn(Fact{b}, span{s.frame, lo, hi}, r.today, b.Minute, false).Minute = b.Minute
 	}
+}
+
+// onlyPigsIn says that items[i:j] name pigs and nothing else that means anything.
+func (r *reader) onlyPigsIn(i, j int) bool {
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.used || it.pig < 0 && it.group < 0 && !it.isAny(whoWords) && !(it.kind == itWord && it.isAny(setOf(sFiller, sAnd, sTo, sIs, sBook, sButcher))) {
+			return false
+		}
+	}
+	return true
 }
 
 // headsBefore is the count of pigs that the sentence tells before item k, 0 if it

@@ -50,6 +50,10 @@ func (r *reader) fillGone(s span) {
 		return
 	}
 	sel := r.selectPigs(s.i, s.j)
+	one := how != "" && r.oneOfGroup(s)
+	if one {
+		sel = selection{}
+	}
 	count := 0
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
@@ -85,6 +89,9 @@ func (r *reader) fillGone(s span) {
 		return
 	}
 	if count == 0 && !sel.any && (r.quoteHas(s, "a", "one") || r.quoteHas(s, "found one dead", "lost one", "lost a pig", "lost a", "dead pig")) {
+		count = 1
+	}
+	if one {
 		count = 1
 	}
 	if how == model.Sold && g.Amount == nil {

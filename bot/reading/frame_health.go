@@ -9,10 +9,23 @@ import (
 
 // fillSick reads a pig seen unwell, or well again.
 func (r *reader) fillSick(s span) {
+	if k := r.nextAiling(s); k > 0 { // "otis limping and hazel coughing"
+		r.fillSick(span{s.frame, s.i, k})
+		r.fillSick(span{s.frame, k, s.j})
+		return
+	}
 	well := false
 	first, last := -1, -1
+	ill := false
+	for k := s.i; k < s.j; k++ {
+		ill = ill || r.items[k].is(sSick) && !r.items[k].is(sWell)
+	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
+		if ill && it.is(sWell) && !it.is(sSick) && (strings.HasPrefix(it.s, "eating ") || strings.HasPrefix(it.s, "ate ")) {
+			it.used = true // "coughing a bit, eating fine" is no recovery
+			continue
+		}
 		if it.is(sSick) || it.is(sWell) {
 			well = well || it.is(sWell) && !it.is(sSick)
 			if first < 0 {
@@ -46,13 +59,24 @@ func (r *reader) fillSick(s span) {
 	if !sel.any && r.alive == 1 {
 		sel = selection{pigs: []int16{0}, any: true}
 	}
+	if p := r.onlyAiling(); well && !sel.any && p >= 0 && r.anyNamed() { // "he's better"
+		sel = selection{pigs: []int16{p}, any: true}
+	}
+	if well && !sel.any && strings.HasSuffix(r.items[first].s, " now") {
+		r.idleSpan(s) // "ok now, 3 pigs 60 lb"
+		return
+	}
+	if well && strings.HasPrefix(r.items[first].s, "eating ") && r.saidSick(sel) { // "has a limp. still eating fine though"
+		r.useAll(s)
+		return
+	}
 	if well && !r.ailing(sel) && !r.endsSymptom(s) && !r.quoteHas(s, "fine again", "ok again", "okay again") {
 		r.useAll(s) // nothing was said to ail them
 		return
 	}
 	note := r.sickNote(s, first, last)
 	act := func(n []string) Act { return Fact{model.Sick{Animals: n, Note: note, Well: well}} }
-	if sel.all && r.anyNamed() && r.alive > 1 && r.quoteHas(s, "one", "a pig") && !r.quoteHas(s, "every one") && !r.has(s, sAll) {
+	if !well && r.anyNamed() && r.alive > 1 && (sel.all && r.quoteHas(s, "one", "a pig") && !r.quoteHas(s, "every one") && !r.has(s, sAll) || r.oneOfGroup(span{s.frame, r.clauseFrom(s.i), s.j}) && !r.has(span{s.frame, r.clauseFrom(s.i), s.j}, sEach)) {
 		r.whichPig("sick", s, r.draft(act(nil), s), act) // "one of the pigs is limping"
 		return
 	}
@@ -83,6 +107,69 @@ func (r *reader) fillSick(s span) {
 	}
 	r.remember(sel)
 	r.emit(act(sel.names(r)), s)
+}
+
+// nextAiling is the item of a second pig in a span that has a sign of its own
+// behind it, where a pig with a sign stands before; 0 if there is none.
+func (r *reader) nextAiling(s span) int {
+	pig, sick := false, false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.pig >= 0 && !it.near && int(it.pig) < r.alive {
+			if pig && sick {
+				for n := k + 1; n < s.j && n <= k+4 && r.items[n].gap < gapAnd; n++ {
+					if x := &r.items[n]; x.isAny(setOf(sSick)) {
+						return k
+					} else if x.kind != itWord || !x.isAny(setOf(sFiller, sIs, sGave, sArrive)) {
+						break
+					}
+				}
+			}
+			pig = true
+		}
+		sick = sick || pig && it.is(sSick) && !it.is(sWell)
+	}
+	return 0
+}
+
+// onlyAiling is the one pig that was told to be unwell lately and not yet to be
+// well, -1 if there is none or there are several.
+func (r *reader) onlyAiling() int16 {
+	found := int16(-1)
+	for p := range r.alive {
+		for k := len(r.c.Herd.Sicks) - 1; k >= 0; k-- {
+			s := &r.c.Herd.Sicks[k]
+			if !slices.Contains(s.F.Animals, r.pigs[p].Name) {
+				continue
+			}
+			if !s.F.Well && r.today-s.On <= ailsFor/4 {
+				if found >= 0 {
+					return -1
+				}
+				found = int16(p)
+			}
+			break
+		}
+	}
+	return found
+}
+
+// saidSick says that this text tells one of the pigs to be unwell.
+func (r *reader) saidSick(sel selection) bool {
+	for k := range r.out {
+		f, ok := r.out[k].Act.(Fact)
+		if !ok {
+			continue
+		}
+		if s, is := f.Fact.(model.Sick); is && !s.Well {
+			for _, p := range sel.pigs {
+				if slices.Contains(s.Animals, r.pigs[p].Name) {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }
 
 // fineFrom is where a span goes on to pigs that are told to be well: "fern is

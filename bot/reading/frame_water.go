@@ -25,6 +25,12 @@ func (r *reader) fillWater(s span) {
 	}
 }
 
+// haveWater says no more than that there is water: "they have water".
+func (r *reader) haveWater(s span) bool {
+	all := span{s.frame, r.clauseFrom(s.i), r.clauseEnd(s.j - 1)}
+	return r.quoteHas(all, "have", "has", "got", "still have", "plenty", "plenty of") && !r.has(all, sFill) && !r.has(all, sWatered) && !r.has(all, sDone) && !r.has(all, sPour) && !r.has(all, sNot)
+}
+
 // feederBeside reads a feeder that ends a span about water that was filled,
 // "topped both barrels and the feeder", and gives the rest of the span.
 func (r *reader) feederBeside(s span) span {
@@ -160,7 +166,7 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 			r.emit(Fact{model.Note{What: r.quote(from, to)}}, whole)
 			return
 		}
-		if r.quoteHas(whole, "ok", "okay", "good", "fine", "great") && r.amountless(whole.i, whole.j) {
+		if r.amountless(whole.i, whole.j) && (r.quoteHas(whole, "ok", "okay", "good", "fine", "great", "is fine", "looks fine", "plenty") || r.haveWater(whole)) {
 			r.useAll(whole) // all is well with it: nothing to write down
 			return
 		}

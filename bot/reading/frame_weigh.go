@@ -64,14 +64,18 @@ func (r *reader) fillWeigh(s span) {
 	ms = r.onlyAverage(s, ms)
 	r.whose(s, ms)
 	r.whoseAgain(s, ms)
-	if len(ms) > 0 && r.oneUnnamed(s, ms) {
+	var first []model.Weigh // none where the number fits no measure
+	if len(ms) > 0 {
+		first = r.options(&ms[0])
+	}
+	if len(first) > 0 && r.oneUnnamed(s, ms) {
 		on, _, _ := r.when(s, lookBack)
-		r.whichPigFor(s, r.options(&ms[0])[0], on)
+		r.whichPigFor(s, first[0], on)
 		return
 	}
-	if len(ms) > 1 && r.anyNamed() && r.several(ms) && (ofTheWhole(ms) || r.ofOneGroup(s, ms)) {
+	if len(ms) > 1 && len(first) > 0 && r.anyNamed() && r.several(ms) && (ofTheWhole(ms) || r.ofOneGroup(s, ms)) {
 		on, _, _ := r.when(s, lookBack) // a list for a herd with names: whose is whose is not said
-		r.whichPigFor(s, r.options(&ms[0])[0], on)
+		r.whichPigFor(s, first[0], on)
 		return
 	}
 	for k := range ms {

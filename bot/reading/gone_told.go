@@ -161,3 +161,33 @@ func (r *reader) sourceBefore(k int) bool {
 	}
 	return false
 }
+
+// butcherThen takes the going from a place at the butcher's that a word of booking or
+// a day to come stands beside: "reserved oct 2 at the butcher".
+func (r *reader) butcherThen() {
+	for k := range r.items {
+		it := &r.items[k]
+		switch it.s {
+		case "at the butcher", "to the butcher", "dropped off", "at the locker", "to the locker":
+		default:
+			continue
+		}
+		from, to := r.sentenceStart(k), r.sentenceEnd(k)
+		s := span{fBooked, from, to}
+		if r.has(s, sBook) && !r.quoteHas(s, "took", "hauled", "went", "dropped", "dropped off", "brought", "loaded", "delivered") || it.s == "at the butcher" && r.dayAhead(from, to) && !r.quoteHas(s, "took", "hauled", "went", "dropped", "dropped off", "brought", "loaded", "delivered") {
+			it.sense = setOf(sButcher)
+		}
+	}
+}
+
+// dayAhead says that a date of a day to come stands in items[i:j].
+func (r *reader) dayAhead(i, j int) bool {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.kind == itDay && !it.day.every && it.day.form == dayDate {
+			if d, ok := it.day.on(r.today, lookForward, r.dayFirst); ok && d > r.today && d < r.today+330 {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -56,7 +56,7 @@ func buildLexicon() *lexicon {
 		of: map[string]*meaning{}, longest: map[string]int{}, near: map[string][]string{},
 		plain: map[string]bool{}, topics: map[string][]topicVote{}, zones: map[string]string{}, placeWord: map[string]bool{},
 	}
-	for _, table := range [][]entryWords{tradeWords, talkWords, saidWords, animalWords} {
+	for _, table := range [][]entryWords{tradeWords, talkWords, saidWords, animalWords, waysWords} {
 		for _, e := range table {
 			for _, w := range split(e.words) {
 				l.meaning(w).sense.add(e.sense)

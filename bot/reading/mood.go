@@ -22,7 +22,8 @@ func (r *reader) mood(s span) string {
 	if why := r.headMood(s); why != "" {
 		return why
 	}
-	if r.tellsOfOthers(s) {
+	news := r.newsOfOurs(s)
+	if !news && r.tellsOfOthers(s) {
 		return NoneForeign
 	}
 	ours, number := false, false
@@ -38,10 +39,11 @@ func (r *reader) mood(s span) string {
 			ours = true
 		}
 		switch {
+		case news && (it.is(sForeign) || it.is(sHearsay)):
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
 		case it.is(sForeign) && s.frame == fArrive && r.sourceBefore(k): // "from the auction"
 		case it.is(sForeign) && s.frame == fAlarm && r.placeBefore(k): // "pigs at the neighbor's"
-		case it.s == "no" && s.frame == fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sPigs, sOut)) && !r.items[k+1].isAny(setOf(sNoWater, sNoFeed)) && r.has(s, sOut):
+		case it.s == "no" && s.frame == fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sPigs, sOut)) && !r.items[k+1].isAny(setOf(sNoWater, sNoFeed)) && r.has(s, sOut) && !(k > 0 && r.items[k-1].s == "oh") && !theySaid[firstWord(r.items[k+1].s)] && firstWord(r.items[k+1].s) != "the":
 			return NoneNegation // "no pigs out"
 		case it.is(sForeign) && r.householdDid(k):
 		case it.is(sForeign) && s.frame == fGone && r.has(s, sSold) && k > 0 && (r.items[k-1].s == "to" || k > 1 && r.items[k-2].s == "to" && r.items[k-1].is(sFiller)): // the buyer

@@ -66,6 +66,11 @@ func (r *reader) readItems() {
 	r.notOurs()
 	r.asides()
 	r.deadThings()
+	r.goneThings()
+	r.outOfWhat()
+	r.strays()
+	r.brokenFence()
+	r.backAgain()
 	r.passiveGot()
 	r.compared()
 	r.weighVerbs()
@@ -75,6 +80,7 @@ func (r *reader) readItems() {
 	r.ageWords()
 	r.bentNames()
 	r.butcherTook()
+	r.butcherThen()
 	r.settleContainers()
 	r.settleHerdName()
 	r.slipsOfTongue()
@@ -178,6 +184,7 @@ func (r *reader) forceFrames() {
 			continue
 		}
 		switch {
+		case r.outTold(k), r.fenceTold(k), r.inAgain(k):
 		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k) || r.remindsHere(k)) && !r.isQuestion(k):
 			end := r.sentenceEnd(k)
 			if k > 0 && it.gap < gapAnd && r.remindsHere(k) {

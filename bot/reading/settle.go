@@ -136,6 +136,7 @@ func (r *reader) merged(es []Entry) []Entry {
 	}
 	es = withoutDoubleDrug(es)
 	es = withoutDownsSigns(es)
+	es = withoutSignsOfDeath(es)
 	es = withoutDoubleWater(es)
 	es = r.withPrices(es)
 	es = r.filledByPour(es)

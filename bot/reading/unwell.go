@@ -176,8 +176,12 @@ func (r *reader) boughtFromUs() {
 			continue
 		}
 		pig, off := false, -1
+		buyer := it.s == "bought" && k > 0 && r.items[r.sentenceStart(k)].is(sForeign) && !household[r.items[r.sentenceStart(k)].s]
 		for n := k + 1; n < len(r.items) && n <= k+7 && r.items[n].gap < gapStop; n++ {
 			x := &r.items[n]
+			if buyer && x.pig >= 0 && !x.near && int(x.pig) < r.alive {
+				off = n // "neighbor bought otis, 300 bucks"
+			}
 			pig = pig || x.pig >= 0 && int(x.pig) < r.alive || x.isAny(setOf(sPigs, sBarrow, sGilt))
 			if x.s == "off us" || x.s == "from us" || x.s == "off me" || x.s == "from me" || x.s == "off of us" || x.s == "off of me" {
 				off = n
@@ -255,9 +259,13 @@ func (r *reader) nobodyAils() {
 			it.sense = setOf(sFiller) // "moved otis by himself"
 			continue
 		}
-		if r.ownBody(k) {
+		if r.ownBody(k) || r.ownIll(k) {
 			it.sense.drop(sSick)
 			it.sense.add(sFiller)
+			continue
+		}
+		if it.s == "off" && r.sentenceNames(r.clauseFrom(k), k, setOfWords([]string{"dropped", "dropping", "drop", "dropped him", "dropped her"})) {
+			it.sense = setOf(sFiller) // "dropped otis off at the butcher"
 			continue
 		}
 		if it.s == "off" && k+1 < len(r.items) && r.items[k+1].gap == gapNone && offWhat[r.items[k+1].s] {
