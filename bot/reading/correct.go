@@ -75,6 +75,9 @@ func (r *reader) correctionLead() (lead bool, rest int) {
 	if strings.HasPrefix(strings.TrimSpace(r.text), "*") { // the messenger's own way
 		lead = true
 	}
+	if k := r.wasThat(); k > 0 { // "that was pepper"
+		return true, k
+	}
 	if n := len(r.items); n > 1 && n <= 4 && r.items[n-1].is(sNo) && r.items[n-1].pig < 0 { // "39.5 sorry"
 		lead = true
 	}

@@ -25,3 +25,40 @@ func (r *reader) replaceDenied(es []Entry) {
 		}
 	}
 }
+
+// wasThat is the item of the pig, the thing or the number that a short text says the
+// latest record was about, "that was pepper", "it was the big hopper", 0 if it does
+// not. A small number may be the heat of the day.
+func (r *reader) wasThat() int {
+	if len(r.items) > 5 || len(r.c.Before) == 0 || r.c.Now.Sub(r.c.Before[0].At) > 15*60*1e9 {
+		return 0
+	}
+	k, led := 0, false
+	for ; k < len(r.items); k++ {
+		it := &r.items[k]
+		if it.quest {
+			return 0
+		}
+		switch it.s {
+		case "that was", "it was", "that's", "thats", "that is", "it's", "its", "was", "i meant", "meant", "should be", "should have been", "that should be", "it should be", "instead of":
+			led = true
+			continue
+		}
+		if it.pig >= 0 || it.kind == itThing || it.number() && !it.soft {
+			break
+		}
+		if it.kind != itWord || !it.isAny(setOf(sFiller, sIs, sNo, sPronoun)) {
+			return 0
+		}
+	}
+	if !led || k == 0 || k >= len(r.items) {
+		return 0
+	}
+	if it := &r.items[k]; it.pig < 0 && it.kind != itThing && (it.kind != itNum || it.v < hotterThanAnyDay) || k+1 < len(r.items) && r.items[k+1].gap < gapComma && r.items[k+1].s != "not" && !r.items[k+1].isAny(setOf(sBarrel, sFeeder, sPen)) {
+		return 0
+	}
+	return k
+}
+
+// hotterThanAnyDay is a number that is no day's heat in either unit.
+const hotterThanAnyDay = 130

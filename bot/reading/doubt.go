@@ -43,6 +43,11 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fBooked:
+		if all := (span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}); r.has(all, sChore) && !r.has(all, sButcher) { // "chore day changed to sunday"
+			r.out = r.out[:from]
+			r.fillChore(span{fChore, all.i, all.j})
+			return
+		}
 		if r.onlyIdea(s) {
 			r.takeBack(s, from)
 			r.none(NonePlan, s)
@@ -81,6 +86,11 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from) // "they're in the wallow"
 		}
 	case fStock:
+		if r.headsBought(s) {
+			r.out = r.out[:from]
+			r.fillArrive(span{fArrive, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)})
+			return
+		}
 		if r.countedHerd(s) {
 			r.takeBack(s, from)
 			return
@@ -120,7 +130,15 @@ func (r *reader) vet(s span, from int) {
 		if r.force[s.i] == 0 && !r.items[s.i].quest && (r.otherWords(s) > 3 || r.supposed(s) || r.onlyNamed(s, from)) {
 			r.takeBack(s, from)
 		}
+	case fWater:
+		if r.habit(s) {
+			r.takeBack(s, from)
+		}
 	case fFeed:
+		if r.habit(s) {
+			r.takeBack(s, from)
+			return
+		}
 		if s.j == s.i+1 && r.items[s.i].is(sEmpty) && from > 0 && isSetting(r.out[from-1]) { // "pen 5 is 120x120 ft, empty"
 			r.takeBack(s, from)
 			return

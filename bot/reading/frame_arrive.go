@@ -294,3 +294,14 @@ func (r *reader) bareArrival() {
 		r.emit(Fact{model.Arrive{Count: count, WeightKg: &kg}}, s)
 	}
 }
+
+// newOnes gives the sense of coming to new pigs that are counted: "3 new ones today,
+// 40 lb each".
+func (r *reader) newOnes() {
+	for k := 1; k < len(r.items); k++ {
+		it, n := &r.items[k], &r.items[k-1]
+		if (it.s == "new ones" || it.s == "new pigs") && it.gap == gapNone && n.kind == itNum && !n.soft && n.v >= 1 && n.v <= 60 && r.firstQty(span{fArrive, k, r.sentenceEnd(k)}, mass) >= 0 {
+			it.sense = setOf(sPigs, sArrive)
+		}
+	}
+}

@@ -43,6 +43,9 @@ func (r *reader) fillNote(s span) {
 		r.items[k].used = true
 	}
 	what := strings.Trim(r.quote(from, s.j), " ,.;:-")
+	if from > s.i {
+		what = strings.TrimPrefix(what, "that ") // "make a note that otis likes the hose"
+	}
 	if what == "" {
 		r.clarify(Clarify{About: "note", Code: "note_what", Want: "what", Draft: []Entry{r.draft(Fact{model.Note{}}, s)}}, s)
 		return

@@ -18,6 +18,8 @@ var chatSpelling = map[string]string{
 
 // heardAs are runs of words that stand for others: what was heard, what was meant.
 var heardAs = []struct{ heard, meant string }{
+	{"weave got", "we've got"},
+	{"weave had", "we've had"},
 	{"quite hours", "quiet hours"},
 	{"keep quite", "keep quiet"},
 	{"quite from", "quiet from"},

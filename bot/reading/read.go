@@ -81,6 +81,7 @@ func (r *reader) readItems() {
 	r.bentNames()
 	r.butcherTook()
 	r.butcherThen()
+	r.newOnes()
 	r.settleContainers()
 	r.settleHerdName()
 	r.slipsOfTongue()
@@ -184,6 +185,7 @@ func (r *reader) forceFrames() {
 			continue
 		}
 		switch {
+		case r.remindsFirst(k), r.tellsToDo(k), r.awayThere(k), r.worksThen(k):
 		case r.outTold(k), r.fenceTold(k), r.inAgain(k):
 		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k) || r.remindsHere(k)) && !r.isQuestion(k):
 			end := r.sentenceEnd(k)

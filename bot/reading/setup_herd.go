@@ -78,6 +78,8 @@ func (r *reader) fillUnits(s span) {
 	units := ""
 	for k := s.i; k < s.j; k++ {
 		switch it := &r.items[k]; {
+		case it.unit != 0 && it.s == "in" && k+1 < len(r.items) && r.items[k+1].unit != 0: // "in kg"
+			continue
 		case it.is(sUS):
 			units = model.US
 		case it.is(sMetric):

@@ -1,0 +1,55 @@
+package reading
+
+// remindsFirst forces a reminder whose day or hour stands before it: "friday 6pm
+// remind me to check the wire".
+func (r *reader) remindsFirst(k int) bool {
+	it := &r.items[k]
+	if !it.is(sRemind) || it.pig >= 0 || r.isQuestion(k) {
+		return false
+	}
+	from, timed := k, false
+	for from > r.sentenceStart(k) {
+		p := &r.items[from-1]
+		if p.kind == itDay || p.kind == itClock {
+			timed = true
+		} else if p.kind != itWord || !p.isAny(setOf(sFiller, sOn, sAt)) || p.pig >= 0 {
+			return false
+		}
+		from--
+	}
+	if !timed {
+		return false
+	}
+	r.forceRange(from, r.sentenceEnd(k), fRemind)
+	return true
+}
+
+// tellWords ask for a message; with a day and a thing to do they ask for a reminder.
+var tellWords = setOfWords(split(`tell me, text me, message me, ping me, nudge me, poke me, bug me, write me, alert me, notify me, buzz me, poke, bug`))
+
+// tellsToDo reads "text me friday to check the wire" as a reminder: a day, and what
+// is to be done behind a "to".
+func (r *reader) tellsToDo(k int) bool {
+	it := &r.items[k]
+	if !tellWords[it.s] || k != r.sentenceStart(k) && !r.fillersBefore(k) {
+		return false
+	}
+	day, what := false, false
+	for n := k + 1; n < r.sentenceEnd(k); n++ {
+		x := &r.items[n]
+		day = day || x.kind == itDay && !x.day.every
+		if x.is(sChore) || x.kind == itDay && x.day.every {
+			return false
+		}
+		if x.s == "to" && n+1 < r.sentenceEnd(k) {
+			y := &r.items[n+1]
+			what = what || y.kind == itWord && y.unit == 0 && !y.isAny(setOf(sTell, sMute, sWeather))
+		}
+	}
+	if !day || !what {
+		return false
+	}
+	it.sense = setOf(sRemind)
+	r.forceRange(k, r.sentenceEnd(k), fRemind)
+	return true
+}
