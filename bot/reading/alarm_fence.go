@@ -25,7 +25,7 @@ func (r *reader) brokenFence() {
 				x.sense = setOf(sOut)
 			case breakVerbs[x.s] && (n > k || doneTo[lastWord(x.s)] && r.fenceIsDone(n, k)):
 				r.fenceDown(x)
-			case n > k && x.is(sNot) && n+1 < to && worksWords[r.items[n+1].s]:
+			case n > k && x.is(sNot) && n+1 < to && worksWords[r.items[n+1].s] && r.amountless(from, r.sentenceEnd(k)):
 				x.sense.drop(sNot)
 				r.fenceDown(x)
 			case n > k && x.is(sDown) && n-k <= 2 && r.struckBefore(from, k):
@@ -110,7 +110,7 @@ func (r *reader) mended(i, j int) bool {
 			return true
 		}
 		switch lastWord(it.s) {
-		case "fixed", "mended", "repaired", "replaced", "patched", "spliced", "fixing", "mending", "fix", "mend", "repair", "tightened", "restrung", "cleared", "back", "nobody", "no", "nothing", "never":
+		case "fixed", "mended", "repaired", "replaced", "patched", "spliced", "fixing", "mending", "fix", "mend", "repair", "tightened", "restrung", "cleared", "back", "works", "old", "nobody", "no", "nothing", "never":
 			return !(lastWord(it.s) == "no" && k+1 < j && r.items[k+1].is(sFence))
 		}
 	}

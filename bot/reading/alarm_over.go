@@ -15,7 +15,7 @@ func (r *reader) backAgain() {
 	for k := range r.items {
 		it := &r.items[k]
 		if it.number() && !it.soft && (it.kind != itNum || int(it.v) != r.alive) || it.soft || it.kind == itFrac || it.quest || fewWords[it.s] ||
-			it.isAny(setOf(sNot, sPlan, sBut, sIf, sRest, sAskSure, sOut, sForeign, sHelp, sAbout)) && it.pig < 0 && !it.is(sBackIn) {
+			it.isAny(setOf(sNot, sPlan, sBut, sIf, sRest, sAskSure, sOut, sForeign, sHelp, sAbout, sMove)) && it.pig < 0 && !it.is(sBackIn) {
 			return
 		}
 		switch it.s {
@@ -62,4 +62,32 @@ func (r *reader) inAgain(k int) bool {
 	}
 	r.forceRange(from, to, fAlarm)
 	return true
+}
+
+// notAllBack says that what tells of pigs in again leaves room for one that is out:
+// a "not", a part, fewer than were told to be out.
+func (r *reader) notAllBack(s span, names []string) bool {
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.j-1); k++ {
+		it := &r.items[k]
+		switch {
+		case it.pig >= 0, it.is(sBackIn) && !it.is(sNot):
+		case it.kind == itNum && int(it.v) != r.alive && len(names) == 0 && !r.wereOut(int(it.v)):
+			return true
+		case it.s == "but" && k+1 < len(r.items) && (r.items[k+1].soft || r.items[k+1].kind == itNum || r.items[k+1].pig >= 0 || r.items[k+1].s == "one"):
+			return true
+		case it.is(sNot), it.is(sBut) && it.s != "but", it.kind == itFrac, fewWords[it.s], it.is(sPlan) && !it.is(sFiller):
+			return true
+		}
+		switch it.s {
+		case "almost", "nearly", "heading", "headed", "trying", "still", "except", "most of them", "some of them", "coming":
+			return true
+		}
+	}
+	return false
+}
+
+// wereOut says that the open alarm is about a number of pigs.
+func (r *reader) wereOut(n int) bool {
+	a := r.openAlarm(model.AlarmOut)
+	return a == nil || len(a.Animals) == n
 }

@@ -6,8 +6,8 @@ import "strings"
 // for getting out: "pigs in the road", "they're in the neighbor's beans".
 
 // strayPlaces are where no pig of a herd should be, unless it is the name of a pen.
-var strayPlaces = setOfWords(split(`road, roads, street, highway, driveway, drive, garden, yard, corn, cornfield, corn field, beans, bean field, soybeans, hay,
-	hayfield, wheat, oats, lawn, flowers, flower bed, flowerbed, woods, ditch, neighbors, neighbor's, neighbour's, neighbours, neighbors', field, orchard, crops,
+var strayPlaces = setOfWords(split(`road, roads, street, highway, driveway, drive, garden, yard, corn, cornfield, corn field, beans, bean field, soybeans,
+	hayfield, lawn, flowers, flower bed, flowerbed, woods, ditch, neighbors, neighbor's, neighbour's, neighbours, neighbors', field, orchard, crops,
 	porch, barnyard, gravel, cemetery, park, parking lot, tomatoes, potatoes, pumpkins, sweet corn`))
 
 // strayVerbs tell of a way out without naming a place.

@@ -33,11 +33,13 @@ func (r *reader) fillAlarm(s span) {
 	}
 	a := model.Alarm{Animals: names}
 	switch {
-	case r.has(s, sNoWater) && r.hasBarrel(s): // "water all gone in the blue barrel"
+	case r.has(s, sNoWater) && r.hasBarrel(s) && !r.quoteHas(s, "no water"): // "water all gone in the blue barrel"
 		r.fillWater(span{fWater, s.i, s.j})
 		return
 	case r.has(s, sNoWater):
 		a.What, a.Animals = model.AlarmNoWater, nil
+	case r.has(s, sNoFeed) && len(r.c.Herd.Feeders) > 1 && r.feederGone(s):
+		return
 	case r.has(s, sNoFeed):
 		a.What, a.Animals = model.AlarmNoFeed, nil
 	case r.has(s, sBackIn) && !r.has(s, sOut):
@@ -62,7 +64,20 @@ func (r *reader) fillAlarm(s span) {
 	if a.What == model.AlarmDown && r.quoteHas(span{s.frame, r.sentenceStart(s.i), s.j}, "put", "had to put") && len(a.Animals) > 0 { // "had to put bram down"
 		r.useAll(s)
 		r.remember(sel)
+		from := len(r.out)
 		r.emit(Fact{model.Gone{Animals: a.Animals, How: model.Died}}, s)
+		if k := r.find(s, sDown); k >= 0 && k+1 < len(r.items) && r.items[k+1].gap == gapNone && (r.items[k+1].s == "for" || r.items[k+1].s == "as" || r.items[k+1].s == "for a") && !r.quoteHas(span{s.frame, r.sentenceStart(s.i), s.j}, "had to", "had to put", "have to") {
+			r.confirm(s, from) // "put otis down for a nap"
+		}
+		return
+	}
+	if all := (span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}); a.Over && a.What == model.AlarmOut && r.has(all, sMove) && r.quoteHas(all, "moved", "move", "moved them", "walked") && r.hasThing(all) { // "moved them all back to apple"
+		r.fillMove(span{fMove, all.i, all.j})
+		return
+	}
+	if a.Over && r.notAllBack(s, a.Animals) { // "got most of them back in"
+		r.idleSpan(s)
+		r.left = append(r.left, r.quote(r.sentenceStart(s.i), r.sentenceEnd(s.j-1)))
 		return
 	}
 	if a.What == model.AlarmDown && r.putDown(s) { // "had to put one down"
@@ -87,6 +102,18 @@ func (r *reader) fillAlarm(s span) {
 		return
 	}
 	r.emit(Fact{a}, s)
+}
+
+// feederGone reads feed that is gone in one feeder of several as its level.
+func (r *reader) feederGone(s span) bool {
+	to := r.clauseEnd(s.j - 1)
+	names := r.feedersSaid(s.i, to)
+	if len(names) != 1 {
+		return false
+	}
+	r.useAll(span{s.frame, s.i, to})
+	r.emit(Fact{model.FeedLevel{Feeder: names[0], Fraction: model.Float(0)}}, span{fFeed, s.i, to})
+	return true
 }
 
 // putDown says that one pig that is not named was put down.

@@ -38,6 +38,9 @@ func (r *reader) fillSetWallow(s span) {
 			if m2, ok := r.areaOf(it); ok {
 				t.AreaM2 = model.Float(m2)
 			}
+			if it.v3 > 0 && it.unit == unitIn && it.v < mostFeet { // "6 ft by 8 ft by 6 in": the inches are the depth's
+				t.AreaM2 = model.Float(unitFt.si(it.v) * unitFt.si(it.v2))
+			}
 			if it.v3 > 0 {
 				u := it.unit
 				if u.dim() != length {
@@ -229,3 +232,7 @@ func (r *reader) unitTalk(s span) bool {
 
 // newWords say that a thing is one more, and are no part of its name.
 var newWords = map[string]bool{"new": true, "another": true, "extra": true, "additional": true, "more": true, "second": true, "third": true, "old": true, "used": true, "also": true}
+
+// mostFeet is the longest side of a wallow in feet that inches behind three numbers
+// are not taken for. Common practice, no source.
+const mostFeet = 40

@@ -16,6 +16,8 @@ func (r *reader) goneThings() {
 			continue
 		}
 		switch {
+		case it.s == "put down" && r.laidDown(k):
+			it.sense = setOf(sFiller)
 		case it.is(sSlaughtered) && (it.s == "killed" || it.s == "dispatched") && r.beastDid(k):
 			it.sense = setOf(sDied)
 		case it.is(sDied) && r.machineDied(k), (it.is(sSold) || it.is(sLost)) && r.goodsBehind(k):
@@ -166,4 +168,25 @@ func allIn(names []string, of map[string]bool) bool {
 		}
 	}
 	return len(names) > 0
+}
+
+// laidDown says that something else than a pig was put down: "put down straw for
+// otis".
+func (r *reader) laidDown(k int) bool {
+	if k+1 >= len(r.items) || r.items[k+1].gap != gapNone {
+		return false
+	}
+	for n := k + 1; n < len(r.items) && n <= k+3 && r.items[n].gap == gapNone; n++ {
+		it := &r.items[n]
+		if it.pig >= 0 || it.group >= 0 || it.kind == itDay || it.isAny(whoWords) || it.is(sPronoun) {
+			return false
+		}
+		if it.number() || it.kind == itWord && (it.sense.empty() && it.known || it.unit != 0 || it.isAny(setOf(sFeed, sIngredient))) {
+			return true
+		}
+		if !it.is(sFiller) {
+			return false
+		}
+	}
+	return false
 }
