@@ -44,7 +44,7 @@ func (r *reader) backAgain() {
 		}
 		it.sense, it.pen = setOf(sBackIn), -1
 	}
-	if n := len(r.items) - 1; n >= 1 && (r.items[n].isAny(setOf(sAll)) && r.items[n].pig < 0) && r.sentenceNames(0, n, setOfWords([]string{"got", "caught", "found", "have"})) { // "got them all"
+	if n := len(r.items) - 1; n >= 1 && (r.items[n].isAny(setOf(sAll)) && r.items[n].pig < 0) && r.sentenceNames(0, n, gotWords) { // "got them all"
 		r.items[n].sense.add(sBackIn)
 	}
 }
@@ -91,3 +91,6 @@ func (r *reader) wereOut(n int) bool {
 	a := r.openAlarm(model.AlarmOut)
 	return a == nil || len(a.Animals) == n
 }
+
+// gotWords are the verbs of having pigs in hand again.
+var gotWords = setOfWords(split(`got, caught, found, have`))

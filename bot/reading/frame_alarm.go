@@ -166,3 +166,28 @@ func (r *reader) strangerDown() bool {
 
 // neverDown are things that are down and no pigs.
 var neverDown = map[string]bool{"power": true, "internet": true, "wifi": true, "phone": true, "site": true, "tree": true, "sun": true, "price": true, "prices": true, "corn": true, "truck": true, "gate": true}
+
+// noTrouble says that a lack of feed or water is denied: "not out of water yet", "no
+// water problems".
+func (r *reader) noTrouble(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if !r.items[k].isAny(setOf(sNoWater, sNoFeed)) {
+			continue
+		}
+		for n := k - 1; n >= 0 && n >= k-2 && r.items[n+1].gap == gapNone; n-- {
+			if r.items[n].is(sNot) {
+				return true
+			}
+			if !r.items[n].isAny(setOf(sFiller, sIs)) {
+				break
+			}
+		}
+		if k+1 < len(r.items) && r.items[k+1].gap == gapNone {
+			switch r.items[k+1].s {
+			case "problem", "problems", "issue", "issues", "trouble", "troubles", "worries", "leak", "leaks", "complaints", "bills", "bill", "needed", "today", "wasted", "added", "change", "changes":
+				return r.items[k+1].s != "today"
+			}
+		}
+	}
+	return false
+}

@@ -308,3 +308,23 @@ func (r *reader) firstAny(s span) int {
 	}
 	return -1
 }
+
+// ownIll says that the person tells of being unwell: "i have a cough".
+func (r *reader) ownIll(k int) bool {
+	from := r.clauseFrom(k)
+	for n := from; n < r.clauseEnd(k); n++ {
+		if it := &r.items[n]; it.pig >= 0 || it.group >= 0 || it.isAny(whoWords) {
+			return false
+		}
+	}
+	for n := k - 1; n >= from && n >= k-4; n-- {
+		switch r.items[n].s {
+		case "i'm", "im", "i am", "i", "i've", "ive", "i have", "i got", "i feel", "we're", "my", "my own", "i had":
+			return true
+		}
+		if !r.items[n].isAny(setOf(sFiller, sIs, sGave, sArrive)) {
+			return false
+		}
+	}
+	return false
+}

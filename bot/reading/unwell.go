@@ -264,7 +264,7 @@ func (r *reader) nobodyAils() {
 			it.sense.add(sFiller)
 			continue
 		}
-		if it.s == "off" && r.sentenceNames(r.clauseFrom(k), k, setOfWords([]string{"dropped", "dropping", "drop", "dropped him", "dropped her"})) {
+		if it.s == "off" && r.sentenceNames(r.clauseFrom(k), k, dropWords) {
 			it.sense = setOf(sFiller) // "dropped otis off at the butcher"
 			continue
 		}
@@ -333,3 +333,6 @@ func (r *reader) compared() {
 		}
 	}
 }
+
+// dropWords take an "off" behind them: "dropped otis off at the butcher".
+var dropWords = setOfWords(split(`dropped, dropping, drop, dropped him, dropped her`))
