@@ -27,6 +27,9 @@ func (r *reader) correction() (Reading, bool) {
 		return got, true
 	}
 	lead, rest := r.correctionLead()
+	if e, ok := r.otherDay(target); ok {
+		return r.replaced(target, e), true
+	}
 	fact, ok := target.Entry.Act.(Fact)
 	if !ok {
 		return Reading{}, false
