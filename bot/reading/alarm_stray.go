@@ -14,6 +14,9 @@ var strayPlaces = setOfWords(split(`road, roads, street, highway, driveway, driv
 var strayVerbs = setOfWords(split(`dug under, dug out, broke out, busted out, busted loose, got loose, got out, escaped, loose, jumped the fence, went under, got through,
 	jumped out, pushed out, slipped out, climbed out, running loose, broke loose, tunneled out, tunnelled out`))
 
+// wornWords take an "out" that is no way out of a pen.
+var wornWords = setOfWords(split(`wore, wear, wears, wearing, tired, freaked, creeped, stressed, weirded, worn`))
+
 // strays gives the sense of being out to the words of a place where no pig should
 // be, and to a few that tell of it only about pigs.
 func (r *reader) strays() {
@@ -22,6 +25,10 @@ func (r *reader) strays() {
 	}
 	for k := range r.items {
 		it := &r.items[k]
+		if it.is(sOut) && !it.is(sPigs) && r.sentenceNames(r.clauseFrom(k), k, wornWords) {
+			it.sense = setOf(sFiller) // "wore everybody out"
+			continue
+		}
 		if it.s == "down the road" && r.straySubject(k) >= 0 {
 			it.sense = setOf(sOut)
 			continue

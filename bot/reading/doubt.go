@@ -165,6 +165,11 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 			return
 		}
+		if r.force[s.i] == 0 && r.soTheyCan(s) {
+			r.takeBack(s, from)
+			r.none(NonePlan, s)
+			return
+		}
 		if r.force[s.i] == 0 && r.mentioned(s) {
 			r.takeBack(s, from)
 			return

@@ -61,3 +61,21 @@ var penTalk = setOfWords(split(`over, side, now, crew, staying, stay, stays, tod
 
 // penNews are words that tell of a pen that was not there before.
 var penNews = setOfWords(split(`new, pen, pens, new pen, another, added, built, fenced, add, made, paddock, lot, called, named`))
+
+// soTheyCan says that a pen is named in what something is done for: "so the gilts can
+// have Barn".
+func (r *reader) soTheyCan(s span) bool {
+	if r.has(s, sMove) || r.has(s, sInUse) {
+		return false
+	}
+	so := false
+	for k := r.clauseFrom(s.i); k < s.j; k++ {
+		switch w := r.items[k].s; {
+		case w == "so", w == "so that":
+			so = true
+		case so && (w == "can" || w == "could" || w == "can have" || w == "get"):
+			return true
+		}
+	}
+	return false
+}
