@@ -70,6 +70,14 @@ func (t *talk) oddEntries(l schedule.Line, code string) []reading.Entry {
 	said := reading.Entry{Act: reading.None{Reason: code}, On: on}
 	feed := l.Code == schedule.CodeOddFeedMore || l.Code == schedule.CodeOddFeedEmpty
 	switch code {
+	case schedule.ChoiceWentAll, schedule.ChoiceWentNot:
+		e, ok := t.went(l, code)
+		switch {
+		case ok && code == schedule.ChoiceWentNot:
+			return []reading.Entry{e, said}
+		case ok:
+			return []reading.Entry{e}
+		}
 	case schedule.ChoiceSpilled, schedule.ChoiceOthers:
 		if e, ok := t.spilled(l); feed && ok {
 			return []reading.Entry{e}

@@ -41,3 +41,35 @@ func (h *Herd) BookedPigs(b Booked, today Day) []*Animal {
 	}
 	return pigs
 }
+
+// GoneAsBooked is the leaving of the pigs of an appointment that are still there.
+// sure is false where a number was booked out of more pigs with names: then it names
+// the heaviest, and nobody said that they are the ones.
+func (h *Herd) GoneAsBooked(b Booked) (g Gone, sure bool) {
+	g = Gone{How: Butchered}
+	left, unnamed := 0, 0
+	for _, a := range h.onDay(b.Day) {
+		if a.Gone == nil {
+			left++
+			if a.Name == "" {
+				unnamed++
+			}
+		}
+	}
+	goes := slices.DeleteFunc(h.BookedPigs(b, b.Day), func(p *Animal) bool { return p.Gone != nil })
+	switch {
+	case len(goes) == 0 || len(goes) == left:
+		g.Animals = []string{All}
+		return g, true
+	case unnamed == left:
+		g.Count = len(goes)
+		return g, true
+	}
+	for _, p := range goes {
+		if p.Name == "" {
+			return Gone{How: Butchered, Count: len(goes)}, false
+		}
+		g.Animals = append(g.Animals, p.Name)
+	}
+	return g, len(b.Animals) > 0
+}

@@ -21,11 +21,14 @@ const (
 	ChoiceShort     = "odd_short"      // short of feed or water
 	ChoiceBullied   = "odd_bullied"    // the others keep it off
 	ChoiceMisread   = "odd_misread"    // weighed or read wrong
+	ChoiceWentAll   = "went_all"       // the booked pigs went
+	ChoiceWentSome  = "went_some"      // not all of them did
+	ChoiceWentNot   = "went_not"       // they are still there
 )
 
 // Choices lists every choice, for whoever finds a phrase and a meaning for each.
 var Choices = []string{
 	ChoiceSpilled, ChoiceOthers, ChoiceAte, ChoiceNotFull, ChoiceDrinkers, ChoicePigOff, ChoiceStuck, ChoiceAteLess,
 	ChoiceTrough, ChoiceLeak, ChoiceDrank, ChoiceClogged, ChoiceRain, ChoiceDrankLess, ChoiceIll, ChoiceShort,
-	ChoiceBullied, ChoiceMisread,
+	ChoiceBullied, ChoiceMisread, ChoiceWentAll, ChoiceWentSome, ChoiceWentNot,
 }

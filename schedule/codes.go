@@ -223,8 +223,12 @@ const (
 	// A chore day passed and the feed or water that was to be filled was not logged.
 	// Names: "refill" and/or "water". On: the chore day.
 	CodeCheckNotFilled = "check_not_filled"
-	// A booked day came and no pig was said to have gone. On: the booked day.
+	// A booked day came for all the pigs and no pig was said to have gone, with
+	// Choices. On: the booked day. It is asked once; then they count as gone, no one
+	// knows where.
 	CodeCheckGone = "check_gone"
+	// The same where other pigs stay.
+	CodeCheckGoneSome = "check_gone_some"
 
 	// About the topic it asks about. A topic was passed over three times: keep it,
 	// once a month, or stop. Names: the word of About. Buttons keep, monthly, stop.
@@ -265,7 +269,7 @@ var Codes = []string{
 	CodeOutgrownNipple, CodeOutgrownShelter, CodeOutgrownShade,
 	CodeAlarmOut, CodeAlarmDown, CodeAlarmNoWater, CodeAlarmNoFeed, CodeAlarmFence, CodeAlarmFenceLow,
 	CodeSeasonOver,
-	CodeCheckSilence, CodeCheckSilenceLast, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone,
+	CodeCheckSilence, CodeCheckSilenceLast, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone, CodeCheckGoneSome,
 	CodeOddFeedMore, CodeOddFeedLess, CodeOddFeedEmpty, CodeOddWaterMore, CodeOddWaterLess, CodeOddGrowth, CodeMissedFeed,
 	CodeKeepAsking,
 	CodeCatchUpDown, CodeCatchUpAway,

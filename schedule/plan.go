@@ -28,13 +28,13 @@ func (v *view) lookBetween() []item {
 	var out []item
 	var needs []need
 	routine, away := v.routineToday(), v.h.Away(v.day)
-	resting := v.resting()
+	resting := v.resting() || v.unheard()
 	for _, r := range rules {
 		if r.between == nil || len(v.pigs) == 0 && !r.idle || resting && !r.always {
 			continue
 		}
 		for _, n := range r.between(v) {
-			if n.Grade == Routine && !n.asked && (routine || away) {
+			if n.Grade == Routine && !n.asked && (routine || away) || v.idleOn(&n) {
 				continue
 			}
 			needs = append(needs, n)
@@ -165,7 +165,7 @@ func (v *view) visitNeeds() []need {
 		if r.visit != nil && (r.idle || len(v.pigs) > 0) {
 			for _, n := range r.visit(v) {
 				// Everything is pulled to the last visit before it truly falls due.
-				if (n.Latest.IsZero() || !n.Latest.After(v.next)) && !n.Earliest.After(v.visit) {
+				if (n.Latest.IsZero() || !n.Latest.After(v.next)) && !n.Earliest.After(v.visit) && !v.idleOn(&n) {
 					out = append(out, n)
 				}
 			}

@@ -16,7 +16,8 @@ func TestAfterALongSilenceItRests(t *testing.T) {
 	l := newHerd(t, "America/Chicago").add("2026-05-04 09:00",
 		model.Booked{Day: d("2026-06-25")},
 		model.Remind{Day: d("2026-06-20"), What: "hay"}).
-		add("2026-06-30 12:00", model.Note{What: "back"})
+		add("2026-06-30 12:00", model.Note{What: "back"}).
+		add("2026-07-01 12:00", model.Weigh{Animals: []string{"Dot"}, WeightKg: 100})
 	var after []string
 	last := ""
 	for _, s := range l.walk("2026-05-04 08:00", "2026-07-05 12:00", with(f)) {

@@ -22,7 +22,7 @@ func (r round) key() string { return standingToken(r.day) }
 // told. It is the day's own; or, for who wants to be told on the evening before, that
 // of the next day, unless the day has a standing message already.
 func (v *view) round() (round, bool) {
-	if v.resting() {
+	if v.resting() || v.unheard() {
 		return round{}, false
 	}
 	if r, ok := v.roundOfDay(); ok {

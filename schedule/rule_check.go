@@ -195,21 +195,3 @@ func (v *view) notFilled() []need {
 	}
 	return []need{{Line: l, token: token("check:filled", d), quiet: 3 * day}}
 }
-
-// notGone asks, on the evening of a booked day, whether the pigs went: until it
-// is said they are fed and watered in every figure.
-func (v *view) notGone() []need {
-	var out []need
-	for _, b := range v.h.Bookings {
-		d := b.F.Day
-		went := slices.ContainsFunc(v.h.Gones, func(g model.Dated[model.Gone]) bool { return g.On >= d-1 })
-		if d > v.day || went {
-			continue
-		}
-		out = append(out, need{token: token("check:gone", d), quiet: 2 * day, Line: Line{
-			About: aboutCheck, Topic: token("check:gone", d), Grade: Routine, Code: CodeCheckGone, On: d,
-			Earliest: v.evening(d), Latest: v.evening(d).Add(2 * day),
-		}})
-	}
-	return out
-}

@@ -172,7 +172,7 @@ func TestScenarios(t *testing.T) {
 			l.add("2026-05-05 09:00", model.Booked{Day: d("2026-05-08"), Minute: model.Int(9 * 60)})
 		}, []string{
 			"Wed 2026-05-06 19:00 off-day welfare book_eve,book_feed,book_clear", "Thu 2026-05-07 07:00 off-day welfare book_eve,book_feed,book_clear",
-			"Fri 2026-05-08 19:00 off-day routine check_gone", empty[0], empty[1],
+			"Fri 2026-05-08 19:00 off-day routine check_gone",
 		}},
 		{"a booked day comes nearer", nil, func(l *log) {
 			l.add("2026-05-06 09:00", model.Booked{Day: d("2026-05-14"), Minute: model.Int(9 * 60)})

@@ -24,8 +24,9 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 	}
 	horizon := (v.day + model.Day(days) + 1).At(0, v.loc)
 	var dated []datedLine
+	quiet := v.resting() || v.unheard()
 	for _, r := range rules {
-		if len(v.pigs) == 0 && !r.idle {
+		if len(v.pigs) == 0 && !r.idle || quiet && !r.always {
 			continue
 		}
 		if r.visit != nil && at.visit.Before(horizon) {

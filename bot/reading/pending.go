@@ -125,6 +125,9 @@ var choiceWords = []struct{ code, words string }{
 	{"odd_short", "short, feed, water, feed short, water short, short of feed, short of water"},
 	{"odd_bullied", "bullied, pushed off, kept off, bully"},
 	{"odd_misread", "wrong, weighed wrong, misread, typo, tape off, tape was off, the tape was off, wrong pig"},
+	{"went_all", "yes, yep, yeah, yup, y, they went, they did, went, they all went, all went, gone, all gone, they're gone, they are gone, yes all, yes they went, yes they did, all of them, all"},
+	{"went_some", "some, some of them, a few, not all, part, only some"},
+	{"went_not", "no, nope, nah, n, not yet, they did not, they didn't, didnt go, didn't go, still here, they're still here, postponed, put off, cancelled, canceled"},
 	{"poured", "poured, fed, feed, yes, filled, put in"},
 }
 

@@ -28,6 +28,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.place(); ok {
 		return got
 	}
+	if got, ok := r.loaded(); ok {
+		return got
+	}
 	r.tokenize()
 	r.cutEdges()
 	r.joinNames()

@@ -107,7 +107,8 @@ var lineSentences = catalogue{
 	"told_by":              "Told by {n}.",
 	"choices":              "Text: {n}.",
 
-	"check_gone":       "Did the pigs go {on}? Text it, as in: loaded 4.",
+	"check_gone_some":  "Did those booked go {on}?",
+	"check_gone":       "Did the pigs go {on}? No word: I take it they did, and rest.",
 	"check_not_filled": "No fill logged {on}[: {n}]. Done? Text it, as in: filled 150, full.",
 
 	"keep_asking": "{N}: passed over three times. Keep, monthly, or stop?",

@@ -36,5 +36,8 @@ var noneSentences = catalogue{
 	"odd_ill":        "Kept. A dung test or the vet tells. Text what you see, as in: {n0} off feed.",
 	"odd_short":      "Kept. See that feed falls and every nipple runs.",
 	"odd_bullied":    "Kept. One more place to eat and drink, away from the others, helps.",
+	"went_all":       "Which ones went? Text it, as in: loaded {n0}.",
+	"went_some":      "Which ones went? Text it, as in: loaded {n0}.",
+	"went_not":       "Nudges go on. A new day? Text it, as in: butcher 15 Oct.",
 	"odd_misread":    "That weighing counts for nothing now.",
 }

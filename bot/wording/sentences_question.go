@@ -7,6 +7,7 @@ var questionSentences = catalogue{
 	"doubtful":                 "Did I get that right?",
 	"left_part":                "What is that[: \"{n}\"]? Say it once more.",
 	"which_animal":             "Which pig[ is {q0:exact}]?",
+	"which_went":               "Which pigs went?",
 	"which_feeder":             "Which feeder[ got {q0:exact}]?",
 	"how_low":                  "How much is left[ in {n}]?",
 	"which_barrel":             "Which water barrel[ got {q0:exact}]?",
@@ -119,5 +120,8 @@ var choicePhrases = catalogue{
 	"odd_short":      "feed or water short",
 	"odd_bullied":    "bullied",
 	"odd_misread":    "weighed wrong",
+	"went_all":       "they went",
+	"went_some":      "some went",
+	"went_not":       "still here",
 	"undo_no":        "keep it",
 }
