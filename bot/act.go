@@ -66,15 +66,17 @@ func (t *talk) record(e *reading.Entry, f model.Fact) error {
 		if e.Replace != "" {
 			break // it corrects a record, which is voided for it
 		}
-		b, err := t.rebook(fact, e.Instead)
+		b, err := t.rebook(fact, e)
 		if err != nil {
 			return err
 		}
 		f, e.Act = b, reading.Fact{Fact: b}
 	}
-	switch f.(type) {
+	switch f := f.(type) {
 	case model.AwayFrom:
-		t.buttons = rows([]string{t.voice().SitterSheet()})
+		if f.To >= model.DayOf(t.now) { // still ahead: somebody will come
+			t.buttons = rows([]string{t.voice().SitterSheet()})
+		}
 	case model.Worm, model.Treat:
 		if err := t.settleDrugs(); err != nil {
 			return err

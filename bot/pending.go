@@ -50,12 +50,13 @@ type entryBody struct {
 	Minute  *int            `json:"minute,omitempty"`
 	Dated   bool            `json:"dated,omitempty"`
 	Replace string          `json:"replace,omitempty"`
+	Instead model.Day       `json:"instead,omitempty"` // the day of the appointment whose place it takes
 }
 
 func packEntries(es []reading.Entry) ([]entryBody, error) {
 	var out []entryBody
 	for _, e := range es {
-		b := entryBody{On: e.On, Minute: e.Minute, Dated: e.Dated, Replace: e.Replace}
+		b := entryBody{On: e.On, Minute: e.Minute, Dated: e.Dated, Replace: e.Replace, Instead: e.InsteadOf}
 		switch a := e.Act.(type) {
 		case reading.Fact:
 			raw, err := json.Marshal(a.Fact)
@@ -88,7 +89,7 @@ func packEntries(es []reading.Entry) ([]entryBody, error) {
 func unpackEntries(bs []entryBody) ([]reading.Entry, error) {
 	var out []reading.Entry
 	for _, b := range bs {
-		e := reading.Entry{On: b.On, Minute: b.Minute, Dated: b.Dated, Replace: b.Replace}
+		e := reading.Entry{On: b.On, Minute: b.Minute, Dated: b.Dated, Replace: b.Replace, InsteadOf: b.Instead, Instead: b.Instead != 0}
 		switch {
 		case b.Kind != "":
 			f, err := model.DecodeFact(b.Kind, b.Fact)

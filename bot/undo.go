@@ -15,6 +15,11 @@ const undoAsks = time.Hour
 // kind. It names what it undoes, and asks first where that is old, someone
 // else's or a drug.
 func (t *talk) undo(e *reading.Entry, a reading.Undo) error {
+	if a.Bare {
+		if done, err := t.reopen(e); done || err != nil {
+			return err
+		}
+	}
 	target, ok := t.undoTarget(a)
 	if !ok {
 		t.lines = append(t.lines, t.voice().NothingToUndo(a.Of))
@@ -93,8 +98,8 @@ func undoes(of string, k model.Kind) bool {
 	return of == string(k) || of == "treat" && k == "worm" || of == "refill" && k == "feed_level"
 }
 
-// takenBack is the records that undo one: its void, the void of an appointment
-// that it cancelled, and once more what it corrected.
+// takenBack is the records that undo one: its void, the void of what it did to
+// another appointment, and once more what it corrected.
 func (t *talk) takenBack(target store.Envelope) []store.Envelope {
 	out := []store.Envelope{t.note(model.Void{Record: target.ID, Why: "undo"})}
 	for _, e := range t.s.Journal {
@@ -103,7 +108,7 @@ func (t *talk) takenBack(target store.Envelope) []store.Envelope {
 		}
 		switch f := e.Fact.(type) {
 		case model.Booked:
-			if f.Cancelled && !t.s.voided[e.ID] {
+			if (f.Cancelled || e.Judged == implied) && !t.s.voided[e.ID] {
 				out = append(out, t.note(model.Void{Record: e.ID, Why: "undo"}))
 			}
 		case model.Void:

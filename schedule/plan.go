@@ -130,16 +130,24 @@ func (v *view) as(m time.Time) *view {
 	return &w
 }
 
-// returned is the catch-up on the evening of the last day away: what is due
-// before the next visit.
+// returned is the catch-up for who was away: what is due before the next visit. It
+// comes on the evening of the last day away; for who came home before, as soon as
+// they say so, unless the standing message of the day does.
 func (v *view) returned() []item {
 	var out []item
 	for _, a := range v.h.Aways {
 		tok := token(aboutCatchUp, "away", a.F.To)
-		if a.F.To != v.day || v.h.Away(v.day+1) || v.told(tok) {
+		early := a.F.To == v.day-1 && !a.At.Before(v.start) && a.At.Before(v.end)
+		if a.F.To != v.day && !early || v.h.Away(v.day+1) || v.told(tok) {
 			continue
 		}
 		m := later(wholeMinute(v.evening(v.day)), wholeMinute(a.At))
+		if early {
+			if _, ok := v.round(); ok {
+				continue
+			}
+			m = wholeMinute(v.awake(a.At))
+		}
 		back := need{token: tok, asked: true, Line: Line{
 			About: aboutCatchUp, Topic: aboutCatchUp, Grade: Routine, Code: CodeCatchUpAway, On: a.F.To,
 			Earliest: m, Latest: v.end,

@@ -29,7 +29,7 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 		if len(v.pigs) == 0 && !r.idle || quiet && !r.always {
 			continue
 		}
-		if r.visit != nil && at.visit.Before(horizon) {
+		if r.visit != nil && at.visit.Before(horizon) && !quiet {
 			for _, n := range r.visit(at) {
 				dated = append(dated, datedLine{n, n.when(at.visit)})
 			}

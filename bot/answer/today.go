@@ -40,6 +40,9 @@ func due(a asked) Answer {
 		reasons = append(reasons, l.Reasons...)
 	}
 	data := map[string]any{"due": items}
+	if len(lines) == 0 && len(a.h.Alive(a.today)) == 0 {
+		return Answer{Data: data, Text: a.say("nothing_due_empty", wording.Args{})}
+	}
 	if len(lines) == 0 {
 		next := model.DayOf(a.h.NextChore(a.now))
 		if a.On != nil {

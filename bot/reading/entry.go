@@ -40,8 +40,11 @@ type Entry struct {
 	Dated   bool      // the text states the day
 	Replace string    // the record that it corrects; empty if none
 	Instead bool      // of a booking: it takes the place of the next one
-	From    int       // the part of the text it was read from, in bytes
-	To      int
+	// InsteadOf is the day of the appointment whose place it takes, where the text
+	// tells which.
+	InsteadOf model.Day
+	From      int // the part of the text it was read from, in bytes
+	To        int
 }
 
 // Act is what an entry does. Intent is the contract's name for it.
@@ -96,7 +99,11 @@ func (Snooze) Intent() string { return "snooze" }
 
 // Undo takes the latest record back, or the latest of a kind. Record is set
 // where a certain one is meant.
-type Undo struct{ Of, Record string }
+type Undo struct {
+	Of, Record string
+	// Bare says that the text named no kind: Of is that of the latest record.
+	Bare bool
+}
 
 func (Undo) Intent() string { return "undo" }
 

@@ -178,6 +178,7 @@ func (r *reader) fillUndo(s span) {
 			}
 		}
 	}
+	u.Bare = u.Of == ""
 	for k := 0; k < len(r.c.Before) && u.Of == ""; k++ {
 		if _, ok := r.c.Before[k].Entry.Act.(Fact); ok {
 			u.Of = r.c.Before[k].Entry.Act.Intent()

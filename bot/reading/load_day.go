@@ -39,7 +39,7 @@ var (
 // morning". Without a booked day only a word that names the butcher is taken, and
 // asked about.
 func (r *reader) loaded() (Reading, bool) {
-	text, day := plain(r.text), r.today
+	text, day := strings.TrimRight(plain(r.text), "! "), r.today
 	dated := false
 	if m := loadDay.FindStringSubmatch(text); m != nil && m[1] != "" {
 		if d, ok := r.dayIn(m[2]); ok && d <= r.today {
@@ -57,10 +57,12 @@ func (r *reader) loaded() (Reading, bool) {
 	if r.alive == 0 {
 		return Reading{}, false
 	}
-	b, ok := r.bookedAbout()
+	b, ok := r.bookedAbout(day)
 	if !ok {
-		if !named || !strings.Contains(text, "butcher") || !strings.Contains(text, " them ") && !strings.Contains(text, " em ") {
-			return Reading{}, false
+		switch {
+		case named && !strings.Contains(text, "pigs"):
+		case loadBare.MatchString(text), named, !r.grown():
+			return Reading{}, false // the words of the butcher are read elsewhere
 		}
 		return r.just(r.whoWent(model.Gone{How: model.Butchered}, day)), true
 	}
@@ -76,6 +78,19 @@ func (r *reader) loaded() (Reading, bool) {
 	}
 	e := Entry{Act: Fact{g}, On: day, Dated: dated || day != r.today, To: len(r.text)}
 	return Reading{Entries: []Entry{r.judgeDay(e)}, Answers: pending}, true
+}
+
+// grownDays is how long pigs are there at least before they may go to the butcher.
+const grownDays = 60
+
+// grown says that all the pigs have been there for long.
+func (r *reader) grown() bool {
+	for _, p := range r.pigs[:r.alive] {
+		if r.today-p.Group.Arrived < grownDays {
+			return false
+		}
+	}
+	return true
 }
 
 // choiceWentNot is the answer that the pigs did not go: the choice of that code.
@@ -104,14 +119,14 @@ func (r *reader) choiceOf(c Clarify, code string) Choice {
 	return Choice{}
 }
 
-// bookedAbout is the booked day of tomorrow, today or the days before, the nearest
-// first, for which pigs are still there.
-func (r *reader) bookedAbout() (model.Booked, bool) {
+// bookedAbout is the booked day next to the day of which the text speaks: the one
+// after it, when pigs are loaded the evening before, itself, or one of the days before.
+func (r *reader) bookedAbout(day model.Day) (model.Booked, bool) {
 	var best model.Booked
 	found := false
 	for _, b := range r.c.Herd.Bookings {
 		d := b.F.Day
-		if d > r.today+1 || d < r.today-loadSaidFor || found && d < best.Day {
+		if d > day+1 || d < day-loadSaidFor || found && d < best.Day {
 			continue
 		}
 		best, found = b.F, true

@@ -31,6 +31,12 @@ func (r *reader) run() Reading {
 	if got, ok := r.loaded(); ok {
 		return got
 	}
+	if got, ok := r.home(); ok {
+		return got
+	}
+	if got, ok := r.postponed(); ok {
+		return got
+	}
 	r.tokenize()
 	r.cutEdges()
 	r.joinNames()

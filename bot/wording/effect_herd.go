@@ -9,7 +9,7 @@ import (
 
 func (v Voice) moveEffects() []Effect {
 	due, err := v.Herd.MoveDue(v.today())
-	if err != nil || due.On == 0 {
+	if err != nil || due.On <= v.today() { // those due at once are not the ones that moved
 		return nil
 	}
 	return []Effect{{Code: "move_next", On: due.On}}
@@ -98,6 +98,9 @@ func (v Voice) NamesOf(pigs []*model.Animal) []string {
 // awayEffects says what runs out before the person is back.
 func (v Voice) awayEffects(a model.AwayFrom) []Effect {
 	back := a.To.At(v.Herd.Chore.Minute, v.Now.Location())
+	if a.To == v.today()-1 {
+		return []Effect{{Code: "home"}}
+	}
 	if a.To < v.today() {
 		return nil
 	}

@@ -195,6 +195,7 @@ var answerSentences = catalogue{
 
 	"due_more":          "And {q0} more.",
 	"nothing_due":       "Nothing due in the next two weeks but the round on {d0}.",
+	"nothing_due_empty": "Nothing due: no pigs here.",
 	"nothing_due_round": "{d0} is a round; nothing beyond it is due yet.",
 	"nothing_due_on":    "Nothing due {d0}; the next round is {d1}.",
 	"past":              "{d0}: {n0}.",

@@ -49,6 +49,7 @@ var effectSentences = catalogue{
 	"forecast_on":          "Heat and frost by MET Norway's forecast, the evening before. Nothing finer than a tenth of a degree is kept. To stop: location off.",
 	"forecast_none":        "No forecast is fetched here; text the day's high, as in: 94 today.",
 	"forecast_none_metric": "No forecast is fetched here; text the day's high, as in: 34 C today.",
+	"home":                 "Nudges are on again.",
 	"next_round":           "I write next {at}.",
 	"target_day":           "About {on}[ ({d1~d3:wide})].",
 

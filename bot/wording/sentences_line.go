@@ -45,6 +45,7 @@ var lineSentences = catalogue{
 	"book_by":           "No butcher booked: call by {d0:near}, ask for {d1~d3}.",
 	"book_by_late":      "No butcher booked: call now, ask for {d1~d3}.",
 	"book_ahead":        "Butcher {on}, in {q0}[: {?q1|pig|pigs}][, about {q2} each then].",
+	"book_ahead_today":  "Butcher today[: {?q1|pig|pigs}][, about {q2} each]. Load in the cool, water always.",
 	"book_eve":          "Butcher {on}[, {at:clock}][: {n}][: {?q0|pig|pigs}]. Load in the cool.",
 	"book_eve_heaviest": "Butcher {on}[, {at:clock}][: {?q0|pig|pigs}], by weight {n}. Load in the cool.",
 	"book_feed":         "Feed off 12 to 18 hours before slaughter, so not before {at}; the butcher's word counts. Water always.",

@@ -7,6 +7,7 @@ var questionSentences = catalogue{
 	"doubtful":                 "Did I get that right?",
 	"left_part":                "What is that[: \"{n}\"]? Say it once more.",
 	"which_animal":             "Which pig[ is {q0:exact}]?",
+	"day_or_pen":               "The butcher's day, or a pen?",
 	"which_went":               "Which pigs went?",
 	"which_feeder":             "Which feeder[ got {q0:exact}]?",
 	"how_low":                  "How much is left[ in {n}]?",

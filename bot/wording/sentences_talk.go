@@ -33,6 +33,7 @@ var talkSentences = catalogue{
 	"stopped_welfare": "Routine lines on {n} stop. Dangers to the pigs I still tell.",
 
 	"undone":          "Undone: {n0}.",
+	"undone_answer":   "Undone: that answer. {n0}",
 	"nothing_to_undo": "Nothing to undo.",
 	"nothing_of_kind": "Nothing on {n0} to undo.",
 	"nothing_to_skip": "There is no question open.",

@@ -82,6 +82,10 @@ func (v Voice) topics(about []string) []string {
 // Undone names what was taken back.
 func (v Voice) Undone(e reading.Entry) string { return v.talk("undone", v.Echo(e)) }
 
+// UndoneAnswer says that an answer was taken back, with the question that is open
+// again.
+func (v Voice) UndoneAnswer(question string) string { return v.talk("undone_answer", question) }
+
 // NothingToUndo says that there is nothing, of that kind or at all.
 func (v Voice) NothingToUndo(of string) string {
 	if of == "" {
