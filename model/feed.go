@@ -46,7 +46,7 @@ type RefillFeeder struct {
 // RefillPlan is what to mix and pour at a visit so that no feeder runs dry
 // before the next one.
 type RefillPlan struct {
-	PourKg  float64
+	PourKg  float64 // never less than is worth the walk, unless there is no room
 	Batches float64 // rounded up to whole batches; 0 where no batch is known
 	Feeders []RefillFeeder
 	Needed  bool // something is to be poured before next; PourKg is 0 where nothing fits yet

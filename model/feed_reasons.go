@@ -192,7 +192,7 @@ func (f *feedFit) sickReason(today Day) []Reason {
 }
 
 func (f *feedFit) bookedReason(today, until Day) []Reason {
-	if last, ok := f.h.lastPigsLeave(today); ok && last <= until+1 {
+	if last, ok := f.h.LastPigsLeave(today); ok && last <= until+1 {
 		return []Reason{{Code: ReasonFeedBooked, On: last}}
 	}
 	return nil

@@ -26,8 +26,10 @@ func (f *feedFit) plan(at, next time.Time) (RefillPlan, error) {
 	}
 	x, until := wallDays(at), wallDays(next)
 	spare := until + spareDays
-	if last, ok := f.h.lastPigsLeave(DayOf(at)); ok {
+	leaves := math.Inf(1)
+	if last, ok := f.h.LastPigsLeave(DayOf(at)); ok {
 		until, spare = min(until, float64(last)), min(spare, float64(last))
+		leaves = float64(last)
 	}
 	o, err := f.look(g, x)
 	if err != nil {
@@ -67,6 +69,7 @@ func (f *feedFit) plan(at, next time.Time) (RefillPlan, error) {
 		some.g.rectify(placeLevel(i))
 		none.g.forget(placeLevel(i), 0, 0)
 	}
+	worth, likelyShort := math.Inf(1), false
 	for k, i := range o.there {
 		level := max(g.mean[placeLevel(i)], 0)
 		r := RefillFeeder{
@@ -80,15 +83,63 @@ func (f *feedFit) plan(at, next time.Time) (RefillPlan, error) {
 			short := min(some.shortBy(i, placeLevel(i), share[k], toSpare), none.shortBy(i, placeLevel(i), share[k], toSpare))
 			r.PourKg = min(max(short, 0), r.RoomKg)
 			out.Needed = true
+			likelyShort = likelyShort || x+middles[i] < until
+			worth = min(worth, f.worthPouring(g.mean[placeCapacity(i)]))
 		}
 		out.PourKg += r.PourKg
 		out.Feeders = append(out.Feeders, r)
+	}
+	if out.Needed && out.PourKg < worth {
+		if until == leaves && !likelyShort { // the last pigs leave on what is there
+			out.clear()
+		} else {
+			out.raise(worth)
+		}
 	}
 	if batch, ok := f.h.BatchKg(); ok && batch > 0 {
 		out.Batches = math.Ceil(out.PourKg/batch - 1e-9)
 	}
 	out.Reasons = append(f.reasons(g, marks, o, at), f.bookedReason(DayOf(at), DayOf(next))...)
 	return out, nil
+}
+
+// A pour of less than a tenth of the feeder or a bag, whichever is smaller, is not
+// worth the walk (judgement); a bag of which nothing was told holds 50 lb.
+const (
+	worthPart = 0.1
+	usualBag  = 50 * 0.45359237
+)
+
+// clear takes all pours out of the plan.
+func (p *RefillPlan) clear() {
+	p.PourKg, p.Needed = 0, false
+	for i := range p.Feeders {
+		p.Feeders[i].PourKg = 0
+	}
+}
+
+// raise has the feeder that is to take the most take so much more that it all comes
+// to the kilograms, as far as there is room.
+func (p *RefillPlan) raise(kg float64) {
+	most := 0
+	for i := range p.Feeders {
+		if p.Feeders[i].PourKg > p.Feeders[most].PourKg {
+			most = i
+		}
+	}
+	f := &p.Feeders[most]
+	more := max(0, min(kg-p.PourKg, f.RoomKg-f.PourKg))
+	f.PourKg += more
+	p.PourKg += more
+}
+
+// worthPouring is the least worth pouring into a feeder of a capacity, in kilograms.
+func (f *feedFit) worthPouring(capacityKg float64) float64 {
+	bag := usualBag
+	if told, ok := f.h.Sizes["bag"]; ok {
+		bag = told
+	}
+	return min(worthPart*capacityKg, bag)
 }
 
 // ahead sums the herd's feed from the outlook's moment to another.
@@ -109,9 +160,9 @@ func (o *outlook) shortBy(i, place int, share float64, s feedSpan) float64 {
 	return math.Exp(o.g.mean[placeAppetite])*taken + cautiousEdge*spread - o.g.mean[place]
 }
 
-// lastPigsLeave is the booked day from which no pig is left; false where none is
+// LastPigsLeave is the booked day, on or after today, from which no pig is left; false where none is
 // booked, or not all pigs are.
-func (h *Herd) lastPigsLeave(today Day) (Day, bool) {
+func (h *Herd) LastPigsLeave(today Day) (Day, bool) {
 	found := false
 	var last Day
 	for _, b := range h.Bookings {

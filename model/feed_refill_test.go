@@ -144,3 +144,36 @@ func TestFeedNeed(t *testing.T) {
 	require.Zero(t, n.Batches)
 	require.Contains(t, codesOf(n.Reasons), ReasonFeedTable)
 }
+
+// Nobody walks out for a pound: what is short is poured by a tenth of the feeder at
+// least, and the last pigs leave on what is in it where that is likely enough.
+func TestRefillPlanIsWorthTheWalk(t *testing.T) {
+	last := func(s *toldHerd, day string) *toldHerd {
+		d, err := ParseDay(day)
+		require.NoError(t, err)
+		return s.tell("2026-06-06 09:30", Booked{Day: d})
+	}
+	at := "2026-06-06 10:00"
+	small, skipped := 0, 0
+	for kg := 20.0; kg <= 60; kg++ {
+		for _, day := range []string{"2026-06-09", "2026-06-11", "2027-06-06"} {
+			s := last(barrelHerd(t, kg), day)
+			p, err := s.herd().RefillPlan(s.moment(at), s.moment("2026-06-13 10:00"))
+			require.NoError(t, err)
+			leave := s.moment(day + " 00:00")
+			switch f := p.Feeders[0]; {
+			case p.Needed:
+				require.GreaterOrEqual(t, f.PourKg, min(0.1*130, f.RoomKg)-1e-9)
+				if f.PourKg < 13.5 {
+					small++
+				}
+			case f.EdgeAt.Before(leave) && f.EdgeAt.Before(s.moment("2026-06-13 10:00")):
+				require.False(t, f.LikelyAt.Before(leave))
+				require.Zero(t, p.PourKg)
+				skipped++
+			}
+		}
+	}
+	require.NotZero(t, small)
+	require.NotZero(t, skipped)
+}

@@ -62,7 +62,7 @@ func (h *Herd) addFeedAhead(c *Cost, money account, at time.Time) {
 	if len(h.Alive(today)) == 0 {
 		return
 	}
-	until, ok := h.lastPigsLeave(today)
+	until, ok := h.LastPigsLeave(today)
 	if !ok {
 		target, err := h.Target(h.TargetKg, today)
 		if err != nil {
@@ -143,7 +143,7 @@ func (h *Herd) seasonMeat(s season, at time.Time) (liveKg, hangingKg float64) {
 		}
 	}
 	today := DayOf(at)
-	end, booked := h.lastPigsLeave(today)
+	end, booked := h.LastPigsLeave(today)
 	for _, a := range s.pigs {
 		switch {
 		case a.Gone == nil || a.Gone.At.After(at):

@@ -40,3 +40,23 @@ func TestABookedDayNobodySpeaksOfIsAskedAboutOnce(t *testing.T) {
 	went.walk("2026-05-04 08:00", "2026-05-11 23:00", with(f))
 	require.Equal(t, []string{"Tue 05-12 19:00 season_over"}, told(went, "2026-05-12 00:00", "2026-07-01 00:00"))
 }
+
+// Water and feed are to last until the last pigs go, not to the round behind.
+func TestNothingIsFilledForPigsThatAreGoneByThen(t *testing.T) {
+	f := calm()
+	f.waterDays = 10
+	codes := func(day string) []string {
+		l := newHerd(t, "America/Chicago").add("2026-05-04 09:00", model.Booked{Day: d(day), Minute: model.Int(7 * 60)})
+		var out []string
+		for _, s := range l.walk("2026-05-09 06:00", "2026-05-10 12:00", with(f)) {
+			for _, x := range s.Lines {
+				if x.About == aboutWater {
+					out = append(out, x.Code)
+				}
+			}
+		}
+		return out
+	}
+	require.Empty(t, codes("2026-05-13"))
+	require.NotEmpty(t, codes("2026-05-20"))
+}

@@ -2,6 +2,7 @@ package schedule
 
 import (
 	"slices"
+	"time"
 
 	"troughbell/model"
 )
@@ -60,6 +61,26 @@ func (v *view) unheard() bool {
 		}
 	}
 	return false
+}
+
+// wanted is until when feed and water must last that are to last until a moment: not
+// past the one at which the last pigs go to the butcher. Where no hour is booked that
+// is noon.
+func (v *view) wanted(until time.Time) time.Time {
+	last, ok := v.h.LastPigsLeave(v.day)
+	if !ok {
+		return until
+	}
+	at := last.At(noon, v.loc)
+	for _, b := range v.h.Bookings {
+		if b.F.Day == last && b.F.Minute != nil {
+			at = last.At(*b.F.Minute, v.loc)
+		}
+	}
+	if at.Before(until) {
+		return at
+	}
+	return until
 }
 
 // leaving reports whether all pigs go to the butcher on the day.

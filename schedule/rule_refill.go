@@ -23,7 +23,7 @@ func refillVisit(v *view) []need {
 	}
 	l := Line{
 		About: aboutRefill, Topic: aboutRefill, Grade: Routine, Code: CodeRefillVisit,
-		On: v.day, At: v.next, Reasons: v.untilNext(p.Reasons),
+		On: v.day, At: v.wanted(v.next), Reasons: v.untilNext(p.Reasons),
 		Q: []model.Quantity{{Value: p.PourKg, Unit: model.Kilograms}, {Value: p.Batches, Unit: model.Count}},
 	}
 	for _, f := range p.Feeders {
@@ -55,7 +55,7 @@ func refillBetween(v *view) []need {
 		return nil
 	}
 	edge, likely := v.runsDry(p)
-	until := v.lastsUntil(edge, likely)
+	until := v.wanted(v.lastsUntil(edge, likely))
 	if until.After(v.next) {
 		if p, err = v.f.RefillPlan(v.at, until); err != nil {
 			return nil

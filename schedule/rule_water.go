@@ -10,12 +10,13 @@ import (
 // the next one, at its cautious edge.
 func waterVisit(v *view) []need {
 	w, err := v.f.WaterLeft(v.visitAt())
-	if err != nil || !w.EdgeAt.Before(v.next) {
+	until := v.wanted(v.next)
+	if err != nil || !w.EdgeAt.Before(until) {
 		return nil
 	}
 	l := Line{
 		About: aboutWater, Topic: aboutWater, Grade: Routine, Code: CodeWaterVisit,
-		On: v.day, At: v.next, Latest: w.EdgeAt, Reasons: v.untilNext(w.Reasons), Look: v.looksAtWater(w),
+		On: v.day, At: until, Latest: w.EdgeAt, Reasons: v.untilNext(w.Reasons), Look: v.looksAtWater(w),
 	}
 	fill, known := 0.0, true
 	for _, b := range w.Barrels {
@@ -32,7 +33,7 @@ func waterVisit(v *view) []need {
 	}
 	l.Q = []model.Quantity{{Value: fill, Unit: model.Litres}, {Value: w.UseLD.Mid, Unit: model.LitresPerDay}}
 	// What the reply to the fill will say: full is judged at the same edge.
-	if full, err := v.f.WaterFilled(v.visitAt()); err == nil && full.EdgeAt.Before(v.next) {
+	if full, err := v.f.WaterFilled(v.visitAt()); err == nil && full.EdgeAt.Before(until) {
 		l.Code = CodeWaterBrim
 		l.On = model.DayOf(full.EdgeAt.In(v.loc))
 	}
@@ -43,7 +44,7 @@ func waterVisit(v *view) []need {
 // to act, and as an emergency when it is likely gone.
 func waterBetween(v *view) []need {
 	w, err := v.f.WaterLeft(v.at)
-	if err != nil || !w.EdgeAt.Before(v.lastsUntil(w.EdgeAt, w.LikelyAt)) {
+	if err != nil || !w.EdgeAt.Before(v.wanted(v.lastsUntil(w.EdgeAt, w.LikelyAt))) {
 		return nil
 	}
 	l := Line{
@@ -58,7 +59,7 @@ func waterBetween(v *view) []need {
 	var spoken time.Time
 	latest(v.h.Waters, func(at time.Time) { spoken = at })
 	out := []need{{Line: l, token: token(aboutWater, "between", spoken, v.next), edge: w.EdgeAt, quiet: v.sinceVisit()}}
-	if !w.LikelyAt.Before(v.next) {
+	if !w.LikelyAt.Before(v.wanted(v.next)) {
 		return out
 	}
 	l.Topic, l.Code, l.Grade, l.At, l.On, l.Q, l.Look = "water:out", CodeWaterOut, Danger, w.LikelyAt, 0, nil, false

@@ -32,6 +32,28 @@ func (v Voice) feedEffects(feeder string) []Effect {
 	return []Effect{v.lasts("feed", names, v.Now.Add(daysLong(edge)))}
 }
 
+// feedGoneEffects is for who stands before an empty feeder: what to pour, and until
+// when it lasts then.
+func (v Voice) feedGoneEffects(feeder string) []Effect {
+	next := v.Herd.NextChore(v.Now)
+	out := Effect{Code: "feed_empty", On: model.DayOf(next)}
+	plan, err := v.Herd.RefillPlan(v.Now, next)
+	if err != nil {
+		return []Effect{{Code: "feed_empty"}}
+	}
+	kg, lasts := 0.0, true
+	for _, f := range plan.Feeders {
+		if feeder == "" || strings.EqualFold(f.Name, feeder) {
+			kg, lasts = kg+f.PourKg, lasts && f.Lasts
+		}
+	}
+	if kg <= 0 || !lasts {
+		return []Effect{{Code: "feed_empty"}}
+	}
+	out.Q = []model.Quantity{Kg(kg)}
+	return []Effect{out}
+}
+
 func daysLong(days float64) time.Duration { return time.Duration(days * 24 * float64(time.Hour)) }
 
 func (v Voice) recipeEffects() []Effect {

@@ -50,7 +50,6 @@ func (v Voice) dryEffects(e reading.Entry, barrel string) []Effect {
 // dryMoment is since when a barrel is told to be dry, at the latest: of a day
 // without an hour since its noon. false where the text does not say.
 func (v Voice) dryMoment(e reading.Entry) (time.Time, bool) {
-	const noon = 12 * 60
 	switch {
 	case e.Minute != nil:
 		return e.On.At(*e.Minute, v.Now.Location()), true

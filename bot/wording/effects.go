@@ -33,6 +33,9 @@ func (v Voice) effectsOf(e reading.Entry, f model.Fact) []Effect {
 	case model.Refill:
 		return v.refillEffects(f)
 	case model.FeedLevel:
+		if f.Fraction != nil && *f.Fraction == 0 && e.On == v.today() {
+			return v.feedGoneEffects(f.Feeder)
+		}
 		return v.feedEffects(f.Feeder)
 	case model.Water:
 		return v.waterEffects(e, f)
@@ -129,13 +132,21 @@ func (v Voice) choreAfterToday() time.Time {
 	}
 }
 
+// noon is the hour until which pigs that go to the butcher are fed and watered where
+// no other is known, in minutes after midnight.
+const noon = 12 * 60
+
 // lasts is the effect that says past or until when something is safe.
 func (v Voice) lasts(prefix string, names []string, edge time.Time) Effect {
 	edge = edge.In(v.Now.Location())
 	chore, past := v.lastChoreBefore(edge)
 	code := prefix + "_short"
+	last, leave := v.Herd.LastPigsLeave(v.today())
+	if leave = leave && !edge.Before(last.At(noon, v.Now.Location())); leave && (!past || chore >= last) {
+		chore = last // nobody is there to eat or drink any longer
+	}
 	switch {
-	case past:
+	case past, leave:
 		code = prefix + "_past"
 	case edge.Sub(v.Now) < time.Hour:
 		code = prefix + "_out"

@@ -114,6 +114,12 @@ func TestRecordedHangingWeight(t *testing.T) {
 	require.Contains(t, acknowledge(t, j, model.Gone{Animals: []string{"Ash"}, How: model.Butchered}), "That was the last pig: nudges stop.")
 }
 
+// Who stands before an empty feeder reads what to do, not that it may be empty.
+func TestRecordedFeederEmpty(t *testing.T) {
+	got := acknowledge(t, season(t), model.FeedLevel{Fraction: model.Float(0)})
+	require.Regexp(t, `^Feeder empty\. Fill now: \d+ lb lasts to \w+ \d+ \w+\.$`, got)
+}
+
 // The cards for emergencies begin with the sign and the fact, have at most four
 // lines, and call the vet where pigs may die.
 func TestRecordedCards(t *testing.T) {

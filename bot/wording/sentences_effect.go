@@ -5,6 +5,7 @@ package wording
 var effectSentences = catalogue{
 	"feed_past":      "[{N} ]safe past {on}.",
 	"feed_short":     "[{N} ]not to {on}: safe to {at:edge}.",
+	"feed_empty":     "fill now[: {q0:feed} lasts to {on}].",
 	"feed_out":       "[{N} ]may be out already: look now.",
 	"feed_capacity":  "How much does {n} hold? Then I say how long it lasts.",
 	"water_past":     "Safe past {on}.",
