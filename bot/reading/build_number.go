@@ -36,12 +36,22 @@ func (r *reader) readNumber(it *item, i int, currency unitID) int {
 		it.kind = itFrac
 		return r.afterFraction(it, i, 1)
 	}
-	if add, k := andHalf(r.toks[i+1:]); k > 0 && !it.soft && !r.levelFollows(i+1, k) {
+	if add, k := andHalf(r.toks[i+1:]); k > 0 && !it.soft && !r.levelFollows(i+1, k) && !r.dayBehind(i) {
 		it.v += add
 		n += k
 	}
 	return r.afterNumber(it, i, n, currency)
 }
+
+// dayBehind says that the slash behind the number at token i is that of a day and
+// no part of the number: "fence 5.6 7/10", "hazel 180 7/8".
+func (r *reader) dayBehind(i int) bool {
+	n := &r.toks[i+1]
+	return n.kind == tokSlash && (r.toks[i].decimals > 0 || n.v2 > 4 && r.toks[i].v > mostEighths)
+}
+
+// mostEighths is the highest number that fifths and eighths are told behind.
+const mostEighths = 100
 
 // levelFollows says that "and a half" begins a level of its own: "180 and half
 // left".
@@ -312,10 +322,10 @@ func (r *reader) partOf(i int) bool {
 	case "feed", "grain", "water", "about", "maybe", "only", "at", "to", "still", "is", "was", "roughly", "nearly", "almost", "its", "it's", "filled", "hopper", "feeder", "barrel", "tank", "level", "looks", "a", "~":
 		return true
 	}
-	if h, n := r.nameAt(i - 1); n > 0 && h.pig < 0 {
+	if h, n := r.nameAt(i - 1); n > 0 && (h.feeder >= 0 || h.barrel >= 0) {
 		return true
 	}
-	return r.toks[i-1].kind == tokNum
+	return r.toks[i-1].kind == tokNum && !r.dayBehind(i-1)
 }
 
 func (r *reader) levelWord(i int) bool {

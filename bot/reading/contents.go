@@ -92,6 +92,12 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.days = model.Float(it.si())
 		case it.kind == itFrac:
 			c.fraction = model.Float(it.v)
+			if k+1 < j && goneBehind[r.items[k+1].s] && r.items[k+1].gap == gapNone { // "three quarters empty"
+				c.fraction = model.Float(1 - it.v)
+				it.used, r.items[k+1].used = true, true
+				k++
+				continue
+			}
 		case it.kind == itSlash && it.v2 > 0 && it.v <= it.v2 && it.v2 <= 16: // 7/8
 			c.fraction = model.Float(it.v / it.v2)
 		case it.kind == itDay && it.day.form == daySlash && it.v < it.v2 && it.v2 <= 8 && k > i && prev.is(sAbout):
@@ -149,6 +155,8 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			if c.amount != nil && (prev.s == "that" || prev.s == "which" || prev.s == "it" && k > i+1 && r.items[k-2].s == "and") { // "put nine bags in and that topped it"
 				c.full = true
 			}
+		case it.s == "in it" && r.holdsNow(i, k):
+			c.left = true
 		case it.is(sPour) && it.s != "plus":
 			c.filled = true
 		case it.s == "in" && feed && prev.number() && (prev.qty(vessel) || prev.qty(mass) || prev.kind == itNum && !prev.soft) && (k+1 == j || r.items[k+1].gap >= gapComma):
@@ -161,6 +169,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 		it.used = true
 		c.approx = c.approx || it.approx || prev.is(sAbout)
 	}
+	if !c.filled && c.amount != nil && c.said > 0 && r.holdsNow(i, c.said) {
+		c.left = true
+	}
 	if c.fraction != nil && c.amount != nil && c.filled && !c.left && r.levelBefore(i, j) {
 		c.left = true // "was about a third full and I put two bags in"
 	}
@@ -172,6 +183,28 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 	}
 	return c
 }
+
+// holdsNow says that the words before item k, in items[i:k] or right before them,
+// tell what a thing has in it and not what went into it: "big has 100 lb in it",
+// "still 100 in big".
+func (r *reader) holdsNow(i, k int) bool {
+	for i > r.clauseFrom(k) && (r.items[i-1].is(sFiller) || r.items[i-1].s == "still") {
+		i--
+	}
+	for n := i; n < k; n++ {
+		it := &r.items[n]
+		switch {
+		case it.isAny(setOf(sFill, sPour, sTook, sWatered)) && it.kind == itWord:
+			return false
+		case it.s == "has" || it.s == "have" || strings.HasPrefix(it.s, "still"), strings.HasPrefix(it.s, "has about"), strings.HasSuffix(it.s, " still"):
+			return n == i || it.s != "have"
+		}
+	}
+	return false
+}
+
+// goneBehind are words behind a part that say that it is the part missing.
+var goneBehind = setOfWords(split("empty, gone, down, dry, used, used up, eaten, low, drained, out"))
 
 // levelBefore says that a level is told as it was before the pouring.
 func (r *reader) levelBefore(i, j int) bool {
