@@ -61,6 +61,9 @@ func (r *reader) readWord(it *item, i int) int {
 			m, n = r.lex.of[t.s], 1
 		}
 	}
+	if m != nil && n > 1 && m.sense.has(sShed) && r.barrelThere(i, n) {
+		m, n = r.lex.of[t.s], 1 // "put 20 gal in the shed barrel"
+	}
 	if m != nil {
 		if n == 1 && m.sense.empty() && m.unit != 0 && len(t.s) >= 3 && !(i > 0 && r.toks[i-1].kind == tokNum) { // "mos": months, or a pig
 			if h, ok := r.nearName(t.s); ok && h.pig >= 0 {
@@ -73,6 +76,25 @@ func (r *reader) readWord(it *item, i int) int {
 		return n
 	}
 	return r.unknownWord(it, i)
+}
+
+// barrelThere says that the phrase of n tokens at i, "in the shed", ends on the name of
+// a barrel and is about its water: the word for a barrel follows, or a volume or a word
+// for water stands right before.
+func (r *reader) barrelThere(i, n int) bool {
+	h, k := r.nameAt(i + n - 1)
+	if k == 0 || h.barrel < 0 {
+		return false
+	}
+	if j := i + n - 1 + k; j < len(r.toks) && genericThing[r.toks[j].s] == sBarrel || k > 1 {
+		return true
+	}
+	for j := max(0, i-4); j < i; j++ {
+		if r.unitAt(j).dim() == volume || genericThing[r.toks[j].s] == sBarrel || genericThing[r.toks[j].s] == sWater {
+			return true
+		}
+	}
+	return false
 }
 
 // mostDays is the longest span of days that two numbers spoken in a row are taken

@@ -82,6 +82,7 @@ type things struct {
 type portion struct {
 	things
 	i, j int
+	full bool // the heading of the list says so of all of them
 }
 
 // thingAt says what the item names of feeders (or else barrels).
@@ -185,6 +186,8 @@ func (r *reader) amountLike(k int, feed bool) bool {
 		return d == mass && feed || d == volume || d == vessel || d == percent || d == days
 	case itFrac:
 		return true
+	case itSlash:
+		return feed && it.v > 16 && it.v2 > 16
 	}
 	return it.is(sFull) || it.is(sEmpty)
 }
@@ -238,6 +241,26 @@ func (r *reader) portions(s span, feed bool) []portion {
 		}
 		cs = append(cs, cluster{m.k, m.k, m.t})
 	}
+	full := false
+	if r.headed(len(cs), func(n int) things { return cs[n].t }) { // "feeders: 150 big, 70 small"
+		head := span{s.frame, s.i, cs[0].to + 1}
+		for head.j < cs[1].from && !r.items[head.j].number() && r.items[head.j].gap < gapComma {
+			head.j++
+		}
+		full = r.has(head, sFull)
+		r.useAll(head)
+		s.i = cs[0].to + 1
+		for s.i < cs[1].from && r.items[s.i].isAny(setOf(sFull, sFiller)) {
+			s.i++
+		}
+		cs = cs[1:]
+		firstAmount = s.j
+		for k := s.i; k < s.j && firstAmount == s.j; k++ {
+			if r.amountLike(k, feed) {
+				firstAmount = k
+			}
+		}
+	}
 	before := cs[0].from < firstAmount
 	if !before && len(cs) > 1 && r.numberBetween(cs[len(cs)-1].to, s.j) {
 		before = true
@@ -255,7 +278,7 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var out []portion
 	for n, c := range cs {
-		p := portion{things: c.t, i: s.i, j: s.j}
+		p := portion{things: c.t, i: s.i, j: s.j, full: full}
 		if before {
 			if n > 0 {
 				p.i = c.from
@@ -274,6 +297,20 @@ func (r *reader) portions(s span, feed bool) []portion {
 		out = append(out, p)
 	}
 	return out
+}
+
+// headed says that of n mentions the first names all things alike and those behind
+// it one each: it is but the heading of a list.
+func (r *reader) headed(n int, at func(int) things) bool {
+	if n < 3 || !at(0).every || len(at(0).at) > 0 {
+		return false
+	}
+	for k := 1; k < n; k++ {
+		if len(at(k).at) != 1 {
+			return false
+		}
+	}
+	return true
 }
 
 // filledBefore says that the things from item i on were filled, and that the one

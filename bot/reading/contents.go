@@ -63,6 +63,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.said = k
 		case it.kind == itQty && it.unit.dim() == vessel && feed:
 			size, ok := r.sizeOf(it.unit)
+			if it.v2 > 0 && !it.rng {
+				size, ok = it.v2, true
+			}
 			c.bags = true
 			if k+1 < j && r.items[k+1].qty(mass) && r.items[k+1].gap <= gapAnd && !ok { // "2 50 lb bags" and "2 bags 50 lb"
 				size, ok = r.items[k+1].si(), true
@@ -98,6 +101,10 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 				k++
 				continue
 			}
+		case it.kind == itSlash && feed && it.v > 16 && it.v2 > 16 && c.amount == nil: // "hoppers 150/70"
+			add(r.massUnit().si(it.v))
+			add(r.massUnit().si(it.v2))
+			c.bare, c.said = true, k
 		case it.kind == itSlash && it.v2 > 0 && it.v <= it.v2 && it.v2 <= 16: // 7/8
 			c.fraction = model.Float(it.v / it.v2)
 		case it.kind == itDay && it.day.form == daySlash && it.v < it.v2 && it.v2 <= 8 && k > i && prev.is(sAbout):
@@ -152,6 +159,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			}
 		case it.is(sFill) || it.is(sWatered) || it.is(sDone):
 			c.filled, c.verb = true, true
+			if c.amount != nil && it.is(sFill) && prev.number() && it.gap == gapNone && k+1 < j && !r.items[k+1].number() && pastTense(it.s) { // "3 bags filled it"
+				c.full = true
+			}
 			if c.amount != nil && (prev.s == "that" || prev.s == "which" || prev.s == "it" && k > i+1 && r.items[k-2].s == "and") { // "put nine bags in and that topped it"
 				c.full = true
 			}
@@ -178,6 +188,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 	if c.fraction != nil && c.verb && !c.full && !c.left && r.levelThenFill(i, j) { // "down about a third, topped them"
 		c.fraction, c.full = nil, true
 	}
+	if c.fraction != nil && c.verb && !c.full && c.amount == nil && r.fillThenLevelBefore(i, j) { // "filled all barrels, they were half"
+		c.fraction, c.full, c.left = nil, true, false
+	}
 	if c.left && c.verb && len(c.each) == 1 && c.fraction == nil && r.leftBeforeVerb(i, j) { // "had ten gallons left, so I filled it"
 		c.amount, c.left, c.full = nil, false, true
 	}
@@ -195,6 +208,8 @@ func (r *reader) holdsNow(i, k int) bool {
 		it := &r.items[n]
 		switch {
 		case it.isAny(setOf(sFill, sPour, sTook, sWatered)) && it.kind == itWord:
+			return false
+		case it.s == "has" && n+1 < k && (r.items[n+1].s == "been" || r.items[n+1].s == "had" || r.items[n+1].s == "got"):
 			return false
 		case it.s == "has" || it.s == "have" || strings.HasPrefix(it.s, "still"), strings.HasPrefix(it.s, "has about"), strings.HasSuffix(it.s, " still"):
 			return n == i || it.s != "have"
@@ -253,6 +268,24 @@ func (r *reader) levelThenFill(i, j int) bool {
 				}
 			}
 			return false
+		}
+	}
+	return false
+}
+
+// fillThenLevelBefore says that behind a verb of filling stands the level that was
+// there before: "filled shed, it was at half".
+func (r *reader) fillThenLevelBefore(i, j int) bool {
+	verb, was := false, false
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.is(sFill) && it.kind == itWord:
+			verb = true
+		case verb && (it.s == "was" || it.s == "were" || it.s == "it was" || it.s == "they were" || it.s == "had been" || it.s == "was at" || it.s == "were at"):
+			was = true
+		case it.kind == itFrac || it.qty(percent):
+			return verb && was
 		}
 	}
 	return false

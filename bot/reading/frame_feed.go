@@ -10,6 +10,8 @@ func (r *reader) fillFeed(s span) {
 	first := len(r.out)
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, true)
+		c.full = c.full || p.full && c.amount != nil
+		r.mixedInto(span{s.frame, p.i, p.j}, p.things, &c)
 		if n > 0 {
 			first = 0
 		}

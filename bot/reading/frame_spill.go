@@ -17,6 +17,8 @@ var (
 	feedWords   = split("feed, grain, mash, pellets, ration")
 	spoiltWords = split("got wet, is wet, was wet, wet feed, soaked, moldy, mouldy, mold, mould, spoiled, spoilt, rotten, caked, ruined")
 	thrownWords = split("threw, thrown, tossed, dumped, shoveled out, shovelled out, scooped out, lost, chucked, discarded, went to waste, wasted, cleaned out, composted, ruined, spoiled")
+	onGround    = split("on the ground, onto the ground, on the dirt, in the dirt, in the mud")
+	leakWords   = split("leaked, leaked out, leaking feed, rooted, nosed, scattered, flung, kicked out")
 	waterWords  = split("water, wallow, drinker, nipple, nipples, tank, gal, gallon, gallons, litres, liters, diesel, fuel, milk, coffee, paint, my, truck, trailer, wheelbarrow")
 )
 
@@ -64,6 +66,8 @@ func (r *reader) tellsSpill(s span) bool {
 		return false
 	case saysAny(said, spiltWords):
 		return true
+	case saysAny(said, onGround), saysAny(said, leakWords) && feeder:
+		return r.firstQty(s, mass) >= 0 || r.firstQty(s, vessel) >= 0
 	case saysAny(said, tippedWords) && !strings.Contains(said, " in ") && !strings.Contains(said, " into "):
 		return feeder && r.thingBefore(s, "tipped", "knocked", "fell", "fallen", "blew", "overturned", "turned", "toppled", "flipped") || saysAny(said, overWords)
 	case saysAny(said, robberWords):
@@ -93,7 +97,7 @@ func (r *reader) thingBefore(s span, words ...string) bool {
 // that only such sentences are looked at.
 func (r *reader) spillStart(k int) bool {
 	w := firstWord(r.items[k].s)
-	for _, list := range [][]string{spiltWords, robberWords, {"tipped", "knocked", "fell", "fallen", "blew", "overturned", "turned", "toppled", "pushed", "upended", "rooted", "flipped", "got", "wet", "soaked", "moldy", "mouldy", "mold", "mould", "spoiled", "spoilt", "rotten", "caked"}} {
+	for _, list := range [][]string{spiltWords, robberWords, {"on", "onto", "in", "leaked", "leaking", "nosed", "scattered", "flung", "kicked", "tipped", "knocked", "fell", "fallen", "blew", "overturned", "turned", "toppled", "pushed", "upended", "rooted", "flipped", "got", "wet", "soaked", "moldy", "mouldy", "mold", "mould", "spoiled", "spoilt", "rotten", "caked"}} {
 		for _, x := range list {
 			if w == x {
 				return true

@@ -45,6 +45,9 @@ func (r *reader) fillStock(s span) {
 					continue
 				}
 				r.sacks(&st, it.v, it.unit)
+				if it.v2 > 0 && !it.rng {
+					st.FeedKg = model.Float(it.v * it.v2)
+				}
 			case it.kind == itNum && !it.soft && !it.ord:
 				if k > p.i && (r.items[k-1].s == "for" || r.items[k-1].is(sPay)) {
 					priced = true

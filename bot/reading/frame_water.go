@@ -14,6 +14,7 @@ func (r *reader) fillWater(s span) {
 	ps := r.portions(s, false)
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, false)
+		c.full = c.full || p.full && c.amount != nil
 		bare := c.amount == nil && !c.full && !c.empty && c.fraction == nil
 		if len(ps) > 1 && bare && n+1 < len(ps) {
 			c.full = r.has(s, sFull) || r.has(s, sFill) || r.has(s, sWatered)

@@ -91,6 +91,12 @@ func (r *reader) filledByPour(es []Entry) []Entry {
 				out[n-1].To = max(out[n-1].To, e.To)
 				continue
 			}
+			if ok2 && b.Full && b.FeedKg == nil && saidFull(out, e, b) {
+				continue
+			}
+			if ok && ok2 && r.fullThenHowMuch(out, e, b) {
+				continue
+			}
 			if ok && ok2 && a.Feeder == b.Feeder && out[n-1].On == e.On && a.FeedKg != nil && !a.Full && a.Fraction == nil && b.Full && b.FeedKg == nil && sameMinute(out[n-1].Minute, e.Minute) {
 				a.Full = true
 				out[n-1].Act = Fact{a}
@@ -101,6 +107,55 @@ func (r *reader) filledByPour(es []Entry) []Entry {
 		out = append(out, e)
 	}
 	return out
+}
+
+// fullThenHowMuch gives a pour the mark of a feeder said to be full before it, in
+// the place of that entry: "filled both. 150 big 70 small", "filled it; it took 150".
+func (r *reader) fullThenHowMuch(out []Entry, e Entry, b model.Refill) bool {
+	if b.FeedKg == nil || b.Fraction != nil || b.FromEmpty {
+		return false
+	}
+	for k := len(out) - 1; k >= 0; k-- {
+		a, ok := refillOf(out[k])
+		if !ok {
+			return false
+		}
+		if a.Feeder != b.Feeder {
+			continue
+		}
+		if !a.Full || a.FeedKg != nil || out[k].On != e.On || !sameMinute(out[k].Minute, e.Minute) || r.moreBetween(out[k].To, e.To) {
+			return false
+		}
+		b.Full = true
+		out[k].Act = Fact{b}
+		out[k].To = max(out[k].To, e.To)
+		if out[k].Minute == nil {
+			out[k].Minute = e.Minute
+		}
+		return true
+	}
+	return false
+}
+
+// saidFull says that a feeder was said to be full before, at the same time.
+func saidFull(out []Entry, e Entry, b model.Refill) bool {
+	for _, x := range out {
+		if a, ok := refillOf(x); ok && a.Feeder == b.Feeder && a.Full && x.On == e.On && sameMinute(x.Minute, e.Minute) {
+			return true
+		}
+	}
+	return false
+}
+
+// moreBetween says that the words from one place of the text to another tell of
+// something poured on top.
+func (r *reader) moreBetween(from, to int) bool {
+	for k := range r.items {
+		if it := &r.items[k]; it.from >= from && it.to <= to && it.isAny(setOf(sMore)) {
+			return true
+		}
+	}
+	return false
 }
 
 func levelOf(e Entry) (model.FeedLevel, bool) {

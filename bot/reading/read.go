@@ -98,6 +98,7 @@ func (r *reader) readItems() {
 	r.feedOutOf()
 	r.fillForFull()
 	r.nearlyForgotten()
+	r.sackSizes()
 	r.countedThings()
 	r.didTheThing()
 	r.clockWords()
@@ -186,6 +187,7 @@ func (r *reader) forceFrames() {
 	r.forceSetUp()
 	r.forceGoods()
 	r.hangingAll()
+	r.forceMixed()
 	r.forceSundries()
 	r.forceTellings()
 	for k := 0; k < len(r.items); k++ {

@@ -203,9 +203,26 @@ func (r *reader) leadingClock() {
 	if next.gap > gapComma || !(next.isAny(setOf(sFill, sPour, sWatered, sWorm, sTreat, sMove, sHose, sMixed, sGave)) || it.s[0] == '0' || next.pig >= 0 && len(it.s) == 4) || next.is(sFull) && !next.is(sFill) {
 		return
 	}
-	if len(it.s) == 3 && len(r.items) < 3 {
+	if len(it.s) == 3 && len(r.items) < 3 || r.filledTheFeeder() {
 		return
 	}
 	it.kind, it.clock = itClock, h*60+m
 	it.ampm = it.s[0] == '0' || h > 12
+}
+
+// filledTheFeeder says that the number at the head of a text is what filled the
+// feeder named behind it, "150 filled the big hopper": nothing else is an amount, and
+// the feeder can hold it.
+func (r *reader) filledTheFeeder() bool {
+	fits := false
+	for k := 1; k < len(r.items) && r.items[k].gap < gapStop; k++ {
+		it := &r.items[k]
+		if it.number() && !it.soft || it.kind == itDim {
+			return false
+		}
+		if it.feeder >= 0 {
+			fits = !r.tooMuch(r.c.Herd.Feeders[it.feeder].Name, r.massUnit().si(r.items[0].v))
+		}
+	}
+	return fits
 }
