@@ -108,8 +108,15 @@ func (r *reader) vet(s span, from int) {
 			r.takeBack(s, from)
 		}
 	case fSize:
-		if k := r.firstMoney(s); k >= 0 && len(r.c.Herd.Feeders) > 0 && !r.quoteHas(s, "is", "are", "=", "was", "holds", "hold", "weighs", "weigh") { // "a 50 lb bag of mineral, 38 bucks"
+		if k := r.firstMoney(s); (k >= 0 || r.has(s, sIngredient)) && len(r.c.Herd.Feeders) > 0 && !r.quoteHas(s, "is", "are", "=", "was", "holds", "hold", "weighs", "weigh") { // "a 50 lb bag of mineral, 38 bucks"
 			r.out = r.out[:from]
+			if k < 0 {
+				for n := s.i; n < s.j; n++ {
+					delete(r.setUp.sizes, r.items[n].unit.name())
+				}
+				r.fillStock(s) // "4 bags corn (60)"
+				return
+			}
 			r.fillStock(span{fStock, s.i, k + 1})
 			r.skip = k
 		}

@@ -60,6 +60,7 @@ func (r *reader) fillStock(s span) {
 			}
 			it.used = true
 		}
+		rest = r.fewAreBags(p, &st, rest, counted, pr)
 		rest = r.sacksCarried(s, &st, rest, counted, pr)
 		if pr.at >= 0 {
 			pr.pay(&st, r)
@@ -122,6 +123,47 @@ func (r *reader) sacksCarried(s span, st *model.Stock, rest []int, counted bool,
 	it.used = true
 	return rest[1:]
 }
+
+// fewAreBags takes a small whole number told of an ingredient before its price for a
+// count of bags, where as a weight it would cost more than feed ever does: "10 corn
+// 115, 4 soybean meal 92".
+func (r *reader) fewAreBags(p ingredientPart, st *model.Stock, rest []int, counted bool, pr price) []int {
+	if p.name == "" || counted || st.Count != nil || st.FeedKg != nil || len(rest) == 0 || r.carry[vessel] != 0 || r.priceFirst {
+		return rest
+	}
+	it := &r.items[rest[0]]
+	if it.v > mostFew || it.v != float64(int(it.v)) || rest[0] > p.i && (r.items[rest[0]-1].s == "for" || r.items[rest[0]-1].is(sPay)) {
+		return rest
+	}
+	cost := 0.0
+	switch {
+	case pr.at >= 0 && !pr.piece:
+		cost = pr.v
+	case pr.at >= 0 && pr.unit == 0:
+		cost = pr.v * it.v
+	case len(rest) > 1:
+		cost = r.items[rest[1]].v
+	default:
+		for k := p.i; k < p.j; k++ {
+			if r.items[k].qty(money) {
+				cost = r.items[k].v
+			}
+		}
+	}
+	if cost < dearestKg*r.massUnit().si(it.v) {
+		return rest
+	}
+	r.sacks(st, it.v, unitBag)
+	it.used = true
+	return rest[1:]
+}
+
+// A bare number up to mostFew before a price of more than dearestKg for each kilogram
+// of it counts bags. Common practice, no source.
+const (
+	mostFew   = 60
+	dearestKg = 5.0
+)
 
 // leastSack is the least that a sack of feed holds, in kilograms. Common
 // practice, no source.

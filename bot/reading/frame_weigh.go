@@ -68,7 +68,7 @@ func (r *reader) fillWeigh(s span) {
 	if len(ms) > 0 {
 		first = r.options(&ms[0])
 	}
-	if len(first) > 0 && r.oneUnnamed(s, ms) {
+	if len(first) > 0 && (r.oneUnnamed(s, ms) || r.oneOrOther(s)) {
 		on, _, _ := r.when(s, lookBack)
 		r.whichPigFor(s, first[0], on)
 		return
@@ -101,6 +101,10 @@ func (r *reader) measures(s span) []measure {
 		switch {
 		case it.kind == itDim && it.v3 == 0:
 			m.role = rolePair
+		case it.kind == itSlash && !r.tapeLike(it.v) && !r.tapeLike(it.v2): // "hazel and otis 180/190"
+			it.used = true
+			ms = append(ms, measure{at: k, v: it.v})
+			m.v, m.v2 = it.v2, 0
 		case it.kind == itSlash:
 			m.role = rolePair
 		case it.kind == itNum && it.rng, it.kind == itQty && it.rng:
@@ -134,6 +138,9 @@ func (r *reader) measures(s span) []measure {
 		}
 		if it.plus {
 			m.role = roleGain
+		}
+		if r.takenOff(k, s, crate >= 0) {
+			m.role = roleTare
 		}
 		if k+1 < s.j && r.items[k+1].is(sAbout) && r.items[k+1].gap == gapNone && (k+2 >= s.j || r.items[k+2].kind != itNum) {
 			m.approx = true
@@ -229,6 +236,17 @@ func (r *reader) weightOfArrival(s span) bool {
 		r.out[n].Act = Fact{a}
 		r.useAll(s)
 		return true
+	}
+	return false
+}
+
+// oneOrOther says that a weight is told of one of two pigs, and not of which: "hazel
+// or otis 180".
+func (r *reader) oneOrOther(s span) bool {
+	for k := s.i + 1; k+1 < s.j; k++ {
+		if r.items[k].s == "or" && r.items[k-1].pig >= 0 && r.items[k+1].pig >= 0 {
+			return true
+		}
 	}
 	return false
 }

@@ -126,6 +126,8 @@ func (r *reader) tellsGoods(i, j int) bool {
 		return amount || r.allGone(i, j)
 	case (g.ingredient || g.feed && g.sacks) && amount && (priced || g.buying):
 		return true
+	case g.ingredient && g.numbers > 0 && g.money && r.fewBefore(i, j):
+		return true // "4 corn $60"
 	case g.ingredient && g.sacks && g.numbers > 0:
 		return true // "2 bags mineral 56"
 	case g.sacks && (g.money || g.piece || g.buying && priced):
@@ -134,6 +136,18 @@ func (r *reader) tellsGoods(i, j int) bool {
 		return true // "bought: 10 corn 115, 4 soy 92"
 	case g.buying && !amount && next.sacks && !next.other:
 		return g.feed || g.ingredient // "picked up feed, 6 bags, 84.30"
+	}
+	return false
+}
+
+// fewBefore says that a small number stands right before an ingredient, or behind it,
+// as a count of bags does.
+func (r *reader) fewBefore(i, j int) bool {
+	for k := i; k+1 < j; k++ {
+		a, b := &r.items[k], &r.items[k+1]
+		if b.gap == gapNone && (a.kind == itNum && !a.soft && a.v <= mostFew && b.is(sIngredient) || b.kind == itNum && !b.soft && b.v <= mostFew && a.is(sIngredient)) {
+			return true
+		}
 	}
 	return false
 }

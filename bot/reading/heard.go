@@ -93,6 +93,7 @@ func (r *reader) heardWrong() {
 	for i := 0; i < len(r.toks); i++ { // a phrase may grow or shrink the text
 		r.phraseHeard(i)
 	}
+	r.splitRuns()
 	r.splitNames()
 	r.bentThings()
 	r.thingLetters()

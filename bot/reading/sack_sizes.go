@@ -31,6 +31,9 @@ func (r *reader) sackSizes() {
 			if next.used {
 				r.blank(k + 2)
 			}
+		case it.kind == itNum && next.gap == gapNone && (next.is(sIngredient) && next.canon != "" || next.is(sFeed)) && k+2 < len(r.items) && r.items[k+2].gap == gapNone && r.vesselWord(k+2) && r.items[k+2].s[len(r.items[k+2].s)-1] == 's':
+			it.kind, it.unit = itQty, r.items[k+2].unit // "4 corn bags"
+			r.blank(k + 2)
 		case it.kind == itNum && next.gap == gapNone && r.fifties(next) > 0 && r.amongFeed(k): // "20 50s in the feeder"
 			it.kind, it.unit, it.v2 = itQty, unitBag, r.fifties(next)
 			r.blank(k + 1)

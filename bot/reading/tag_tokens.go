@@ -28,6 +28,23 @@ func (r *reader) splitTags() {
 	}
 }
 
+// splitRuns cuts three and more numbers apart that stand behind one another with
+// slashes and are no day: "501-504 251/244/262/247".
+func (r *reader) splitRuns() {
+	for i := 0; i < len(r.toks); i++ {
+		t := r.toks[i]
+		if t.kind != tokSlash || t.v <= 31 || t.v2 <= 31 {
+			continue
+		}
+		if more := i+2 < len(r.toks) && r.toks[i+1].s == "/" && r.toks[i+2].kind == tokNum; t.v3 <= 31 && !more {
+			continue
+		}
+		parts := strings.Split(t.s, "/")
+		r.cutToken(i, parts)
+		i += 2 * (len(parts) - 1)
+	}
+}
+
 // cutToken puts one number for each part in the place of token i, with commas
 // between them.
 func (r *reader) cutToken(i int, parts []string) {

@@ -6,10 +6,13 @@ package reading
 // again is the measure that a word such as "ditto" at item k stands for, the last
 // one said; false where no pig is named beside it or nothing was said before.
 func (r *reader) again(k int, s span, ms []measure) (measure, bool) {
-	if !r.items[k].is(sDitto) || len(ms) == 0 {
+	if !r.items[k].is(sDitto) && !alsoWords[r.items[k].s] || len(ms) == 0 {
 		return measure{}, false
 	}
 	m := ms[len(ms)-1]
+	if !r.items[k].is(sDitto) && (m.same || !r.alsoNamed(m.at, k, s)) {
+		return measure{}, false
+	}
 	named := false
 	for n := m.at + 1; n < s.j && n <= k+3; n++ {
 		it := &r.items[n]
@@ -81,3 +84,20 @@ func withoutDifference(ms []measure, tare int) (kept []measure, at int) {
 // differenceSlack is how far a difference told may lie from the one reckoned, in
 // the unit it was told in: people round.
 const differenceSlack = 1.01
+
+// alsoWords tell a weight again by the way: "hazel 180, otis too", "and so is otis".
+var alsoWords = setOfWords(split("too, as well, also, so is, so was, so did"))
+
+// alsoNamed says that behind the number at item m a pig is named beside the word at
+// item k and no number of its own: it has the one before.
+func (r *reader) alsoNamed(m, k int, s span) bool {
+	named := false
+	for n := m + 1; n < s.j && (n <= k+2 || !named); n++ {
+		it := &r.items[n]
+		if it.number() && !it.soft || it.kind == itDim {
+			return false
+		}
+		named = named || it.pig >= 0
+	}
+	return named
+}

@@ -41,6 +41,14 @@ func (r *reader) label(s span, ms []measure) {
 		}
 		return
 	}
+	if n := len(ms); n > 2 && n%2 == 0 && len(tags) == 2 && tags[0].role != tags[1].role && tags[1].at-tags[0].at <= 2 && (tags[1].at < ms[0].at || tags[0].at > ms[n-1].at) && tags[0].role != roleTare && tags[1].role != roleTare {
+		for k := range ms { // "hazel 36 40 otis 37 41 girth and length"
+			if ms[k].role == roleOpen {
+				ms[k].role = tags[k%2].role
+			}
+		}
+		return
+	}
 	before := len(ms) > 0 && ms[0].at < tags[0].at
 	if len(tags) == 1 && tags[0].role == roleLength {
 		for k := range ms { // "97 cm, length 108 cm"
