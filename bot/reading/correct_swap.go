@@ -21,7 +21,7 @@ func (r *reader) swap() (got Reading, said bool) {
 		switch {
 		case it.pig >= 0:
 			pigs = append(pigs, it.pig)
-		case it.number() && !it.soft && !(told && it.v == 2), it.quest:
+		case it.number() && !it.soft && !(told && it.v == 2), it.quest, it.pen >= 0:
 			return Reading{}, false
 		case swapWords[it.s]:
 			told = true

@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"strings"
+
 	"troughbell/model"
 )
 
@@ -80,6 +82,9 @@ func (r *reader) movesSome(s span, sel selection) bool {
 
 // intoBefore says that the pen at item k is where something goes.
 func (r *reader) intoBefore(k int) bool {
+	if k > 0 && strings.ContainsAny(r.text[r.items[k-1].to:r.items[k].from], ">→") {
+		return true // "cherry -> pear"
+	}
 	for n := k - 1; n >= 0 && n >= k-2; n-- {
 		switch r.items[n].s {
 		case "to", "into", "onto", "for", "over to", "over into", "back to", "back into", "moved to":

@@ -86,6 +86,11 @@ func (r *reader) oneSpend(s span) {
 	}
 	r.items[at].used = true
 	sp.What = r.spendWords(s, at)
+	if sp.What == "" || strings.EqualFold(sp.What, "bill") {
+		if w := r.wordsBefore(s); w != "" {
+			sp.What = strings.TrimSpace(w + " " + sp.What)
+		}
+	}
 	if sp.What == "" && r.quoteHas(span{0, 0, s.i}, "vet", "vet gave", "vet came", "the vet", "from the vet") {
 		sp.What = "vet" // "the vet gave brick penicillin and charged 80"
 	}
@@ -115,8 +120,8 @@ func (r *reader) spendWords(s span, at int) string {
 		}
 		if it.is(sPay) || it.s == "bought" || it.s == "got" || it.is(sReceived) && it.s != "made" {
 			it.used = true
-			if it.s == "deposit" || it.s == "bill" {
-				words = append(words, it.s)
+			if it.s == "deposit" || firstWord(it.s) == "bill" && !strings.HasPrefix(it.s, "billed") {
+				words = append(words, firstWord(it.s))
 			}
 			continue
 		}
@@ -126,7 +131,56 @@ func (r *reader) spendWords(s span, at int) string {
 		it.used = true
 		words = append(words, strings.TrimSpace(r.text[it.from:it.to]))
 	}
-	return strings.Join(words, " ")
+	return trimSpend(words)
+}
+
+// trimSpend takes the small words off both ends of what money was for: "the butcher",
+// "vet bill came to".
+func trimSpend(words []string) string {
+	what := strings.Join(words, " ")
+	for again := true; again; {
+		again = false
+		for _, small := range []string{"the ", "at ", "to ", "on "} {
+			if len(what) > len(small) && strings.EqualFold(what[:len(small)], small) {
+				what, again = what[len(small):], true
+			}
+		}
+		for _, small := range []string{" came to", " came", " to", " was", " is", " were", " at"} {
+			if n := len(what) - len(small); n > 0 && strings.EqualFold(what[n:], small) {
+				what, again = what[:n], true
+			}
+		}
+	}
+	return what
+}
+
+// wordsBefore are the words of the clause right before a span, where it is but the
+// name of a thing and begins its sentence: "straw: $45".
+func (r *reader) wordsBefore(s span) string {
+	if s.i == 0 || r.items[s.i].gap >= gapStop {
+		return ""
+	}
+	from := r.sentenceStart(s.i)
+	if s.i-from > 3 {
+		return ""
+	}
+	var words []string
+	for k := from; k < s.i; k++ {
+		it := &r.items[k]
+		if it.kind != itWord || it.used || it.unit != 0 || it.pig >= 0 || it.isAny(setOf(sPigs, sFull, sEmpty)) {
+			return ""
+		}
+		if it.is(sFiller) || it.is(sPay) || it.is(sBuy) {
+			if firstWord(it.s) != "bill" {
+				continue
+			}
+		}
+		words = append(words, r.text[it.from:it.to])
+	}
+	for k := from; k < s.i && len(words) > 0; k++ {
+		r.items[k].used = true
+	}
+	return trimSpend(words)
 }
 
 // strayMoney records money told beside another fact: "vet came for Lotte 45

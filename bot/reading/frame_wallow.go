@@ -12,6 +12,10 @@ func (r *reader) fillWallow(s span) {
 			w.Litres = model.Float(it.si())
 		case it.qty(hours):
 			w.Minutes = model.Float(it.si() * 60)
+		case it.kind == itWord && it.unit == unitHour && w.Minutes == nil: // "an hour of hose"
+			w.Minutes = model.Float(60)
+		case it.kind == itNum && !it.soft && k+1 < s.j && (r.items[k+1].s == "h" || r.items[k+1].s == "hr") && r.items[k+1].gap == gapNone:
+			w.Minutes = model.Float(it.v * 60)
 		case it.kind == itNum && !it.soft && !it.ord && w.Minutes == nil && w.Litres == nil:
 			if u := r.carry[volume]; u != 0 && !r.has(s, sHose) { // "30 gallons in the barrel, and 40 more in the wallow"
 				w.Litres = model.Float(u.si(it.v))

@@ -5,7 +5,7 @@ package reading
 var sundries = map[string]bool{
 	"straw": true, "hay": true, "bedding": true, "shavings": true, "sawdust": true, "screws": true, "nails": true, "staples": true, "lumber": true,
 	"boards": true, "plywood": true, "tarp": true, "twine": true, "rope": true, "bulb": true, "heat lamp": true, "gas": true, "diesel": true, "fuel": true,
-	"salt block": true, "vet": true, "the vet": true, "vet bill": true, "vet visit": true, "gate": true, "panels": true, "insulators": true, "t posts": true,
+	"salt block": true, "vet": true, "the vet": true, "vet bill": true, "vet visit": true, "gate": true, "panels": true, "posts": true, "fence posts": true, "insulators": true, "t posts": true,
 	"lime": true, "syringes": true, "needles": true, "ear tags": true, "tags": true, "batteries": true, "battery": true, "cement": true, "gravel": true,
 }
 
@@ -80,6 +80,8 @@ func (r *reader) sundry(i, j int) bool {
 		case it.unit == unitBale:
 		case sundries[it.s] && it.pig < 0 && it.barrel < 0:
 			thing = true
+		case (it.is(sFence) || it.is(sPigs)) && k+1 < j && sundries[r.items[k+1].s] && r.items[k+1].gap == gapNone: // "fence insulators", "hog panels"
+		case it.s == "bought", it.s == "on":
 		case it.kind == itDay, it.isAny(setOf(sFiller, sIs, sPay, sOf)) && it.pig < 0:
 		default:
 			return false
