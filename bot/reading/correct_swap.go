@@ -11,6 +11,10 @@ import (
 var swapWords = setOfWords(split(`swapped, swap, switched, switch, mixed up, mix up, mixed, wrong way round, wrong way around, other way round,
 	other way around, backwards, the wrong way round, the other way round, them swapped, transposed, crossed`))
 
+// otherThanWeights are what no swap of two weighings speaks of: "4 coughs since we
+// switched the bedding, and 3 does not eat".
+var otherThanWeights = setOf(sSick, sWell, sFeed, sFeeder, sWater, sBarrel, sWorm, sTreat, sProduct, sFence, sWallow)
+
 // swap reads "swapped ivy and ned": the latest weighings of the two change
 // their pigs. Where they cannot be found nothing is taken for anything else.
 func (r *reader) swap() (got Reading, said bool) {
@@ -21,7 +25,7 @@ func (r *reader) swap() (got Reading, said bool) {
 		switch {
 		case it.pig >= 0:
 			pigs = append(pigs, it.pig)
-		case it.number() && !it.soft && !(told && it.v == 2), it.quest, it.pen >= 0:
+		case it.number() && !it.soft && !(told && it.v == 2), it.quest, it.pen >= 0, it.isAny(otherThanWeights):
 			return Reading{}, false
 		case swapWords[it.s]:
 			told = true

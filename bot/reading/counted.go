@@ -114,9 +114,9 @@ func (r *reader) headCount(k int) bool {
 // backThen takes the day of a "back tuesday" at the end of a text for when the
 // person will be there again, not for the day of what was told before it.
 func (r *reader) backThen() {
-	for k := 1; k+1 < len(r.items); k++ {
+	for k := 0; k+1 < len(r.items); k++ {
 		it, d := &r.items[k], &r.items[k+1]
-		if !backWords[it.s] || d.kind != itDay || it.gap < gapComma || r.clauseEnd(k) != k+2 {
+		if !backWords[it.s] || d.kind != itDay && d.kind != itClock || it.gap < gapAnd || r.clauseEnd(k) != k+2 {
 			continue
 		}
 		if r.has(span{0, r.sentenceStart(k), k}, sAway) {

@@ -33,6 +33,7 @@ func (r *reader) fillGone(s span) {
 		r.idleSpan(s)
 		return
 	}
+	s.j = r.goneUntil(s)
 	g := model.Gone{How: how}
 	if how == model.Sold && r.sellsPart(s) {
 		r.useAll(s)
@@ -201,4 +202,20 @@ func (r *reader) diedLater(s span) bool {
 		}
 	}
 	return false
+}
+
+// goneUntil is where what went ends: a clause with a doing of its own tells of other
+// pigs, "sold 209 for 300, also the barrows got wormed".
+func (r *reader) goneUntil(s span) int {
+	for k := s.i + 1; k < s.j; k++ {
+		if r.items[k].gap < gapComma || r.find(span{s.frame, s.i, k}, sSold) < 0 && r.find(span{s.frame, s.i, k}, sDied) < 0 {
+			continue
+		}
+		for n := k; n < s.j && (n == k || r.items[n].gap < gapComma); n++ {
+			if r.items[n].pig < 0 && r.items[n].isAny(setOf(sWorm, sTreat, sProduct, sMove, sSick, sGirth, sTape)) {
+				return k
+			}
+		}
+	}
+	return s.j
 }

@@ -34,6 +34,11 @@ func (r *reader) spellOut() {
 			t.s = w
 		}
 	}
+	for i := 1; i+2 < len(r.toks); i++ { // "30 in. round", a shortened word and no end of a sentence
+		if stop := &r.toks[i+1]; shortUnits[r.toks[i].s] && r.toks[i-1].kind == tokNum && stop.kind == tokMark && stop.s == "." && goesOn[r.toks[i+2].s] {
+			r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
+		}
+	}
 	for i := 0; i+1 < len(r.toks); i++ { // "gr8"
 		t, n := &r.toks[i], &r.toks[i+1]
 		if t.s == "gr" && n.s == "8" && !n.spaced {
@@ -72,6 +77,12 @@ func (r *reader) spellOut() {
 		}
 	}
 }
+
+// shortUnits are units that people write with a full stop.
+var shortUnits = setOfWords([]string{"in", "lb", "lbs", "gal", "gals", "ft", "min", "mins", "hr", "hrs", "oz"})
+
+// goesOn are words behind such a full stop with which the sentence goes on.
+var goesOn = setOfWords([]string{"round", "around", "long", "girth", "by", "x", "wide", "deep", "tall", "high", "each", "apiece"})
 
 // soundsLike are words that a number of bags is heard as.
 var soundsLike = map[string]string{"to": "two", "too": "two", "for": "four", "fore": "four", "won": "one", "tree": "three", "ate": "eight", "sex": "six"}

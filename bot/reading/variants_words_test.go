@@ -105,7 +105,7 @@ func otherUnits(s string, d *draw) string {
 	for _, u := range unitNames {
 		s = u.was.ReplaceAllString(s, d.one(u.is))
 	}
-	return s
+	return strings.ReplaceAll(s, "..", ".")
 }
 
 // possessive gives a pig before its weight an "'s".
