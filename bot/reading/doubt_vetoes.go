@@ -1,0 +1,287 @@
+package reading
+
+import "troughbell/model"
+
+// veto is one reason to take back what a frame yielded: what it keeps out, when it
+// holds, and what follows. The first that holds of a frame is carried out.
+type veto struct {
+	name  string // what it keeps out, as it might be said
+	holds func(r *reader, s span, from int) bool
+	then  func(r *reader, s span, from int)
+}
+
+// drop takes back what a span yielded without a word.
+func drop(r *reader, s span, from int) { r.takeBack(s, from) }
+
+// dropAs takes back what a span yielded and says why.
+func dropAs(reason string) func(*reader, span, int) {
+	return func(r *reader, s span, from int) {
+		r.takeBack(s, from)
+		r.none(reason, s)
+	}
+}
+
+// askWhether asks whether what a span yielded is meant.
+func askWhether(r *reader, s span, from int) { r.confirm(s, from) }
+
+// vetoes are the reasons of each frame, in their order.
+var vetoes = [numFrames][]veto{
+	fUnits: {
+		{"should save us some work", (*reader).unitsInPassing, drop},
+	},
+	fSetPen: {
+		{"they're in the garden", (*reader).penInPassing, drop},
+	},
+	fSetFeeder: {
+		{"hazel in the feeder again", (*reader).feederInPassing, drop},
+	},
+	fSetBarrel: {
+		{"the barrel by the gate looks good today", (*reader).barrelInPassing, drop},
+	},
+	fArrive: {
+		{"the pigs i moved in the pasture", (*reader).movedIntoPen, moveInstead},
+		{"they came running", (*reader).nobodyCame, drop},
+	},
+	fBooked: {
+		{"chore day changed to sunday", (*reader).choresNotButcher, choresInstead},
+		{"thinking of calling the butcher for october", func(r *reader, s span, _ int) bool { return r.onlyIdea(s) }, dropAs(NonePlan)},
+		{"butcher could take them oct 4", (*reader).dateOffered, askWhether},
+		{"butcher is closed that week", func(r *reader, s span, _ int) bool { return r.closedThen(s) }, drop},
+	},
+	fAway: {
+		{"3 days until the fair", func(r *reader, s span, _ int) bool { return r.daysUntil(s) }, drop},
+	},
+	fCurrency: {
+		{"found a dollar", (*reader).moneyFound, drop},
+	},
+	fSpend: {
+		{"the neighbor paid 40 for straw", func(r *reader, s span, _ int) bool { return r.strangersMoney(s) }, drop},
+		{"straw goes for 8 a bale these days", func(r *reader, s span, _ int) bool { return r.goingRate(s) }, dropAs(NoneHearsay)},
+	},
+	fWallow: {
+		{"moved the wallow", (*reader).wallowMoved, drop},
+		{"they're in the wallow", func(r *reader, s span, _ int) bool { return r.inWallow(s) }, drop},
+	},
+	fStock: {
+		{"bought 2 more pigs at the auction", func(r *reader, s span, _ int) bool { return r.headsBought(s) }, arriveInstead},
+		{"12 pigs left", func(r *reader, s span, _ int) bool { return r.countedHerd(s) }, drop},
+		{"bought chicken feed", func(r *reader, s span, _ int) bool { return r.forOthers(s) }, dropAs(NoneForeign)},
+		{"took an hour and a bucket of corn", (*reader).goodsInPassing, drop},
+		{"the corn looks good", (*reader).goodsWithoutAmount, drop},
+	},
+	fSize: {
+		{"a 50 lb bag of mineral, 38 bucks", (*reader).pricedBag, boughtInstead},
+	},
+	fSnooze: {
+		{"90 tomorrow", (*reader).valueToCome, dropAs(NoneFuture)},
+		{"tomorrow comes the vet for emil", (*reader).laterInPassing, drop},
+	},
+	fDone: {
+		{"we were done with the hay by noon", (*reader).doneInPassing, drop},
+	},
+	fAsk: {
+		{"no weights this week", func(r *reader, s span, _ int) bool { return r.noneOfIt(s) }, drop},
+		{"got the weights back from my friend", (*reader).topicInPassing, drop},
+	},
+	fWater: {
+		{"they drink 20 gallons a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
+	},
+	fFeed: {
+		{"they eat 30 lb a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
+		{"pen 5 is 120x120 ft, empty", (*reader).emptySetting, drop},
+		{"fed the chickens, before any pig came", (*reader).nobodyToFeed, drop},
+		{"freezer is full", (*reader).otherFeed, drop},
+	},
+	fZone: {
+		{"from now on", func(r *reader, s span, _ int) bool {
+			return r.c.Herd.Zone != "" && !r.has(s, sZone) && r.otherWords(s) > 3
+		}, drop},
+	},
+	fChore: {
+		{"Saturday chores: ...", func(r *reader, s span, _ int) bool {
+			return r.c.Herd.Chore.Stated && (r.choreHeading(s) || len(r.items) > 8 && !r.saysChange(s))
+		}, drop},
+	},
+	fMove: {
+		{"moved the trailer to the hill", func(r *reader, s span, _ int) bool { return r.force[s.i] == 0 && r.saysOther(s) }, drop},
+		{"opened the gate so they can go to the hill", func(r *reader, s span, _ int) bool { return r.force[s.i] == 0 && r.soTheyCan(s) }, dropAs(NonePlan)},
+		{"mowed by the hill pen", func(r *reader, s span, _ int) bool { return r.force[s.i] == 0 && r.mentioned(s) }, drop},
+		{"Pear pen: ...", func(r *reader, s span, _ int) bool { return r.penHeading(s) }, drop},
+		{"found a snake by the hill", (*reader).penOnlyNamed, drop},
+	},
+	fWeather: {
+		{"turned 62 today, knees feel like 80", (*reader).numbersOfOurs, drop},
+	},
+	fMute: {
+		{"no more help with the chores", func(r *reader, s span, _ int) bool {
+			return r.otherWords(s) > 4 && !r.has(s, sTell) && !r.has(s, sRemind)
+		}, drop},
+	},
+	fDo:   {{"the truck wouldn't start so I was late", (*reader).wishInPassing, drop}},
+	fHelp: {{"could use some help with the hay", (*reader).wishInPassing, drop}},
+	fGone: {
+		{"the clover died in the drought", func(r *reader, s span, _ int) bool { return r.nameOfPlant(s) }, askWhether},
+	},
+	fSick: {
+		{"nobody is sick", func(r *reader, s span, _ int) bool { return r.nobodySick(s) }, drop},
+	},
+	fAlarm: {
+		{"not out of feed yet", func(r *reader, s span, _ int) bool { return r.feedEnough(s) }, drop},
+		{"no trouble with the gate", func(r *reader, s span, _ int) bool { return r.noTrouble(s) }, dropAs(NoneNegation)},
+		{"no pigs out", func(r *reader, s span, _ int) bool { return r.nobodyOut(s) }, dropAs(NoneNegation)},
+		{"caught a rat", (*reader).nothingWasOut, drop},
+	},
+	fFence: {
+		{"the fence guy said 5", func(r *reader, s span, from int) bool { return r.fenceAside(s, from) || r.misheard(s) }, askWhether},
+	},
+}
+
+func (r *reader) unitsInPassing(s span, _ int) bool {
+	return len(r.c.Herd.Animals) > 0 && !r.has(s, sUnits) && !r.saysUnits(s) && (r.otherWords(s) > 0 || len(r.out) > 1)
+}
+
+func (r *reader) penInPassing(s span, _ int) bool {
+	return len(r.c.Herd.Animals) > 0 && !r.has(s, sPen) && !r.hasThing(s) &&
+		(r.sizeless(s) || len(r.c.Herd.Pens) > 0 && !r.sentenceNames(r.clauseFrom(s.i), s.j, penNews) && !r.items[s.i].capital && !r.has(s, sInUse))
+}
+
+func (r *reader) feederInPassing(s span, _ int) bool {
+	return len(r.c.Herd.Feeders) > 0 && r.thingInPassing(s)
+}
+
+func (r *reader) barrelInPassing(s span, _ int) bool {
+	return len(r.c.Herd.Barrels) > 0 && r.thingInPassing(s)
+}
+
+// thingInPassing says that a span neither sizes a thing nor calls it new, or
+// tells of each thing by its name.
+func (r *reader) thingInPassing(s span) bool {
+	return r.eachNamed(s.i, s.j) || !r.has(s, sHolds) && !r.quoteHas(s, "new", "another", "added", "add", "bought", "got", "extra", "second", "third") && r.otherWords(s) > 3
+}
+
+func (r *reader) movedIntoPen(s span, _ int) bool {
+	return r.alive > 0 && r.penBehind(s) > 0 && r.quoteHas(s, "moved in", "moved")
+}
+
+func moveInstead(r *reader, s span, from int) {
+	r.out = r.out[:from]
+	r.fillMove(span{fMove, s.i, r.penBehind(s) + 1})
+}
+
+func (r *reader) nobodyCame(s span, from int) bool {
+	return r.alive > 0 && (!r.cameOutright(s) || r.allOurs(from))
+}
+
+func (r *reader) wallowMoved(s span, _ int) bool {
+	return r.has(s, sMove) && !r.has(s, sFill) && !r.has(s, sHose) && r.amountless(s.i, s.j)
+}
+
+// goodsInPassing says that the clause of a span measures something else with the
+// goods: no buying, no shed, no money.
+func (r *reader) goodsInPassing(s span, _ int) bool {
+	g := r.goodsIn(r.clauseFrom(s.i), r.clauseEnd(s.j-1))
+	return g.other && !g.buying && !g.shed && !g.money && !g.few
+}
+
+// goodsWithoutAmount says that goods were only named, or that a shed was and the
+// sentence tells of the heat in it.
+func (r *reader) goodsWithoutAmount(s span, from int) bool {
+	return r.bareGoods(s, from) || r.has(s, sShed) && r.firstQty(s, mass) < 0 && r.firstQty(s, vessel) < 0 && r.quoteHas(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, "temperature", "temp", "thermometer", "degrees")
+}
+
+func (r *reader) pricedBag(s span, _ int) bool {
+	return (r.firstMoney(s) >= 0 || r.has(s, sIngredient)) && len(r.c.Herd.Feeders) > 0 && !r.quoteHas(s, "is", "are", "=", "was", "holds", "hold", "weighs", "weigh")
+}
+
+func boughtInstead(r *reader, s span, from int) {
+	k := r.firstMoney(s)
+	r.out = r.out[:from]
+	if k < 0 { // "4 bags corn (60)"
+		for n := s.i; n < s.j; n++ {
+			delete(r.setUp.sizes, r.items[n].unit.name())
+		}
+		r.fillStock(s)
+		return
+	}
+	r.fillStock(span{fStock, s.i, k + 1})
+	r.skip = k
+}
+
+// valueToCome says that a number stands right before the word of putting off, so
+// that it is what a day to come will bring.
+func (r *reader) valueToCome(s span, _ int) bool {
+	return s.i > 0 && r.items[s.i].gap < gapAnd && r.items[s.i-1].kind == itNum
+}
+
+// laterInPassing says that a word of putting off answers no nudge.
+func (r *reader) laterInPassing(s span, _ int) bool {
+	return r.c.LastNudge == nil && (r.otherWords(s) > 2 || r.namesOurs(s) || r.tradeBeside(s)) || r.has(s, sSnooze) && r.toldOther(s)
+}
+
+func (r *reader) doneInPassing(s span, _ int) bool {
+	return r.c.LastNudge == nil && r.otherWords(s) > 2
+}
+
+// topicInPassing says that a topic of questions stands in a longer sentence that
+// is none.
+func (r *reader) topicInPassing(s span, from int) bool {
+	return r.force[s.i] == 0 && !r.items[s.i].quest && (r.otherWords(s) > 3 || r.supposed(s) || r.onlyNamed(s, from))
+}
+
+func (r *reader) emptySetting(s span, from int) bool {
+	return s.j == s.i+1 && r.items[s.i].is(sEmpty) && from > 0 && isSetting(r.out[from-1])
+}
+
+func (r *reader) nobodyToFeed(span, int) bool {
+	return len(r.c.Herd.Animals) == 0 && len(r.c.Herd.Feeders) == 0 && len(r.setUp.pens) == 0 && !r.arrived()
+}
+
+// otherFeed says that what a span fills is no feeder of the pigs, or that it was
+// no feeding.
+func (r *reader) otherFeed(s span, from int) bool {
+	return r.headsLeft(s) || r.quoteHas(s, "freezer", "in the freezer", "the freezer") || r.othersFeed(s) || r.handful(s, from) || r.otherGoods(s) || r.noFeedAtAll(s)
+}
+
+// penOnlyNamed says that no word tells of a move and much else stands beside the
+// pen.
+func (r *reader) penOnlyNamed(s span, _ int) bool {
+	return r.force[s.i] == 0 && !r.has(s, sMove) && !r.has(s, sInUse) && (r.otherWords(s) > 4 || r.strangeWords(s) > 0 && !r.saysWho(s))
+}
+
+func (r *reader) numbersOfOurs(s span, _ int) bool {
+	return r.force[s.i] == 0 && r.strangeWords(s) > 1 && !r.has(s, sWeather) && !r.has(s, sHigh) && !r.has(s, sLow) && !r.has(s, sHumid)
+}
+
+func (r *reader) wishInPassing(s span, _ int) bool { return r.otherWords(s) > 3 && !r.asked(s) }
+
+// nothingWasOut says that a word for being back in answers no alarm.
+func (r *reader) nothingWasOut(s span, _ int) bool {
+	k := r.find(s, sBackIn)
+	return k >= 0 && (r.items[k].s == "caught" || r.items[k].s == "back in" || r.items[k].s == "is in") && r.openAlarm(model.AlarmOut) == nil
+}
+
+// choresNotButcher says that the sentence of a span speaks of chores and of no
+// butcher.
+func (r *reader) choresNotButcher(s span, _ int) bool {
+	all := span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}
+	return r.has(all, sChore) && !r.has(all, sButcher)
+}
+
+func choresInstead(r *reader, s span, from int) {
+	r.out = r.out[:from]
+	r.fillChore(span{fChore, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)})
+}
+
+func (r *reader) dateOffered(s span, from int) bool {
+	_, asks := r.out[from].Act.(Clarify)
+	return !asks && r.offered(s)
+}
+
+func (r *reader) moneyFound(s span, from int) bool {
+	return len(r.c.Herd.Animals) > 0 && !r.has(s, sCurrency) && r.strangeWords(span{s.frame, r.clauseFrom(s.i), s.j}) > 0 || from == 0 && firstWord(r.items[0].s) == "found"
+}
+
+func arriveInstead(r *reader, s span, from int) {
+	r.out = r.out[:from]
+	r.fillArrive(span{fArrive, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)})
+}
