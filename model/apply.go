@@ -58,6 +58,13 @@ func (h *Herd) apply(s Setting, r Record) {
 				h.Chore.EveMinute = &m
 			}
 		}
+	case SetShop:
+		h.Chore.ShopMinute = UsualShopMinute
+		if len(s.List) == 1 {
+			if m, err := ParseClock(s.List[0]); err == nil {
+				h.Chore.ShopMinute = m
+			}
+		}
 	case SetQuiet:
 		h.setQuiet(s.List)
 	case SetMute:

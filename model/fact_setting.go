@@ -22,6 +22,7 @@ const (
 	SetPlace    = "place" // Text: a Place, or empty to take it back
 	SetLevel    = "level" // Text: LevelMidweek, or empty to take it back
 	SetEve      = "evening_before"
+	SetShop     = "shop_hour"
 )
 
 // LevelMidweek asks for a word on levelling the feed between two rounds.
@@ -36,8 +37,8 @@ const (
 // Setting is one thing set up or changed. Which of the other fields holds the
 // value depends on the key: Text for herd, zone, units, currency, mute and
 // skipped (a set-up question passed over); Number for target_kg; List for
-// chore_days ("sat"), hour ("07:00"), quiet ("21:00", "06:00") and evening_before
-// ("19:00", empty to take it back); Thing for the rest.
+// chore_days ("sat"), hour ("07:00"), quiet ("21:00", "06:00") evening_before
+// ("19:00", empty to take it back) and shop_hour ("17:00", empty for the usual one); Thing for the rest.
 type Setting struct {
 	Key    string   `json:"key"`
 	Text   string   `json:"text,omitempty"`

@@ -82,10 +82,17 @@ type ChoreRhythm struct {
 	// EveMinute is the minute after midnight of the day before a round at which the
 	// round is told, where the person wants it told then; nil: at the round itself.
 	EveMinute *int
+	// ShopMinute is the minute after midnight of the day before a round at which it is
+	// told what must be bought for it.
+	ShopMinute int
 	// Since is when the rhythm in force was last set, or the herd's first setting
 	// was made: no chore moment before it was promised.
 	Since time.Time
 }
+
+// UsualShopMinute is 5 pm: a feed shop is open still, and the way home leads past it
+// (common practice, no source).
+const UsualShopMinute = 17 * 60
 
 // QuietHours is the span of the day in which only dangers are told: from From
 // to To, both minutes after midnight, across midnight where From is the later.
@@ -183,7 +190,7 @@ const (
 func newHerd() *Herd {
 	return &Herd{
 		TargetKg:  DefaultTargetKg,
-		Chore:     ChoreRhythm{Days: []time.Weekday{time.Saturday}, Minute: defaultChoreHour},
+		Chore:     ChoreRhythm{Days: []time.Weekday{time.Saturday}, Minute: defaultChoreHour, ShopMinute: UsualShopMinute},
 		Quiet:     QuietHours{From: 21 * 60, To: 6 * 60},
 		Muted:     map[string]bool{},
 		Sizes:     map[string]float64{},

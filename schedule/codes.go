@@ -144,7 +144,7 @@ const (
 	// Names: the ingredients. On: that visit's day. Q: for each of Names kilograms
 	// that should be there, then kilograms that the visit needs.
 	CodeStockShort = "stock_short"
-	// The same on the evening before the visit On.
+	// The same on the day before the visit On, while shops are open.
 	CodeStockEve = "stock_eve"
 
 	// About "own". A reminder the person asked for. Names: the person's words. On:

@@ -90,7 +90,7 @@ func TestACalculatedEmergencyIsToldAFewTimesFromItsFirstMoment(t *testing.T) {
 	}
 	require.Equal(t, []string{
 		"Sat 2026-05-09 19:00 off-day danger water_out", // the standing message of the day has just told
-		"Sun 2026-05-10 19:00 off-day danger water_out",
+		"Sun 2026-05-10 19:00 off-day danger water_out,check_not_filled",
 		"Mon 2026-05-11 19:00 off-day danger water_out",
 	}, texts(outs))
 	for i, s := range outs {

@@ -72,6 +72,6 @@ func TestAnIgnoredEveningWaitsForTheChoreDay(t *testing.T) {
 		}
 	}
 	require.Equal(t, []string{
-		"Fri 2026-05-08 19:00 off-day routine stock_eve", "Fri 2026-05-15 19:00 off-day routine stock_eve",
+		"Fri 2026-05-08 17:00 off-day routine stock_eve", "Fri 2026-05-15 17:00 off-day routine stock_eve",
 	}, evenings)
 }

@@ -344,13 +344,22 @@ func (v *view) dueNeeds(now time.Time) (danger, rest []need, until time.Time) {
 // due lists the nudges of the moment: dangers, the standing message, the rest.
 func (v *view) due(now time.Time) []Nudge {
 	danger, rest, until := v.dueNeeds(now)
+	if all := inOrder(slices.Concat(danger, rest)); len(danger) > 0 && len(all) <= mostLines && !v.standsNow(now) {
+		danger, rest = all, nil // one message; the danger in it keeps it worth sending
+	}
 	out := pages(danger, time.Time{})
-	if r, ok := v.round(); ok && !r.at.After(now) && now.Before(r.until) {
+	if r, ok := v.round(); ok && v.standsNow(now) {
 		var n Nudge
 		n, rest = v.standing(r, rest)
 		out = append(out, n)
 	}
 	return append(out, pages(rest, until)...)
+}
+
+// standsNow reports whether a standing message is due, which takes the rest in.
+func (v *view) standsNow(now time.Time) bool {
+	r, ok := v.round()
+	return ok && !r.at.After(now) && now.Before(r.until)
 }
 
 // pages makes as many messages of the needs as they take.

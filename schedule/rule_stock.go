@@ -17,10 +17,14 @@ func stockVisit(v *view) []need {
 	return []need{{Line: v.stockLine(short, when, CodeStockShort, aboutStock), quiet: 6 * day}}
 }
 
-// stockBetween says the same again on the evening before the visit that lacks
-// it.
+// stockBetween says the same again on the day before the visit that lacks it, at an
+// hour at which it can still be bought. It comes beside the routine message of the
+// day, which keeps its own hour.
 func stockBetween(v *view) []need {
-	eve := v.evening(model.DayOf(v.next) - 1)
+	eve := (model.DayOf(v.next) - 1).At(v.h.Chore.ShopMinute, v.loc)
+	if v.h.Quiet.Holds(v.h.Chore.ShopMinute) {
+		eve = v.evening(model.DayOf(v.next) - 1)
+	}
 	if eve.Before(v.start) || !eve.Before(v.end) {
 		return nil
 	}
@@ -28,10 +32,12 @@ func stockBetween(v *view) []need {
 	if len(short) == 0 {
 		return nil
 	}
-	l := v.stockLine(short, when, CodeStockEve, "stock:eve")
+	l := v.stockLine(short, when, CodeStockEve, stockEve)
 	l.Earliest, l.Latest = eve, v.next
-	return []need{{Line: l, token: token("stock:eve", model.DayOf(when)), quiet: 4 * day}}
+	return []need{{Line: l, token: token(stockEve, model.DayOf(when)), quiet: 4 * day, asked: true}}
 }
+
+const stockEve = "stock:eve"
 
 func (v *view) stockLine(short []short, when time.Time, code, topic string) Line {
 	l := Line{About: aboutStock, Topic: topic, Grade: Routine, Code: code, On: model.DayOf(when.In(v.loc))}

@@ -202,6 +202,7 @@ func (v *view) routineToday() bool {
 		}
 		if model.DayOf(t.At.In(v.loc)) == v.day && !t.F.Standing && Grade(t.F.Grade) == Routine &&
 			!slices.Contains(t.F.About, aboutOwn) && !slices.Contains(t.F.About, aboutCatchUp) &&
+			!(len(t.F.Topics) == 1 && t.F.Topics[0] == stockEve) &&
 			!strings.Contains(t.F.Key, snoozeMark) {
 			return true
 		}

@@ -27,7 +27,7 @@ func TestStockShort(t *testing.T) {
 		// The herd eats 5 kg a day: 35 kg a week, a quarter of it meal.
 		{"meal short for the next visit: a week ahead and on the evening before", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 12)}, []string{
 			"Sat 2026-05-09 07:00 standing routine stock_short",
-			"Fri 2026-05-15 19:00 off-day routine stock_eve",
+			"Fri 2026-05-15 17:00 off-day routine stock_eve",
 			"Sat 2026-05-16 07:00 standing routine stock_short",
 		}},
 		{"bought in bags of a known size", []model.Fact{
@@ -39,7 +39,7 @@ func TestStockShort(t *testing.T) {
 		}},
 		{"counted anew", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 500), count("soybean meal 48", 12)}, []string{
 			"Sat 2026-05-09 07:00 standing routine stock_short",
-			"Fri 2026-05-15 19:00 off-day routine stock_eve",
+			"Fri 2026-05-15 17:00 off-day routine stock_eve",
 			"Sat 2026-05-16 07:00 standing routine stock_short",
 		}},
 		{"mixed and then poured is not taken twice", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 60), model.Mixed{Batches: model.Float(2)}, model.Refill{FeedKg: model.Float(80)}}, []string{
@@ -47,7 +47,7 @@ func TestStockShort(t *testing.T) {
 		}},
 		{"used up by mixing", []model.Fact{recipe, count("corn", 500), count("soybean meal 48", 30), model.Mixed{Batches: model.Float(2)}}, []string{
 			"Sat 2026-05-09 07:00 standing routine stock_short",
-			"Fri 2026-05-15 19:00 off-day routine stock_eve",
+			"Fri 2026-05-15 17:00 off-day routine stock_eve",
 			"Sat 2026-05-16 07:00 standing routine stock_short",
 		}},
 	}

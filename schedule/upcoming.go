@@ -37,7 +37,7 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 		if r.between != nil {
 			for _, n := range r.between(v) {
 				open := !n.Latest.Before(now) && !v.told(n.token) || n.Grade == Danger && !n.Earliest.After(now)
-				if open && n.About != aboutCheck && n.Topic != "stock:eve" {
+				if open && n.About != aboutCheck && n.Topic != stockEve {
 					dated = append(dated, datedLine{n, n.when(n.Earliest)})
 				}
 			}

@@ -34,8 +34,7 @@ func TestDrugClockAgainstTheLoad(t *testing.T) {
 	}{
 		{"not clear by the load", "2026-05-06 12:00", "2026-05-15", "2026-05-16 12:00", []string{
 			"Sat 2026-05-09 07:00 standing welfare withdrawal_conflict,book_ahead",
-			"Wed 2026-05-13 19:00 off-day danger withdrawal_conflict",
-			"Wed 2026-05-13 19:00 off-day welfare book_eve,book_feed,book_clear",
+			"Wed 2026-05-13 19:00 off-day danger withdrawal_conflict,book_eve,book_feed,book_clear",
 			"Thu 2026-05-14 07:00 off-day welfare book_eve,book_feed,book_clear",
 		}},
 		{"clear by the load", "2026-05-06 12:00", "2026-05-15", "2026-05-14 12:00", []string{
@@ -44,8 +43,7 @@ func TestDrugClockAgainstTheLoad(t *testing.T) {
 		}},
 		{"days not known and booked", "2026-05-06 12:00", "2026-05-15", "", []string{
 			"Sat 2026-05-09 07:00 standing welfare withdrawal_unknown,book_ahead",
-			"Wed 2026-05-13 19:00 off-day danger withdrawal_unknown",
-			"Wed 2026-05-13 19:00 off-day welfare book_eve,book_feed,book_clear", "Thu 2026-05-14 07:00 off-day welfare book_eve,book_feed,book_clear",
+			"Wed 2026-05-13 19:00 off-day danger withdrawal_unknown,book_eve,book_feed,book_clear", "Thu 2026-05-14 07:00 off-day welfare book_eve,book_feed,book_clear",
 		}},
 		{"days not known, nothing booked: once in four weeks", "2026-05-06 12:00", "", "", []string{
 			"Sat 2026-05-09 07:00 standing routine withdrawal_unknown",

@@ -301,7 +301,7 @@ func (s slots) setting(v model.Setting) {
 		s["value"] = thing(*v.Thing)
 	case v.Number != nil:
 		s["value"] = round(*v.Number)
-	case (v.Key == model.SetHour || v.Key == model.SetEve) && len(v.List) == 1:
+	case (v.Key == model.SetHour || v.Key == model.SetEve || v.Key == model.SetShop) && len(v.List) == 1:
 		s["value"] = v.List[0]
 	case len(v.List) > 0:
 		s["value"] = v.List

@@ -33,6 +33,11 @@ func (v Voice) echoSetting(s model.Setting) string {
 			return "nudges on the chore day itself"
 		}
 		return "nudges the evening before chores, at " + v.clockTexts(s.List)
+	case model.SetShop:
+		if len(s.List) == 0 {
+			return "tell about shopping at the usual hour"
+		}
+		return "tell about shopping at " + v.clockTexts(s.List)
 	case model.SetQuiet:
 		return "quiet " + v.clockTexts(s.List)
 	case model.SetMute:

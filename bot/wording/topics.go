@@ -41,7 +41,7 @@ var Topics = []Topic{
 	{
 		Name: "mix", Title: "Mix, shed and ration", Words: []string{"ration", "ration_check", "batch", "shed"},
 		Kinds:  []model.Kind{"recipe", "mixed", "stock"},
-		US:     []string{"mix is 74 corn 23 soybean meal 3 mineral", "tag says 46% protein", "mixed 2 batches", "bought 500 lb corn $60"},
+		US:     []string{"mix is 74 corn 23 soybean meal 3 mineral", "tag says 46% protein", "bought 500 lb corn $60", "tell me about shopping at 5 pm"},
 		Metric: []string{"mix is 74 kg barley 23 kg soybean meal 3 kg mineral", "tag says 46% protein", "mixed 2 batches", "bought 250 kg barley 60"},
 	},
 	{

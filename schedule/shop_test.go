@@ -1,0 +1,36 @@
+package schedule
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"troughbell/model"
+)
+
+// What must be bought is told at an hour of its own; the other message of that day
+// keeps its hour.
+func TestShoppingHasItsOwnHour(t *testing.T) {
+	f := calm()
+	f.move = d("2026-05-14")
+	told := func(more ...model.Fact) []string {
+		l := newHerd(t, "America/Chicago").add("2026-05-04 09:00", model.Recipe{Ingredients: map[string]float64{"corn": 34, "soybean meal 48": 10}},
+			model.Stock{Ingredient: "soybean meal 48", FeedKg: model.Float(1), Counted: true})
+		l.add("2026-05-04 09:30", more...)
+		l.add("2026-05-07 12:00", model.Question{About: "refill", Code: "bag_size"})
+		var out []string
+		f := f
+		f.feedDays = 6
+		for _, s := range l.walk("2026-05-07 08:00", "2026-05-08 23:00", with(f)) {
+			for _, x := range s.Lines {
+				if x.Grade == Routine {
+					out = append(out, s.at.Format("Mon 15:04 ")+x.Code)
+				}
+			}
+		}
+		return out
+	}
+	require.Equal(t, []string{"Thu 19:00 check_question", "Fri 17:00 stock_eve"}, told())
+	require.Equal(t, []string{"Thu 19:00 check_question", "Fri 15:30 stock_eve"}, told(model.Setting{Key: model.SetShop, List: []string{"15:30"}}))
+	require.Equal(t, []string{"Thu 19:00 check_question", "Fri 19:00 stock_eve"}, told(model.Setting{Key: model.SetShop, List: []string{"23:30"}})) // in the quiet hours
+}
