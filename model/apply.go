@@ -69,6 +69,8 @@ func (h *Herd) apply(s Setting, r Record) {
 		h.setQuiet(s.List)
 	case SetMute:
 		h.Muted[s.Text] = true
+	case SetUnmute:
+		h.unmute(s.Text, r.At)
 	case SetLevel:
 		h.LevelMidweek = s.Text == LevelMidweek
 	case SetPlace:
@@ -90,6 +92,15 @@ func (h *Herd) apply(s Setting, r Record) {
 		h.setPen(s.Thing, r.At)
 	case SetWallow:
 		h.setWallow(s.Thing)
+	}
+}
+
+// unmute has the nudges of a topic, or of all, begin again.
+func (h *Herd) unmute(topic string, at time.Time) {
+	h.Unmuted[topic] = at
+	delete(h.Muted, topic)
+	if topic == All {
+		clear(h.Muted)
 	}
 }
 

@@ -13,6 +13,7 @@ const (
 	SetHour     = "hour"
 	SetQuiet    = "quiet"
 	SetMute     = "mute"
+	SetUnmute   = "unmute"
 	SetFeeder   = "feeder"
 	SetBarrel   = "barrel"
 	SetPen      = "pen"
@@ -35,8 +36,8 @@ const (
 )
 
 // Setting is one thing set up or changed. Which of the other fields holds the
-// value depends on the key: Text for herd, zone, units, currency, mute and
-// skipped (a set-up question passed over); Number for target_kg; List for
+// value depends on the key: Text for herd, zone, units, currency, mute,
+// unmute (a topic of nudges, or All) and skipped (a set-up question passed over); Number for target_kg; List for
 // chore_days ("sat"), hour ("07:00"), quiet ("21:00", "06:00") evening_before
 // ("19:00", empty to take it back) and shop_hour ("17:00", empty for the usual one); Thing for the rest.
 type Setting struct {

@@ -19,10 +19,11 @@ type Herd struct {
 	TargetStated bool
 	Chore        ChoreRhythm
 	Quiet        QuietHours
-	LevelMidweek bool               // the person wants to be told to level the feed between two rounds
-	Muted        map[string]bool    // topics of nudges the person stopped
-	Sizes        map[string]float64 // kg that one bag, sack, bucket, scoop or batch holds
-	Skipped      map[string]bool    // set-up questions passed over
+	LevelMidweek bool                 // the person wants to be told to level the feed between two rounds
+	Muted        map[string]bool      // topics of nudges the person stopped
+	Unmuted      map[string]time.Time // when topics of nudges, or All, were last wanted again
+	Sizes        map[string]float64   // kg that one bag, sack, bucket, scoop or batch holds
+	Skipped      map[string]bool      // set-up questions passed over
 
 	Groups  []*Group
 	Animals []*Animal
@@ -193,6 +194,7 @@ func newHerd() *Herd {
 		Chore:     ChoreRhythm{Days: []time.Weekday{time.Saturday}, Minute: defaultChoreHour, ShopMinute: UsualShopMinute},
 		Quiet:     QuietHours{From: 21 * 60, To: 6 * 60},
 		Muted:     map[string]bool{},
+		Unmuted:   map[string]time.Time{},
 		Sizes:     map[string]float64{},
 		Skipped:   map[string]bool{},
 		Weathers:  map[Day]Weather{},

@@ -58,9 +58,9 @@ func (v *view) stopped(n *need) bool {
 	if v.h.Muted[n.About] || v.h.Muted[n.Topic] {
 		return true
 	}
-	season := v.seasonStart()
+	from := later(v.seasonStart(), later(v.h.Unmuted[n.About], v.h.Unmuted[model.All]))
 	for _, s := range v.h.Snoozes {
-		if s.F.Stop && !s.At.Before(season) && v.speaksOf(s.F.About, s.F.Topics, s.At, n) {
+		if s.F.Stop && !s.At.Before(from) && v.speaksOf(s.F.About, s.F.Topics, s.At, n) {
 			return true
 		}
 	}

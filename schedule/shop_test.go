@@ -34,3 +34,25 @@ func TestShoppingHasItsOwnHour(t *testing.T) {
 	require.Equal(t, []string{"Thu 19:00 check_question", "Fri 15:30 stock_eve"}, told(model.Setting{Key: model.SetShop, List: []string{"15:30"}}))
 	require.Equal(t, []string{"Thu 19:00 check_question", "Fri 19:00 stock_eve"}, told(model.Setting{Key: model.SetShop, List: []string{"23:30"}})) // in the quiet hours
 }
+
+// A topic that was stopped comes again once it is wanted again.
+func TestAStoppedTopicComesAgain(t *testing.T) {
+	f := calm()
+	f.move = d("2026-05-10")
+	said := func(l *log) []string {
+		var out []string
+		for _, s := range l.walk("2026-05-04 08:00", "2026-05-17 12:00", with(f)) {
+			for _, x := range s.Lines {
+				out = append(out, s.at.Format("01-02 ")+x.Code)
+			}
+		}
+		return out
+	}
+	stop := model.Snooze{Topics: []string{aboutMove}, Stop: true}
+	for _, topic := range []string{aboutMove, model.All} {
+		again := model.Setting{Key: model.SetUnmute, Text: topic}
+		require.Equal(t, []string{"05-09 move_due", "05-16 move_due"}, said(newHerd(t, "America/Chicago").add("2026-05-09 12:00", stop).add("2026-05-09 13:00", again)))
+		require.Equal(t, []string{"05-16 move_due"}, said(newHerd(t, "America/Chicago").add("2026-05-04 12:00", model.Setting{Key: model.SetMute, Text: aboutMove}).add("2026-05-11 13:00", again)))
+	}
+	require.Equal(t, []string{"05-09 move_due"}, said(newHerd(t, "America/Chicago").add("2026-05-09 12:00", stop).add("2026-05-09 13:00", model.Setting{Key: model.SetUnmute, Text: aboutWallow})))
+}

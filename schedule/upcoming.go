@@ -18,10 +18,7 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 	if v.asleep() {
 		return nil
 	}
-	at := v
-	if v.visit.IsZero() || !now.Before(v.evening(v.day)) {
-		at = viewOn(h, f, h.Tolds, model.DayOf(v.nextVisit(now)), v.loc)
-	}
+	at := v.listed(now)
 	horizon := (v.day + model.Day(days) + 1).At(0, v.loc)
 	var dated []datedLine
 	quiet := v.resting() || v.unheard()
@@ -31,20 +28,20 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 		}
 		if r.visit != nil && at.visit.Before(horizon) && !quiet {
 			for _, n := range r.visit(at) {
-				dated = append(dated, datedLine{n, n.when(at.visit)})
+				dated = append(dated, datedLine{n, n.when(at.visit), later(now, at.visit)})
 			}
 		}
 		if r.between != nil {
 			for _, n := range r.between(v) {
 				open := !n.Latest.Before(now) && !v.told(n.token) || n.Grade == Danger && !n.Earliest.After(now)
 				if open && n.About != aboutCheck && n.Topic != stockEve {
-					dated = append(dated, datedLine{n, n.when(n.Earliest)})
+					dated = append(dated, datedLine{n, n.when(n.Earliest), now})
 				}
 			}
 		}
 	}
 	dated = slices.DeleteFunc(dated, func(d datedLine) bool {
-		return !d.when.Before(horizon) || v.stopped(&d.n) || v.done(&d.n, now)
+		return !d.when.Before(horizon) || v.stopped(&d.n) || v.done(&d.n, d.asOf)
 	})
 	sort.SliceStable(dated, func(i, j int) bool {
 		if !dated[i].when.Equal(dated[j].when) {
@@ -67,9 +64,19 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 	return out
 }
 
+// listed is the view of the visit whose lines are listed: today's until its evening,
+// else the next.
+func (v *view) listed(now time.Time) *view {
+	if v.visit.IsZero() || !now.Before(v.evening(v.day)) {
+		return viewOn(v.h, v.f, v.tolds, model.DayOf(v.nextVisit(now)), v.loc)
+	}
+	return v
+}
+
 type datedLine struct {
 	n    need
 	when time.Time
+	asOf time.Time // when it is judged whether a Done silences it
 }
 
 // when is the moment that a line speaks of, for putting lines in order: its

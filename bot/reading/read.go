@@ -22,6 +22,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.eveningBefore(); ok {
 		return got
 	}
+	if got, ok := r.nudgesAgain(); ok {
+		return got
+	}
 	if got, ok := r.shopHour(); ok {
 		return got
 	}

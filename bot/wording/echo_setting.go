@@ -42,6 +42,11 @@ func (v Voice) echoSetting(s model.Setting) string {
 		return "quiet " + v.clockTexts(s.List)
 	case model.SetMute:
 		return "no more nudges: " + About(s.Text)
+	case model.SetUnmute:
+		if s.Text == model.All {
+			return "all nudges again"
+		}
+		return "nudges again: " + About(s.Text)
 	case model.SetSkipped:
 		return "skipped: " + s.Text
 	case model.SetLevel:

@@ -28,8 +28,8 @@ var talkSentences = catalogue{
 	"snoozed":         "Put off: {n}, until {t0}.",
 	"snoozed_all":     "Put off until {t0}.",
 	"kept_on":         "I go on telling: {n}.",
-	"stopped":         "No more of that this season: {n}. Ask \"what's due?\" any time.",
-	"stopped_all":     "No more of that this season. Ask \"what's due?\" any time.",
+	"stopped":         "No more of that this season: {n}. To have it again: resume {n0}.",
+	"stopped_all":     "No more of that this season. To have it again: resume all.",
 	"stopped_welfare": "Routine lines on {n} stop. Dangers to the pigs I still tell.",
 
 	"undone":          "Undone: {n0}.",

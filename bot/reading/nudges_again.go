@@ -1,0 +1,43 @@
+package reading
+
+import (
+	"regexp"
+	"strconv"
+	"strings"
+
+	"troughbell/model"
+)
+
+var (
+	againWords = regexp.MustCompile(`^(?:please |ok |can you |could you )*(?:(?:start|restart|resume|unmute|turn on|switch on|bring back|put back|i want|i'd like|give me|send)(?: me| us)?(?: about)?|(?:nudge|tell|warn|bother|ping|text)(?: me| us)? (?:about|of)|nudges again:) ?(?:the |my |our |those |all )*(.*?) ?(?:nudges?|reminders?|messages?|pings?|nudging|reminding)?(?: me| us)?(?: about (.+?))?( again| back| back on| on again| on| once more)?(?: please)?$`)
+	againAll   = setOfWords(split(`unmute all, unmute everything, unmute, all nudges again, start nudges again, start nudging again, start nudging me again, nudges on, nudges back on, resume nudges, resume,
+		start again with the nudges, start all nudges again, turn nudges on, turn nudges back on, resume all, resume all nudges, resume everything, nudge me again, start reminding me again, bring back the nudges`))
+	// inAWhile is a word on when to be told again, as an answer to a nudge: "in an hour".
+	inAWhile = regexp.MustCompile(`^(?:(?:remind|tell|ask|nudge|ping|text) (?:me|us) (?:again )?)?in (?:about )?(an?|one|two|three|a couple of|[0-9]{1,2}) ?(hours?|hrs?|h)(?: again| please)?$`)
+)
+
+// nudgesAgain reads a text that is nothing but the wish to hear again of a topic that
+// was stopped, or of all.
+func (r *reader) nudgesAgain() (Reading, bool) {
+	text := strings.TrimRight(plain(r.text), "! ")
+	if againAll[text] {
+		return r.just(Fact{model.Setting{Key: model.SetUnmute, Text: model.All}}), true
+	}
+	if m := inAWhile.FindStringSubmatch(text); m != nil {
+		hours := map[string]int{"a": 1, "an": 1, "one": 1, "two": 2, "a couple of": 2, "three": 3}[m[1]]
+		if n, err := strconv.Atoi(m[1]); err == nil {
+			hours = n
+		}
+		return r.just(Snooze{Hours: hours}), hours > 0
+	}
+	m := againWords.FindStringSubmatch(text)
+	if m == nil {
+		return Reading{}, false
+	}
+	about := aboutOf(strings.TrimSpace(m[1] + m[2]))
+	said := strings.HasPrefix(text, "unmute") || strings.HasPrefix(text, "resume") || strings.HasPrefix(text, "nudges again")
+	if about == "" || about == "own" || !said && m[3] == "" {
+		return Reading{}, false
+	}
+	return r.just(Fact{model.Setting{Key: model.SetUnmute, Text: about}}), true
+}
