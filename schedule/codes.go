@@ -186,7 +186,7 @@ const (
 	// About "check". No word for a while. On: the day of the latest record. Q: days
 	// since.
 	CodeCheckSilence = "check_silence"
-	// The last such word: nothing more but drug and butcher days, and reminders,
+	// The last such word: nothing more but the round, drug and butcher days, and reminders,
 	// until the person writes. As CodeCheckSilence.
 	CodeCheckSilenceLast = "check_silence_last"
 	// The level of feed is not known: say how full. Names: the feeders (may be

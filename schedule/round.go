@@ -22,7 +22,7 @@ func (r round) key() string { return standingToken(r.day) }
 // told. It is the day's own; or, for who wants to be told on the evening before, that
 // of the next day, unless the day has a standing message already.
 func (v *view) round() (round, bool) {
-	if v.resting() || v.unheard() {
+	if v.unheard() {
 		return round{}, false
 	}
 	if r, ok := v.roundOfDay(); ok {
@@ -62,8 +62,8 @@ func (v *view) stoodToday() bool {
 	})
 }
 
-// resting reports whether the person was told, before the day, that nothing more
-// comes until they write, and has not written since.
+// resting reports whether the person was told, before the day, that between
+// rounds hardly anything comes until they write, and has not written since.
 func (v *view) resting() bool {
 	said := model.DayOf(lastWord(v.h).In(v.loc))
 	at, ok := v.toldAt(token("check:silence", said, int(restDays)))

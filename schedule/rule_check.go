@@ -9,7 +9,7 @@ import (
 )
 
 // silenceDays are the days without a word after which one line asks whether all
-// is well; restDays is the last, after which only what is always told is.
+// is well; restDays is the last, after which between rounds only what is always told is.
 var silenceDays = []model.Day{9, restDays}
 
 const restDays = model.Day(28)
@@ -133,7 +133,7 @@ func checkBetween(v *view) []need {
 			Q: []model.Quantity{{Value: float64(days), Unit: model.Days}},
 		}})
 	}
-	return append(append(out, v.notFilled()...), v.notGone()...)
+	return append(out, v.notFilled()...)
 }
 
 // openQuestion is the latest question without an answer.

@@ -11,8 +11,8 @@ import (
 // pigs went.
 const goneWait = 7
 
-// notGone asks once, on the evening of a booked day, whether the pigs went.
-func (v *view) notGone() []need {
+// goneBetween asks once, on the evening of a booked day, whether the pigs went.
+func goneBetween(v *view) []need {
 	var out []need
 	for _, b := range v.h.Bookings {
 		d := b.F.Day

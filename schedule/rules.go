@@ -29,6 +29,7 @@ var rules = []rule{
 	{between: stockBetween, visit: stockVisit},
 	{visit: capacityVisit},
 	{between: checkBetween, visit: checkVisit},
+	{between: goneBetween, always: true},
 	{between: oddBetween},
 	{between: ownBetween, idle: true, always: true},
 	{between: seasonBetween, idle: true, always: true},

@@ -43,7 +43,9 @@ func TestAStoppedTopicComesAgain(t *testing.T) {
 		var out []string
 		for _, s := range l.walk("2026-05-04 08:00", "2026-05-17 12:00", with(f)) {
 			for _, x := range s.Lines {
-				out = append(out, s.at.Format("01-02 ")+x.Code)
+				if x.About == aboutMove {
+					out = append(out, s.at.Format("01-02 ")+x.Code)
+				}
 			}
 		}
 		return out

@@ -21,17 +21,17 @@ func upcoming(h *model.Herd, f figures, now time.Time, days int) []Line {
 	at := v.listed(now)
 	horizon := (v.day + model.Day(days) + 1).At(0, v.loc)
 	var dated []datedLine
-	quiet := v.resting() || v.unheard()
+	unheard := v.unheard()
 	for _, r := range rules {
-		if len(v.pigs) == 0 && !r.idle || quiet && !r.always {
+		if len(v.pigs) == 0 && !r.idle || unheard && !r.always {
 			continue
 		}
-		if r.visit != nil && at.visit.Before(horizon) && !quiet {
+		if r.visit != nil && at.visit.Before(horizon) && !unheard {
 			for _, n := range r.visit(at) {
 				dated = append(dated, datedLine{n, n.when(at.visit), later(now, at.visit)})
 			}
 		}
-		if r.between != nil {
+		if r.between != nil && (r.always || !v.resting()) {
 			for _, n := range r.between(v) {
 				open := !n.Latest.Before(now) && !v.told(n.token) || n.Grade == Danger && !n.Earliest.After(now)
 				if open && n.About != aboutCheck && n.Topic != stockEve {

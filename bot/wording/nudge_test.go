@@ -96,7 +96,7 @@ var lines = []struct {
 	{schedule.Line{Code: schedule.CodeBookEveHeaviest, On: day("2026-07-12"), At: at("2026-07-12", 6), Names: []string{"Dot", "Tank"}, Q: []model.Quantity{wording.N(2)}}, "Butcher Sun 12 Jul, 6 am: 2 pigs, by weight Dot and Tank. Load in the cool."},
 	{schedule.Line{Code: schedule.CodeBookFeed, On: day("2026-07-12"), At: at("2026-07-11", 12)}, "Feed off 12 to 18 hours before slaughter, so not before today 12 pm; the butcher's word counts. Water always."},
 	{schedule.Line{Code: schedule.CodeRefillSeenEmpty, Grade: schedule.Danger, Names: []string{"the feeder"}, At: at("2026-07-11", 8), Q: []model.Quantity{wording.Kg(50), wording.N(0)}}, "⚠ Feed: the feeder seen empty today 8 am, no fill since. Pour 110 lb and text it, or text what you found."},
-	{schedule.Line{Code: schedule.CodeCheckSilenceLast, On: day("2026-06-13"), Q: []model.Quantity{{Value: 28, Unit: model.Days}}}, "No word since Sat 13 Jun, 28 days: I rest till you text. Only drug days, the butcher and your reminders still come."},
+	{schedule.Line{Code: schedule.CodeCheckSilenceLast, On: day("2026-06-13"), Q: []model.Quantity{{Value: 28, Unit: model.Days}}}, "No word since Sat 13 Jun, 28 days: only rounds, drug and butcher days, your reminders till you text."},
 	{schedule.Line{Code: schedule.CodeColdFreeze, On: day("2026-07-11"), Q: []model.Quantity{{Value: -8, Unit: model.Celsius}}}, "Hard freeze tonight: 18 °F. Drain hoses, check nipples in the morning; no water is no feed."},
 	{schedule.Line{Code: schedule.CodeBookFeedHours, On: day("2026-07-12")}, "Feed off 12 to 18 hours before slaughter, as the butcher says. Water always."},
 	{schedule.Line{Code: schedule.CodeBookClear, On: day("2026-07-12"), Names: []string{"all"}}, "Clear by what you told: all pigs."},

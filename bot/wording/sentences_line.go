@@ -93,7 +93,7 @@ var lineSentences = catalogue{
 	"season_over": "Season over {on}: {q0|pig|pigs}, {q1} to butcher or sold. All nudges stop. One thing for next year? Text: note ...",
 
 	"check_silence":        "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
-	"check_silence_last":   "No word since {on}, {q0}: I rest till you text. Only drug days, the butcher and your reminders still come.",
+	"check_silence_last":   "No word since {on}, {q0}: only rounds, drug and butcher days, your reminders till you text.",
 	"check_feed_level":     "How full is the feed[ in {n}]?",
 	"check_water_level":    "How full is the water[ in {n}]?",
 	"check_question_again": "You texted \"{n0}\" {t0}, never settled. {n1}",
