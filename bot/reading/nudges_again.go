@@ -2,6 +2,7 @@ package reading
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -9,7 +10,7 @@ import (
 )
 
 var (
-	againWords = regexp.MustCompile(`^(?:please |ok |can you |could you )*(?:(?:start|restart|resume|unmute|turn on|switch on|bring back|put back|i want|i'd like|give me|send)(?: me| us)?(?: about)?|(?:nudge|tell|warn|bother|ping|text)(?: me| us)? (?:about|of)|nudges again:) ?(?:the |my |our |those |all )*(.*?) ?(?:nudges?|reminders?|messages?|pings?|nudging|reminding)?(?: me| us)?(?: about (.+?))?( again| back| back on| on again| on| once more)?(?: please)?$`)
+	againWords = regexp.MustCompile(`^(?:please |ok |can you |could you )*(?:(?:start|restart|resume|unmute|turn on|switch on|bring back|put back|i want|i'd like|give me|send)(?: me| us)?(?: about)?|(?:nudge|tell|warn|bother|ping|text)(?: me| us)? (?:about|of)|nudges again:) ?(?:the |my |our |those |all )*(.*?) ?(nudges?|reminders?|messages?|pings?|nudging|reminding)?(?: me| us)?(?: about (.+?))?( again| back| back on| on again| on| once more)?(?: please)?$`)
 	againAll   = setOfWords(split(`unmute all, unmute everything, unmute, all nudges again, start nudges again, start nudging again, start nudging me again, nudges on, nudges back on, resume nudges, resume,
 		start again with the nudges, start all nudges again, turn nudges on, turn nudges back on, resume all, resume all nudges, resume everything, nudge me again, start reminding me again, bring back the nudges`))
 	// inAWhile is a word on when to be told again, as an answer to a nudge: "in an hour".
@@ -34,10 +35,18 @@ func (r *reader) nudgesAgain() (Reading, bool) {
 	if m == nil {
 		return Reading{}, false
 	}
-	about := aboutOf(strings.TrimSpace(m[1] + m[2]))
-	said := strings.HasPrefix(text, "unmute") || strings.HasPrefix(text, "resume") || strings.HasPrefix(text, "nudges again")
-	if about == "" || about == "own" || !said && m[3] == "" {
+	about := aboutOf(strings.TrimSpace(m[1] + m[3]))
+	said := strings.HasPrefix(text, "unmute") || strings.HasPrefix(text, "nudges again") || m[2] != "" && m[4] != "" || r.wasStopped(about) && (m[4] != "" || strings.HasPrefix(text, "resume") || strings.HasPrefix(text, "restart"))
+	if about == "" || about == "own" || !said {
 		return Reading{}, false
 	}
 	return r.just(Fact{model.Setting{Key: model.SetUnmute, Text: about}}), true
+}
+
+// wasStopped says that the nudges of a topic were stopped: then "resume weighing"
+// speaks of them, and not of a job to do.
+func (r *reader) wasStopped(about string) bool {
+	return r.c.Herd.Muted[about] || slices.ContainsFunc(r.c.Herd.Snoozes, func(s model.Dated[model.Snooze]) bool {
+		return s.F.Stop && (slices.Contains(s.F.About, about) || slices.Contains(s.F.Topics, about))
+	})
 }

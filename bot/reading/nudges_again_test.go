@@ -12,8 +12,12 @@ import (
 
 func TestNudgesAreWantedAgain(t *testing.T) {
 	now := time.Date(2026, 7, 11, 8, 0, 0, 0, time.UTC)
+	herd := model.Fold([]model.Record{
+		{ID: "r1", On: model.DayOf(now), At: now, Fact: model.Setting{Key: model.SetMute, Text: "weigh"}},
+		{ID: "r2", On: model.DayOf(now), At: now, Fact: model.Snooze{About: []string{"worm"}, Stop: true}},
+	})
 	read := func(text string) reading.Entry {
-		got := reading.Read(reading.Context{Now: now, Herd: model.Fold(nil)}, text)
+		got := reading.Read(reading.Context{Now: now, Herd: herd}, text)
 		require.Len(t, got.Entries, 1, text)
 		return got.Entries[0]
 	}
