@@ -22,11 +22,10 @@ func (r *reader) questionTail(from, to int) int {
 	if it := &r.items[from]; it.isAny(setOf(sAsk, sAskSure, sWhatIf, sIf, sRemind, sNote, sTopic)) && !r.namesAt(from) {
 		return 0
 	}
+	told := false
 	for n := from + 1; n < to; n++ {
-		if r.items[n].gap < gapAnd || r.items[n].is(sRemind) {
-			continue
-		}
-		if !r.tells(from, n) {
+		told = told || r.tells(n-1, n)
+		if !told || r.items[n].gap < gapAnd || r.items[n].is(sRemind) {
 			continue
 		}
 		if r.asksFrom(n, to) {
@@ -68,7 +67,7 @@ func (r *reader) asksFrom(n, to int) bool {
 		return true
 	case it.is(sTopic) && (it.s == "feed to" || it.s == "days to" || it.s == "feed until" || it.s == "days until" || it.s == "feed till" || it.s == "days till"):
 		return n+1 < to && (r.items[n+1].number() || r.items[n+1].kind == itDay)
-	case !it.quest:
+	case !it.quest || to-n > shortQuestion:
 		return false
 	}
 	topic := false
@@ -81,7 +80,7 @@ func (r *reader) asksFrom(n, to int) bool {
 			return false
 		}
 	}
-	return to-n <= shortQuestion
+	return true
 }
 
 // shortQuestion is how many words a question has at most that a mark alone makes
