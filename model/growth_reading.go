@@ -71,16 +71,7 @@ func (f *growthFit) collect(h *Herd) {
 		if h.verdict(w.ID) == LeftOut {
 			continue // the person has said that it was read wrong
 		}
-		kg, by := w.F.WeightKg, w.F.By
-		within := true
-		if w.F.GirthCm > 0 {
-			var e Estimate
-			e, within = ReadTape(w.F.GirthCm, w.F.LengthCm)
-			kg, by = e.Mean, ByTape
-		}
-		if by == "" {
-			by = ByScale
-		}
+		kg, by, within := w.F.stands()
 		r := f.reading(w.On, kg, by)
 		if !within {
 			r.err = readingErrors[byTapeBeyond]

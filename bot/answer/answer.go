@@ -5,6 +5,7 @@ package answer
 import (
 	"time"
 
+	"troughbell/bot/picture"
 	"troughbell/bot/reading"
 	"troughbell/bot/wording"
 	"troughbell/model"
@@ -21,6 +22,8 @@ type Answer struct {
 	Reasons []model.Reason
 	// Buttons offers what may be asked or told next.
 	Buttons [][]string
+	// Picture is the figures to draw, where a picture was asked for; else nil.
+	Picture picture.Drawing
 }
 
 // asked is a question with all that it is answered from.
@@ -81,6 +84,9 @@ func To(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
 		return Answer{Text: a.v.Help("")}
 	}
 	out := answer(a)
+	if q.Picture {
+		out = a.draw(out)
+	}
 	if out.Data != nil {
 		out.Text = a.assumed() + out.Text
 	}

@@ -74,6 +74,11 @@ type Ask struct {
 	FlowLMin *float64 // of a drinker, litres a minute
 	Price    *float64 // that a pig sells for, in the herd's money
 
+	// Picture says that the answer is wanted as a picture; Dark and Light in which
+	// colours, where the text says so.
+	Picture     bool `json:",omitempty"`
+	Dark, Light bool `json:",omitempty"`
+
 	// At is when it was asked, of one that is kept for a "why?".
 	At time.Time `json:",omitzero"`
 }

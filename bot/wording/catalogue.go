@@ -18,6 +18,7 @@ const (
 	partSetup    = "setup"
 	partAnswer   = "answer"
 	partTalk     = "talk"
+	partPicture  = "picture"
 )
 
 // english has all sentences in English.
@@ -32,6 +33,7 @@ var english = map[string]catalogue{
 	partSetup:    setupSentences,
 	partAnswer:   answerSentences,
 	partTalk:     talkSentences,
+	partPicture:  pictureSentences,
 }
 
 // metricEnding ends the code of a sentence whose example has metric units.
@@ -42,6 +44,12 @@ func (v Voice) Say(code string, a Args) string { return v.say(partAnswer, code, 
 
 // Phrase gives an answer's phrase by its code, to stand inside of a sentence.
 func (v Voice) Phrase(code string, a Args) string { return v.phrase(partAnswer, code, a) }
+
+// Caption gives a line of a picture by its code.
+func (v Voice) Caption(code string, a Args) string { return v.say(partPicture, code, a) }
+
+// Label gives words of a picture by their code, to stand beside what they name.
+func (v Voice) Label(code string, a Args) string { return v.phrase(partPicture, code, a) }
 
 // say gives a sentence by its part and code. A code without a sentence, which
 // the tests of the catalogues rule out for all that the program itself gives

@@ -27,11 +27,12 @@ var layers = []struct {
 	{"bot/reading", []string{"model", "bot/reading"}, map[string]string{"os": "reading is pure", "database/sql": "reading is pure"}},
 	{"bot/slots", []string{"model", "bot/reading"}, nil},
 	{"bot/wording", []string{"model", "schedule", "bot/reading", "bot/wording"}, map[string]string{"os": "wording is pure"}},
-	{"bot/answer", []string{"model", "schedule", "bot/reading", "bot/wording", "bot/answer"}, nil},
+	{"bot/picture", []string{"model", "bot/wording"}, map[string]string{"os": "a picture is figures and words", "net": "a picture is figures and words"}},
+	{"bot/answer", []string{"model", "schedule", "bot/reading", "bot/wording", "bot/picture", "bot/answer"}, nil},
 	{"bot/telegram", []string{"store", "bot", "model", "schedule"}, nil},
-	{"bot/terminal", []string{"store", "bot", "model"}, nil},
+	{"bot/terminal", []string{"store", "bot", "bot/picture", "model"}, nil},
 	{"bot/replay", []string{"store", "bot", "model"}, nil},
-	{"bot", []string{"model", "store", "schedule", "bot/reading", "bot/slots", "bot/wording", "bot/answer"}, nil},
+	{"bot", []string{"model", "store", "schedule", "bot/reading", "bot/slots", "bot/wording", "bot/picture", "bot/answer"}, nil},
 	{"cmd", []string{"bot", "schedule", "store", "model"}, nil},
 }
 
