@@ -35,12 +35,13 @@ func growthPicture(a asked) (picture.Drawing, error) {
 		g.From = min(g.From, p.Group.Arrived)
 	}
 	var err error
-	if g.To, g.Booked, err = a.lastDay(g.TargetKg); err != nil {
+	goes := a.goes()
+	if g.To, g.Booked, err = a.lastDay(pigs, goes, g.TargetKg); err != nil {
 		return nil, err
 	}
-	days := a.curve(g.From, g.To)
+	days := a.curve(g.From, g.To, g.Booked)
 	seen := a.h.WeightsSeen()
-	if g.Pigs, err = a.pigCourses(pigs, days, seen); err != nil {
+	if g.Pigs, err = a.pigCourses(pigs, goes, days, seen); err != nil {
 		return nil, err
 	}
 	if len(g.Pigs) > 1 {
@@ -49,38 +50,78 @@ func growthPicture(a asked) (picture.Drawing, error) {
 	return g, err
 }
 
-// lastDay is the butcher's day, else the one by which the target is reached in 90
-// of 100 cases; within bounds.
-func (a asked) lastDay(targetKg float64) (to, booked model.Day, err error) {
-	if b, ok := a.h.NextBooking(a.today + 1); ok {
-		return min(b.Day, a.today+mostAhead), b.Day, nil
+// goes gives for each pig that is booked the day on which it goes.
+func (a asked) goes() map[*model.Animal]model.Day {
+	out := map[*model.Animal]model.Day{}
+	for _, b := range a.h.Bookings {
+		if b.F.Day <= a.today {
+			continue
+		}
+		for _, p := range a.h.BookedPigs(b.F, a.today) {
+			if day, there := out[p]; !there || b.F.Day < day {
+				out[p] = b.F.Day
+			}
+		}
 	}
-	t, err := a.h.Target(targetKg, a.today)
-	if err != nil {
-		return 0, 0, err
-	}
-	return min(max(t.Herd.Days.High, a.today+leastAhead), a.today+mostAhead), 0, nil
+	return out
 }
 
-// curve picks days between the two, both and today among them.
-func (a asked) curve(from, to model.Day) []model.Day {
-	step := max(1, (to-from)/curveDays)
-	var out []model.Day
-	for d := from; d < to; d += step {
-		if d > a.today && d-step < a.today {
-			out = append(out, a.today)
+// lastDay is the last day on which one of the pigs goes: the butcher's where it is
+// booked, else the one by which the target is reached in 90 of 100 cases; within
+// bounds. booked has the butcher's days.
+func (a asked) lastDay(pigs []*model.Animal, goes map[*model.Animal]model.Day, targetKg float64) (to model.Day, booked []model.Day, err error) {
+	open := false
+	for _, p := range pigs {
+		day, there := goes[p]
+		if !there {
+			open = true
+			continue
 		}
+		to = max(to, day)
+		if !slices.Contains(booked, day) {
+			booked = append(booked, day)
+		}
+	}
+	slices.Sort(booked)
+	if open {
+		t, err := a.h.Target(targetKg, a.today)
+		if err != nil {
+			return 0, nil, err
+		}
+		to = max(to, t.Herd.Days.High, a.today+leastAhead)
+	}
+	return min(to, a.today+mostAhead), booked, nil
+}
+
+// until ends a course on a day.
+func until(g picture.PigGrowth, last model.Day) picture.PigGrowth {
+	n := len(g.On)
+	for n > 1 && g.On[n-1] > last {
+		n--
+	}
+	g.On, g.Kg = g.On[:n], g.Kg[:n]
+	return g
+}
+
+// curve picks days between the two; both, today and the days also given are among
+// them.
+func (a asked) curve(from, to model.Day, also []model.Day) []model.Day {
+	out := []model.Day{to, a.today}
+	for d := from; d < to; d += max(1, (to-from)/curveDays) {
 		out = append(out, d)
 	}
-	if out[len(out)-1] < a.today {
-		out = append(out, a.today)
+	for _, d := range also {
+		if d <= to {
+			out = append(out, d)
+		}
 	}
-	return append(out, to)
+	slices.Sort(out)
+	return slices.Compact(out)
 }
 
 // pigCourses gives a course for each pig with a name, and one for those of a
 // group that have none.
-func (a asked) pigCourses(pigs []*model.Animal, days []model.Day, seen []model.WeightSeen) ([]picture.PigGrowth, error) {
+func (a asked) pigCourses(pigs []*model.Animal, goes map[*model.Animal]model.Day, days []model.Day, seen []model.WeightSeen) ([]picture.PigGrowth, error) {
 	all, err := a.h.WeightCourse(days)
 	if err != nil {
 		return nil, err
@@ -101,6 +142,9 @@ func (a asked) pigCourses(pigs []*model.Animal, days []model.Day, seen []model.W
 		case p.Name != "" && !known: // nothing is known of its weight
 		case p.Name != "":
 			g := picture.PigGrowth{Name: p.Name, On: c.On, Kg: c.Kg}
+			if day, booked := goes[p]; booked {
+				g = until(g, day)
+			}
 			g.Seen = weighed(seen, []*model.Animal{p}, false)
 			out = append(out, a.withNow(g, []*model.Animal{p}))
 		case len(nameless[p.Group]) > 0:

@@ -34,7 +34,7 @@ var eventKinds = []struct {
 }
 
 const (
-	weekRoom = 84.0
+	weekRoom = 60.0
 	signSize = 38.0
 	weekName = 124.0
 )

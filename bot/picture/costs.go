@@ -1,6 +1,8 @@
 package picture
 
 import (
+	"math"
+
 	"troughbell/bot/wording"
 	"troughbell/model"
 )
@@ -92,8 +94,7 @@ func (c Costs) layout(s *sheet) {
 	for k, p := range parts {
 		sum := p.Spent + p.Ahead
 		amount := c.money(s.v, sum)
-		share := s.v.Quantity(model.Quantity{Value: 100 * sum / max(total, 1e-9), Unit: model.Percent}, "")
-		right := amount + ", " + share
+		right := s.v.Label("cost_share", wording.Args{Names: []string{amount}, Q: []model.Quantity{{Value: math.Round(100 * sum / max(total, 1e-9)), Unit: model.Percent}}})
 		w := s.width(right, labelText+2, false)
 		name := s.cut(c.name(s.v, p, rest > 0 && k == len(parts)-1), labelText+2, true, Width-2*edge-w-30)
 		s.text(edge, y+30, labelText+2, text, true, rightOf, name)

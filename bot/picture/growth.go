@@ -16,17 +16,16 @@ type Growth struct {
 	TargetKg float64
 	Today    model.Day
 	From, To model.Day
-	Booked   model.Day // the butcher's day; 0: none is booked
+	Booked   []model.Day // the days of the butcher
 }
 
 // PigGrowth is a pig, or pigs without names together.
 type PigGrowth struct {
-	Name   string // model.All: the pigs that have no names
-	On     []model.Day
-	Kg     []model.Interval
-	Seen   []Weighed
-	NowKg  model.Interval // zero where it has gone
-	Leaves bool           // it has gone: the course ends on that day
+	Name  string // model.All: the pigs that have no names
+	On    []model.Day
+	Kg    []model.Interval
+	Seen  []Weighed
+	NowKg model.Interval // zero where it has gone
 }
 
 // Weighed is a weighing.
@@ -67,11 +66,11 @@ func (g Growth) scale(s *sheet, marks int) (low, high, step float64) {
 	if math.IsInf(low, 1) {
 		low = 0
 	}
-	low, high, step = rounded(low, high, marks)
 	if low < high/3 { // from nothing on, where that costs little room
 		low = 0
 	}
-	return low, high, step
+	step = steps(low, high, marks)
+	return math.Floor(low/step) * step, high + step/4, step
 }
 
 func (s *sheet) kg(kg float64) float64 {
@@ -86,33 +85,38 @@ func (g Growth) title(s *sheet) (title, note string) {
 	if len(g.Pigs) == 1 && g.Pigs[0].Name != model.All {
 		code, args.Names = "growth_one", append([]string{g.Pigs[0].Name}, unit)
 	}
-	note = "growth_until"
-	if g.Booked != 0 {
-		note, args.Days = "growth_booked", []model.Day{g.Booked}
+	title, note = s.v.Caption(code, args), "growth_until"
+	for i, d := range g.Booked {
+		if i == 0 {
+			note, args.Names = "growth_booked", nil
+		}
+		args.Names = append(args.Names, s.v.Day(d))
 	}
-	return s.v.Caption(code, args), s.v.Caption(note, args)
+	if n := len(g.Booked); n > 0 && g.To > g.Booked[n-1] {
+		note = "growth_booked_some"
+	}
+	return title, s.v.Caption(note, args)
 }
 
 // one draws a single pig.
 func (g Growth) one(s *sheet) {
 	title, note := g.title(s)
 	y := s.head(title, note)
-	low, high, step := g.scale(s, 6)
+	low, high, step := g.scale(s, 7)
 	f := frame{left: 130, top: y + 34, right: Width - 120, bottom: y + 34 + 720, from: float64(g.From), to: float64(g.To), low: low, high: high}
 	s.values(f, step, true)
 	s.days(f, s.months(f))
-	g.target(s, f, true)
-	g.pig(s, f, g.Pigs[0], s.pal.series[0], 5)
+	g.pig(s, f, g.Pigs[0], s.pal.series[0], 5, func() { g.target(s, f, true) })
 	s.now(f, float64(g.Today), true)
-	g.end(s, f, g.Pigs[0], s.pal.series[0])
-	s.high = g.legend(s, f.bottom+66, true) + edge
+	g.end(s, f, g.Pigs[0], s.pal.series[0], true)
+	s.high = g.legend(s, f.bottom+104) + edge
 }
 
 // apart draws each pig in a part of its own, two a row, on one scale.
 func (g Growth) apart(s *sheet) {
 	title, note := g.title(s)
 	y := s.head(title, note)
-	low, high, step := g.scale(s, 3)
+	low, high, step := g.scale(s, 4)
 	const scaleRoom, gap, tall, name = 92.0, 34.0, 250.0, 46.0
 	wide := (Width - edge - scaleRoom - gap - edge/2) / 2
 	for i, p := range g.Pigs {
@@ -127,10 +131,12 @@ func (g Growth) apart(s *sheet) {
 		if last {
 			s.days(f, s.months(f))
 		}
-		g.target(s, f, i == 0)
-		g.pig(s, f, p, s.pal.series[0], 4)
+		g.pig(s, f, p, s.pal.series[0], 4, func() { g.target(s, f, i == 0) })
 		s.now(f, float64(g.Today), false)
-		g.end(s, f, p, s.pal.series[0])
+		if i == 0 {
+			s.text(f.x(float64(g.Today))+10, f.bottom-12, labelText, faint, false, rightOf, s.v.Label("now", wording.Args{}))
+		}
+		g.end(s, f, p, s.pal.series[0], false)
 		if column == 1 || i == len(g.Pigs)-1 {
 			y = f.bottom + 26
 			if last {
@@ -140,7 +146,7 @@ func (g Growth) apart(s *sheet) {
 			}
 		}
 	}
-	s.high = g.legend(s, y+36, true) + edge
+	s.high = g.legend(s, y+36) + edge
 }
 
 // name stands above a pig's part, with what it weighs.
@@ -194,10 +200,12 @@ func (c *courseOf) add(day, low, mid, high float64) {
 
 // pig draws a pig's course: the past as a line, what comes as dashes, both with
 // the band that holds the weight in 80 of 100 cases, and what was read.
-func (g Growth) pig(s *sheet, f frame, p PigGrowth, i ink, width float64) {
+// between draws what lies over the bands and under the line.
+func (g Growth) pig(s *sheet, f frame, p PigGrowth, i ink, width float64, between func()) {
 	was, comes := p.split(s, g.Today)
 	s.band(p.Name+" likely then", i, 0.16, f, was.days, was.low, was.high)
 	s.band(p.Name+" likely", i, 0.28, f, comes.days, comes.low, comes.high)
+	between()
 	if len(was.days) > 1 {
 		s.line(p.Name, i, width, f.course(was.days, was.mid)...)
 	}
@@ -211,8 +219,9 @@ func (g Growth) pig(s *sheet, f frame, p PigGrowth, i ink, width float64) {
 
 var readingShapes = map[string]shape{model.ByScale: shapeDot, model.ByTape: shapeGem, model.ByEye: shapeRing}
 
-// end says what the pig will weigh on the last day.
-func (g Growth) end(s *sheet, f frame, p PigGrowth, i ink) {
+// end says what the pig will weigh on its last day: beside the frame, or within
+// it below the line, where the course leaves room.
+func (g Growth) end(s *sheet, f frame, p PigGrowth, i ink, beside bool) {
 	n := len(p.On)
 	if n == 0 || p.On[n-1] <= g.Today {
 		return
@@ -220,17 +229,16 @@ func (g Growth) end(s *sheet, f frame, p PigGrowth, i ink) {
 	at := f.at(float64(p.On[n-1]), s.kg(p.Kg[n-1].Mid))
 	s.dot(p.Name+" at the end", shapeDot, i, 9, at)
 	words := s.v.Quantity(wording.Kg(p.Kg[n-1].Mid), "bare")
-	if f.right+100 < Width {
+	w := s.width(words, labelText, true)
+	if beside && at.x > f.right-w {
 		s.text(f.right+16, at.y+10, labelText, text, true, rightOf, words)
 		return
 	}
-	w := s.width(words, labelText, true)
-	// Below the line, where the course leaves room.
-	s.text(f.right-w-4, min(at.y+44, f.bottom-8), labelText, text, true, rightOf, words)
+	s.text(min(at.x+2, f.right-4)-w, min(at.y+70, f.bottom-8), labelText, text, true, rightOf, words)
 }
 
 // legend says what the points and bands are.
-func (g Growth) legend(s *sheet, y float64, band bool) float64 {
+func (g Growth) legend(s *sheet, y float64) float64 {
 	var kinds []string
 	for _, by := range []string{model.ByScale, model.ByTape, model.ByEye} {
 		for _, p := range append(append([]PigGrowth(nil), g.Pigs...), g.Mean) {
@@ -250,15 +258,20 @@ func (g Growth) legend(s *sheet, y float64, band bool) float64 {
 		_, until := s.text(x+34, y, labelText, faint, false, rightOf, words)
 		x = until + 40
 	}
-	if band {
-		words := s.v.Label("band", wording.Args{})
-		if x+70+s.width(words, labelText, false) > Width-edge {
-			x, y = edge, y+42
-		}
-		s.box("legend band", s.pal.series[0], 0.28, x, y-24, x+44, y+2)
-		s.text(x+56, y, labelText, faint, false, rightOf, words)
+	words := s.v.Label(g.bandWords(), wording.Args{})
+	if x+70+s.width(words, labelText, false) > Width-edge {
+		x, y = edge, y+42
 	}
+	s.box("legend band", s.pal.series[0], 0.28, x, y-24, x+44, y+2)
+	s.text(x+56, y, labelText, faint, false, rightOf, words)
 	return y
+}
+
+func (g Growth) bandWords() string {
+	if len(g.Pigs) > mostApart {
+		return "band_mean"
+	}
+	return "band"
 }
 
 func has(seen []Weighed, by string) bool {

@@ -14,7 +14,11 @@ func (g Growth) blocks(p *page) {
 	title, note := g.title(s)
 	p.put(p.say(title + ". " + note))
 	name := 0
-	for _, x := range g.Pigs {
+	pigs := g.Pigs
+	if len(pigs) > mostApart {
+		pigs = g.oneOfAlike(s).byEnd()
+	}
+	for _, x := range pigs {
 		name = max(name, p.wide(s.pigName(x.Name)))
 	}
 	name = min(name, 14)
@@ -23,7 +27,7 @@ func (g Growth) blocks(p *page) {
 	low, high, _ := g.scale(s, 4)
 	span := float64(g.To-g.From) / float64(columns)
 	today := int(float64(g.Today-g.From)/span) + 1
-	for _, x := range g.Pigs {
+	for _, x := range pigs {
 		shares := make([]float64, columns)
 		for k := range shares {
 			on := float64(g.From) + (float64(k)+0.5)*span

@@ -4,6 +4,7 @@ import (
 	"sort"
 
 	"troughbell/bot/wording"
+	"troughbell/model"
 )
 
 // together draws many pigs in one part: each as a thin line with its name at the
@@ -26,7 +27,7 @@ func (g Growth) together(s *sheet) {
 	g.target(s, f, true)
 	s.now(f, float64(g.Today), true)
 	var ends []nameAt
-	for k, p := range g.byEnd() {
+	for k, p := range g.oneOfAlike(s).byEnd() {
 		i := s.pal.series[k%len(s.pal.series)]
 		was, comes := p.split(s, g.Today)
 		if len(was.days) > 1 {
@@ -47,7 +48,35 @@ func (g Growth) together(s *sheet) {
 		}
 	}
 	s.names(f, ends)
-	s.high = g.legend(s, f.bottom+84, true) + edge
+	s.high = g.legend(s, f.bottom+104) + edge
+}
+
+// oneOfAlike puts pigs that were never weighed by themselves, and so have one and
+// the same course, together under their number.
+func (g Growth) oneOfAlike(s *sheet) Growth {
+	alike := map[model.Interval][]PigGrowth{}
+	end := func(p PigGrowth) model.Interval {
+		if len(p.Seen) > 0 || len(p.Kg) == 0 {
+			return model.Interval{}
+		}
+		return p.Kg[len(p.Kg)-1]
+	}
+	for _, p := range g.Pigs {
+		alike[end(p)] = append(alike[end(p)], p)
+	}
+	var pigs []PigGrowth
+	for _, p := range g.Pigs {
+		same := alike[end(p)]
+		switch {
+		case end(p) == model.Interval{} || len(same) == 1:
+			pigs = append(pigs, p)
+		case same[0].Name == p.Name:
+			p.Name = s.v.Label("others", wording.Args{Q: []model.Quantity{wording.N(len(same))}})
+			pigs = append(pigs, p)
+		}
+	}
+	g.Pigs = pigs
+	return g
 }
 
 // byEnd lists the pigs by what they weigh last, the heaviest first.

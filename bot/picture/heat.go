@@ -27,11 +27,11 @@ func (Heat) Kind() string { return "heat" }
 
 func (h Heat) layout(s *sheet) {
 	y := s.head(s.v.Caption("heat", wording.Args{}))
-	from, to := float64(h.Today)-13, float64(h.Today)+2
+	from, to := float64(h.Today)-6, float64(h.Today)+2
 	if n := len(h.Days); n > 0 {
 		from, to = min(from, float64(h.Days[0].On)), max(to, float64(h.Days[n-1].On)+1)
 	}
-	s.high = h.part(s, y, from, to) + edge + 30
+	s.high = h.part(s, y, from, to) + edge
 }
 
 // heatInks colour the classes; the grounds of a class have the same.
@@ -46,11 +46,11 @@ func (h Heat) part(s *sheet, y, from, to float64) float64 {
 	_, unit := s.v.Scaled(model.Quantity{Unit: model.Celsius})
 	_, until := s.text(edge, y+30, labelText+4, text, true, rightOf, s.v.Label("thi", wording.Args{}))
 	s.text(until+14, y+30, labelText, faint, false, rightOf, s.v.Label("highs", wording.Args{Names: []string{unit}}))
-	low, high := 60.0, model.EmergencyTHI+4
+	low, high := 70.0, model.EmergencyTHI+5
 	for _, d := range h.Days {
-		low, high = min(low, math.Floor(d.THI/5)*5), max(high, math.Ceil(d.THI)+3)
+		low, high = min(low, math.Floor(d.THI/5)*5), max(high, math.Ceil(d.THI)+5)
 	}
-	f := frame{left: 130, top: y + 52, right: Width - edge, bottom: y + 52 + 330, from: from, to: to, low: low, high: high}
+	f := frame{left: 130, top: y + 52, right: Width - edge, bottom: y + 52 + 300, from: from, to: to, low: low, high: high}
 	bounds := []struct {
 		class    model.HeatClass
 		from, to float64
@@ -76,7 +76,6 @@ func (h Heat) part(s *sheet, y, from, to float64) float64 {
 			s.line("index", faint, 3, at[i-1], at[i])
 		}
 	}
-	s.now(f, float64(h.Today)+0.5, false)
 	free := 0.0
 	for i, d := range h.Days {
 		sh := shapeDot

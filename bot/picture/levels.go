@@ -61,7 +61,7 @@ func (l Levels) layout(s *sheet) {
 		y = l.vessel(s, x, y, tall, i == 0, i == last && l.Heat == nil)
 	}
 	if l.Heat != nil {
-		y = l.Heat.part(s, y+8, float64(model.DayOf(l.From)), dayOf(l.To)) + 30
+		y = l.Heat.part(s, y+8, float64(model.DayOf(l.From)), dayOf(l.To))
 	}
 	s.high = l.legend(s, y+48) + edge
 }
@@ -91,9 +91,11 @@ func (l Levels) capacity(s *sheet, x Vessel) float64 {
 
 // vessel draws one feeder or barrel below y and gives where the next begins.
 func (l Levels) vessel(s *sheet, x Vessel, y, tall float64, first, last bool) float64 {
-	const heading = 84.0
-	_, until := s.text(edge, y+30, labelText+4, text, true, rightOf, s.cut(x.Name, labelText+4, true, Width/2))
-	_ = until
+	heading := 100.0
+	if !l.Water { // the amounts poured stand there
+		heading += 32
+	}
+	s.text(edge, y+30, labelText+4, text, true, rightOf, s.cut(x.Name, labelText+4, true, Width/2))
 	s.text(edge, y+68, labelText, faint, false, rightOf, s.cut(l.lasts(s, x), labelText, false, Width-2*edge))
 	marks := 4
 	if tall < 200 {
@@ -103,7 +105,7 @@ func (l Levels) vessel(s *sheet, x Vessel, y, tall float64, first, last bool) fl
 	}
 	low, high, step := rounded(0, l.capacity(s, x), marks)
 	f := frame{
-		left: 130, top: y + heading + 14, right: Width - edge, bottom: y + heading + 14 + tall,
+		left: 130, top: y + heading, right: Width - edge, bottom: y + heading + tall,
 		from: dayOf(l.From), to: dayOf(l.To), low: low, high: high,
 	}
 	for _, d := range l.Rounds {
@@ -114,7 +116,9 @@ func (l Levels) vessel(s *sheet, x Vessel, y, tall float64, first, last bool) fl
 	s.values(f, step, true)
 	ticks := []tick{}
 	for _, d := range l.Rounds {
-		ticks = append(ticks, tick{float64(d) + 0.5, s.v.ShortDay(d)})
+		if noon := float64(d) + 0.5; noon > f.from && noon < f.to {
+			ticks = append(ticks, tick{noon, s.v.ShortDay(d)})
+		}
 	}
 	if last {
 		s.days(f, ticks)
