@@ -102,6 +102,11 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 	if err != nil {
 		return Outcome{}, err
 	}
+	for i := range out.Replies {
+		if err := out.Replies[i].draw(); err != nil {
+			return Outcome{}, err
+		}
+	}
 	for i := range out.New {
 		if err := tx.Append(&out.New[i]); err != nil {
 			return Outcome{}, err

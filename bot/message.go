@@ -44,7 +44,9 @@ type Reply struct {
 	Text    string
 	Buttons [][]string
 	Files   []File
-	Entries []reading.Entry
+	// Pictures are the figures of the pictures among Files, in their order.
+	Pictures []Picture
+	Entries  []reading.Entry
 	// Answers has the data of each "ask" among Entries, by its index.
 	Answers map[int]map[string]any
 	// Questions has the text and labels of each "clarify", by its index.

@@ -294,6 +294,7 @@ func (t *talk) carryOut() error {
 		if a.Data != nil {
 			reply.Answers[i] = a.Data
 		}
+		reply.Pictures = append(reply.Pictures, t.pictureOf(a, ask)...)
 		parts = append(parts, a.Text)
 		t.buttons = append(t.buttons, a.Buttons...)
 		if ask.Topic != "why" {

@@ -51,6 +51,8 @@ func (h *Herd) apply(s Setting, r Record) {
 				h.Chore.Minute, h.Chore.Stated = m, true
 			}
 		}
+	case SetPictures:
+		h.DarkPictures = s.Text == DarkPictures
 	case SetEve:
 		h.Chore.EveMinute = nil
 		if len(s.List) == 1 {

@@ -24,10 +24,18 @@ const (
 	SetLevel    = "level" // Text: LevelMidweek, or empty to take it back
 	SetEve      = "evening_before"
 	SetShop     = "shop_hour"
+	SetPictures = "pictures" // Text: DarkPictures or LightPictures
 )
 
 // LevelMidweek asks for a word on levelling the feed between two rounds.
 const LevelMidweek = "midweek"
+
+// How pictures are to look: light on dark, or dark on light as where nothing was
+// said.
+const (
+	DarkPictures  = "dark"
+	LightPictures = "light"
+)
 
 // Units of the person.
 const (

@@ -20,6 +20,7 @@ type Herd struct {
 	Chore        ChoreRhythm
 	Quiet        QuietHours
 	LevelMidweek bool                 // the person wants to be told to level the feed between two rounds
+	DarkPictures bool                 // the person wants pictures light on dark
 	Muted        map[string]bool      // topics of nudges the person stopped
 	Unmuted      map[string]time.Time // when topics of nudges, or All, were last wanted again
 	Sizes        map[string]float64   // kg that one bag, sack, bucket, scoop or batch holds

@@ -1,6 +1,7 @@
 package picture
 
 import (
+	"slices"
 	"time"
 
 	"troughbell/bot/wording"
@@ -92,8 +93,8 @@ func (l Levels) capacity(s *sheet, x Vessel) float64 {
 // vessel draws one feeder or barrel below y and gives where the next begins.
 func (l Levels) vessel(s *sheet, x Vessel, y, tall float64, first, last bool) float64 {
 	heading := 100.0
-	if !l.Water { // the amounts poured stand there
-		heading += 32
+	if !l.Water && slices.ContainsFunc(x.Poured, func(p Poured) bool { return p.Amount > 0 && !p.At.Before(l.From) }) {
+		heading += 32 // the amounts poured stand there
 	}
 	s.text(edge, y+30, labelText+4, text, true, rightOf, s.cut(x.Name, labelText+4, true, Width/2))
 	s.text(edge, y+68, labelText, faint, false, rightOf, s.cut(l.lasts(s, x), labelText, false, Width-2*edge))

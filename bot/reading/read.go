@@ -31,6 +31,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.levelMidweek(); ok {
 		return got
 	}
+	if got, ok := r.pictured(); ok {
+		return got
+	}
 	if got, ok := r.place(); ok {
 		return got
 	}

@@ -106,6 +106,7 @@ func (s slots) ask(a reading.Ask) {
 	s.count("count", a.Count)
 	s.number("weight_kg", a.WeightKg)
 	s.text("product", a.Product)
+	s.flag("picture", a.Picture)
 	if a.Assume != nil {
 		as := slots{}
 		as.count("count_delta", a.Assume.CountDelta)

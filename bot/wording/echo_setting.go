@@ -54,6 +54,11 @@ func (v Voice) echoSetting(s model.Setting) string {
 			return "no levelling midweek"
 		}
 		return "level the feed midweek"
+	case model.SetPictures:
+		if s.Text == model.DarkPictures {
+			return "dark pictures"
+		}
+		return "light pictures"
 	case model.SetPlace:
 		if s.Text == "" {
 			return "location off"

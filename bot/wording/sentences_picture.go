@@ -4,19 +4,20 @@ package wording
 // by themselves, labels within.
 var pictureSentences = catalogue{
 	// {n0} the unit, or of one pig its name and the unit; {q0} the target; {d0} a day.
-	"growth":        "Growth, {n0}",
-	"growth_one":    "Growth of {n0}, {n1}",
-	"growth_until":  "Target {q0}; drawn to {d0}, no butcher booked",
-	"growth_booked": "Target {q0}; butcher {n}",
-	"target":        "target {q0}",
-	"now":           "now",
-	"unnamed":       "pigs without names",
-	"by_scale":      "scale",
-	"by_tape":       "tape",
-	"by_eye":        "by eye",
-	"band":          "likely range, 8 times in 10",
-	"band_mean":     "range of their mean, 8 times in 10",
-	"others":        "{q0|other|others}",
+	"growth":             "Growth, {n0}",
+	"growth_one":         "Growth of {n0}, {n1}",
+	"growth_until":       "Target {q0}; drawn to {d0}, no butcher booked",
+	"growth_booked":      "Target {q0}; butcher {n}",
+	"growth_booked_some": "Target {q0}; butcher {n}, the others drawn to {d0}",
+	"target":             "target {q0}",
+	"now":                "now",
+	"unnamed":            "pigs without names",
+	"by_scale":           "scale",
+	"by_tape":            "tape",
+	"by_eye":             "by eye",
+	"band":               "likely range, 8 times in 10",
+	"band_mean":          "range of their mean, 8 times in 10",
+	"others":             "{q0|other|others}",
 
 	// {n0} the unit; {q0} what is there, {t0} safe until, {t1} likely until.
 	"feed":        "Feed in the feeders, {n0}",

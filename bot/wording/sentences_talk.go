@@ -40,6 +40,7 @@ var talkSentences = catalogue{
 	"dropped":         "Dropped. Nothing recorded of it.",
 	"pressed":         "{n0}: {t0}[, {n1}]",
 
+	"do_picture":    "I draw growth, feed, water, heat, the calendar and costs. Text: chart of growth.",
 	"do_export":     "Your records as CSV: on the computer, \"troughbell export --out herd.zip\".",
 	"invite_owner":  "Code {n0}: one person sends it to the bot by {t0} and has a herd of their own.",
 	"invite_family": "Code {n0}: one person of the family sends it to the bot, by {t0}.",
