@@ -4,22 +4,33 @@ import (
 	"bufio"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"time"
 
 	"troughbell/bot"
+	"troughbell/bot/picture"
 	"troughbell/model"
+	"troughbell/store"
 )
 
 // Page writes what happens as a conversation to read.
 type Page struct {
+	// Screen is what the charts of pictures are drawn for.
+	Screen picture.Screen
+
 	w    *bufio.Writer
 	day  model.Day
 	last string
 }
 
 // NewPage writes to w.
-func NewPage(w io.Writer) *Page { return &Page{w: bufio.NewWriter(w)} }
+func NewPage(w io.Writer) *Page {
+	return &Page{Screen: picture.Screen{Columns: pageColumns}, w: bufio.NewWriter(w)}
+}
+
+// pageColumns is the width of a page that nobody told its width.
+const pageColumns = 80
 
 // speak writes what one side says: the first line behind the clock and the
 // speaker's mark, the others below it.
@@ -76,8 +87,18 @@ func (p *Page) Text(at time.Time, who, text string) error {
 
 // Reply implements Writer.
 func (p *Page) Reply(at time.Time, r bot.Reply, _ *model.Herd) error {
-	return p.speak(at, " ", r.Text, r.Buttons, r.Files)
+	text, files := r.Text, r.Files
+	for _, x := range r.Pictures {
+		screen := p.Screen
+		screen.Columns -= indent
+		text += "\n" + strings.TrimRight(x.Chart(screen), "\n")
+		files = slices.DeleteFunc(slices.Clone(files), func(f bot.File) bool { return f.Kind == store.Photo })
+	}
+	return p.speak(at, " ", text, r.Buttons, files)
 }
+
+// indent is how far what is said stands from the left.
+const indent = 10
 
 // Nudge implements Writer.
 func (p *Page) Nudge(n bot.Push) error { return p.speak(n.At, "*", n.Text, n.Buttons, n.Files) }

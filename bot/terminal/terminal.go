@@ -13,6 +13,7 @@ import (
 	"time"
 
 	"troughbell/bot"
+	"troughbell/bot/picture"
 	"troughbell/store"
 )
 
@@ -25,6 +26,10 @@ type Chat struct {
 	Now func() time.Time
 	// Files is the folder that files are saved into; it is made when there is one.
 	Files string
+	// PNG is the folder that pictures are saved into as well; empty: they are only
+	// shown as charts of characters, on Screen.
+	PNG    string
+	Screen picture.Screen
 
 	mu      sync.Mutex // one transaction and its output at a time
 	clock   *bot.Clock
@@ -36,6 +41,7 @@ type Chat struct {
 	width   int      // of the screen, in characters; 0: not known
 	buttons []string // of what was said last, for a bare number
 	count   int
+	charts  []string // of the pictures that wait in the outbox
 }
 
 // Open finds the terminal's chat and person in the herd, or makes them: who
@@ -175,6 +181,7 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 		if err != nil {
 			return err
 		}
+		c.charts = c.chartsOf(out.Replies)
 		return c.Desk.Queue(tx, m, out)
 	})
 	if err != nil {
@@ -254,13 +261,14 @@ func (c *Chat) worth(tx *store.Tx, o store.Outgoing, now time.Time) (bool, error
 
 func (c *Chat) show(tx *store.Tx, o store.Outgoing) error {
 	saved := ""
-	if o.File != nil {
+	chart := c.nextChart(o.File)
+	if o.File != nil && c.folderFor(o.File) != "" {
 		b, err := tx.FileBytes(o.ID)
 		if err != nil {
 			return err
 		}
 		saved = "File: "
-		if path, err := save(c.Files, o.File.Name, b); err != nil { // the chat goes on
+		if path, err := save(c.folderFor(o.File), o.File.Name, b); err != nil { // the chat goes on
 			saved = fmt.Sprintf("The file %s could not be saved: %v. Name a folder with --files and ask again.", o.File.Name, err)
 		} else {
 			saved += path
@@ -281,6 +289,7 @@ func (c *Chat) show(tx *store.Tx, o store.Outgoing) error {
 			mark = strings.Repeat(" ", len(mark))
 		}
 	}
+	page.WriteString(chart)
 	if saved != "" { // not wrapped: a path is to be copied
 		fmt.Fprintf(&page, "%s%s\n", mark, saved)
 	}

@@ -16,6 +16,7 @@ type chatCmd struct {
 	zoneFlag
 	weatherFlag
 	filesFlag
+	pngFlag
 }
 
 // Help of the command.
@@ -52,7 +53,7 @@ func (c chatCmd) Run(a *app) error {
 	}
 	desk := bot.NewDesk()
 	defer fetchForecasts(a, st, desk, source)()
-	return talk(a, &terminal.Chat{Store: st, Desk: desk, Herd: herd, Now: time.Now, Files: c.folder()})
+	return talk(a, &terminal.Chat{Store: st, Desk: desk, Herd: herd, Now: time.Now, Files: c.folder(), PNG: c.PNG, Screen: a.screen()})
 }
 
 // talk runs a terminal chat with its nudges until it ends.

@@ -23,6 +23,7 @@ const demoZone = "America/New_York"
 // demoCmd plays the demo.
 type demoCmd struct {
 	filesFlag
+	pngFlag
 	NoChat bool `help:"Stop after the season."`
 }
 
@@ -54,7 +55,7 @@ func (c demoCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
-	p, err := replay.New(a.ctx, st, herd, zone, replay.NewPage(a.stdout))
+	p, err := replay.New(a.ctx, st, herd, zone, c.saving(a.page()))
 	if err != nil {
 		return err
 	}
@@ -70,7 +71,7 @@ texts, "*" is what the bot says unasked.`)
 	fmt.Fprintf(a.stdout, "\nIt is %s in the orchard, and the herd is yours to ask about or to text to.\nTry: how long till butcher? | olive 46 girth | what's due? | help\nLeave with Ctrl-D.\n\n",
 		end.Format("Monday 2 January, 15:04"))
 	return talk(a, &terminal.Chat{
-		Store: st, Desk: bot.NewDesk(), Herd: herd, Files: c.folder(),
+		Store: st, Desk: bot.NewDesk(), Herd: herd, Files: c.folder(), PNG: c.PNG, Screen: a.screen(),
 		Now: func() time.Time { return end.Add(time.Since(started)) },
 	})
 }

@@ -16,6 +16,7 @@ type replayCmd struct {
 	dbFlag
 	herdFlag
 	zoneFlag
+	pngFlag
 	JSON bool   `name:"json" help:"Write JSON Lines."`
 	File string `arg:"" optional:"" default:"-" help:"The log; - for standard input."`
 }
@@ -56,11 +57,11 @@ func (c replayCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
-	var w replay.Writer = replay.NewPage(a.stdout)
+	var w replay.Writer = a.page()
 	if c.JSON {
 		w = replay.NewJSON(a.stdout)
 	}
-	return play(a, st, herd, zone, in, w)
+	return play(a, st, herd, zone, in, c.saving(w))
 }
 
 // open opens the database named, or one that lives and dies with the run.

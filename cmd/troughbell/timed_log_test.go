@@ -139,7 +139,7 @@ func TestAJumpIsLivedThrough(t *testing.T) {
 	require.Equal(t, []string{
 		"2026-04-18T07:00:00-05:00", "2026-04-25T07:00:00-05:00", "2026-05-02T07:00:00-05:00", "2026-05-09T07:00:00-05:00",
 	}, standing)
-	_, more, _ := replayed(t, orchard+"2026-05-16 07:00 |\n")
+	_, more, _ := replayed(t, orchard+"2026-05-08 18:00 | fence 5.2\n2026-05-16 07:00 |\n")
 	require.Equal(t, "2026-05-16T07:00:00-05:00", only(more, "nudge")[len(only(more, "nudge"))-1].At, "due at its time counts")
 	_, none, _ := replayed(t, orchard)
 	require.Empty(t, only(none, "nudge"))
