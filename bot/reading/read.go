@@ -19,31 +19,7 @@ func (r *reader) run() Reading {
 	if strings.TrimSpace(r.text) == "" {
 		return r.just(None{Reason: NoneEmpty})
 	}
-	if got, ok := r.eveningBefore(); ok {
-		return got
-	}
-	if got, ok := r.nudgesAgain(); ok {
-		return got
-	}
-	if got, ok := r.shopHour(); ok {
-		return got
-	}
-	if got, ok := r.levelMidweek(); ok {
-		return got
-	}
-	if got, ok := r.pictured(); ok {
-		return got
-	}
-	if got, ok := r.place(); ok {
-		return got
-	}
-	if got, ok := r.loaded(); ok {
-		return got
-	}
-	if got, ok := r.home(); ok {
-		return got
-	}
-	if got, ok := r.postponed(); ok {
+	if got, ok := r.wholeText(); ok {
 		return got
 	}
 	r.tokenize()
@@ -77,6 +53,25 @@ func (r *reader) run() Reading {
 func (r *reader) just(act Act) Reading {
 	e := Entry{Act: act, On: r.today, To: len(r.text)}
 	return Reading{Entries: []Entry{e}}
+}
+
+// longestWhole is how many bytes a text may have that is read as a whole.
+const longestWhole = 160
+
+// wholeText reads the short texts that are one wish and nothing else.
+func (r *reader) wholeText() (Reading, bool) {
+	if len(r.text) > longestWhole {
+		return Reading{}, false
+	}
+	for _, read := range [...]func(*reader) (Reading, bool){
+		(*reader).eveningBefore, (*reader).nudgesAgain, (*reader).shopHour, (*reader).levelMidweek,
+		(*reader).pictured, (*reader).place, (*reader).loaded, (*reader).home, (*reader).postponed,
+	} {
+		if got, ok := read(r); ok {
+			return got, true
+		}
+	}
+	return Reading{}, false
 }
 
 // readItems finds the spans and fills them.
