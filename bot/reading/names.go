@@ -219,6 +219,15 @@ var sizeAlias = map[string]string{
 	"lg": "big", "large": "big", "larger": "big", "bigger": "big", "bg": "big", "bigg": "big",
 }
 
+// sizeWord says that a name's word is one that people say in other words.
+func sizeWord(w string) bool {
+	switch w {
+	case "big", "large", "small", "little":
+		return true
+	}
+	return false
+}
+
 // matchName gives the number of tokens that the name's words take, 0 if they
 // do not stand there.
 func matchName(words []string, toks []token) int {
@@ -239,11 +248,15 @@ func matchName(words []string, toks []token) int {
 				s = w // "b1"
 			}
 		}
-		if other := sizeAlias[s]; other != "" && (other == w || other == "big" && w == "large" || other == "small" && w == "little") {
-			s = w
+		if s != w && sizeWord(w) {
+			if other := sizeAlias[s]; other == w || other == "big" && w == "large" || other == "small" && w == "little" {
+				s = w
+			}
 		}
-		if v, ok := numberWords[s]; ok && isDigit(w[0]) && k > 0 && w == itoa(int(v)) {
-			s = w // "barrel one"
+		if k > 0 && isDigit(w[0]) {
+			if v, ok := numberWords[s]; ok && w == itoa(int(v)) {
+				s = w // "barrel one"
+			}
 		}
 		if s != w && !(toks[k].kind == tokWord && len(s) > len(w) && s[:len(w)] == w && (s[len(w):] == "'s" || s[len(w):] == "s" && len(w) > 2 && w[len(w)-1] != 's')) {
 			return 0
