@@ -38,6 +38,7 @@ func (t *talk) whyNudge(q reading.Ask) (answer.Answer, error) {
 		if n.Key != told.F.Key {
 			continue
 		}
+		n.Lines = t.linesAsked(n.Lines)
 		var reasons []model.Reason
 		for depth := 0; depth < whyDepth; depth++ { // of several lines, the first reason of each comes first
 			for _, l := range n.Lines {
@@ -49,6 +50,23 @@ func (t *talk) whyNudge(q reading.Ask) (answer.Answer, error) {
 		return answer.Answer{Text: t.voice().Why(reasons), Reasons: reasons, Data: map[string]any{"of": "nudge"}}, nil
 	}
 	return answer.Answer{}, nil
+}
+
+// linesAsked are the lines of a nudge whose topics the text names, as in "why the
+// water?"; all of them where it names none of them.
+func (t *talk) linesAsked(lines []schedule.Line) []schedule.Line {
+	var out []schedule.Line
+	for _, about := range reading.Topics(t.m.Text) {
+		for _, l := range lines {
+			if l.About == about {
+				out = append(out, l)
+			}
+		}
+	}
+	if len(out) == 0 {
+		return lines
+	}
+	return out
 }
 
 // whyDepth is how many reasons of a line are looked at.

@@ -189,6 +189,9 @@ func (v *view) visitLines() []need {
 		if _, until, ok := v.snoozed(&n); ok && until.After(v.visit) && n.Grade != Danger {
 			continue
 		}
+		if n.since.IsZero() && patient[n.About] && len(v.h.Chore.Days) > 1 {
+			n.since = v.visit.Add(-patientRest)
+		}
 		if !n.since.IsZero() {
 			if k, _ := v.toldTopic(n.Topic, n.since); k > 0 {
 				continue
@@ -203,6 +206,12 @@ func (v *view) visitLines() []need {
 	}
 	return out
 }
+
+// patient are the topics that wait for days: where chores are done more often than
+// once a week they stand in one round of it, and the others speak of what is to do.
+var patient = map[string]bool{aboutWorm: true, aboutMove: true, aboutWeigh: true, aboutBook: true, aboutRation: true}
+
+const patientRest = 6*day + 12*time.Hour
 
 // mostLines is how many lines a message holds.
 const mostLines = 6

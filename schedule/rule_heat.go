@@ -18,8 +18,11 @@ const heatSaid = 2 * time.Hour
 // heatUntil is the hour until which a word on the day's heat is of use.
 const heatUntil = 17 * 60
 
-// heatOf gives the heat of a day whose high was told or forecast; a month's normal
-// never counts.
+// heatOf gives the heat of a day whose high was told or forecast. A month's normal
+// never counts: it is the mean of a latitude, that half the days of any summer exceed,
+// and the spells that hurt pigs lie far above it. A warning on it would come in every
+// week of every summer alike and say nothing of this one; water and wallow are planned
+// by it all the same.
 func (v *view) heatOf(d model.Day) (model.Heat, bool) {
 	if w, _, _ := v.h.WeatherOf(d); w.HighC == nil {
 		return model.Heat{}, false

@@ -58,3 +58,23 @@ func TestAStoppedTopicComesAgain(t *testing.T) {
 	}
 	require.Equal(t, []string{"05-09 move_due"}, said(newHerd(t, "America/Chicago").add("2026-05-09 12:00", stop).add("2026-05-09 13:00", model.Setting{Key: model.SetUnmute, Text: aboutWallow})))
 }
+
+// Where chores are done every day what waits for days is told once a week.
+func TestDailyChoresTellOnceAWeekWhatWaits(t *testing.T) {
+	f := calm()
+	f.worm, f.waterDays = d("2026-05-01"), 1.5
+	l := newHerd(t, "America/Chicago").add("2026-05-04 09:00", model.Setting{Key: model.SetChore, List: []string{"mon", "tue", "wed", "thu", "fri", "sat", "sun"}})
+	worm, water := 0, 0
+	for _, s := range l.walk("2026-05-05 06:00", "2026-05-18 23:00", with(f)) { // fourteen rounds
+		for _, x := range s.Lines {
+			if s.Standing && x.About == aboutWorm {
+				worm++
+			}
+			if s.Standing && x.About == aboutWater {
+				water++
+			}
+		}
+	}
+	require.Equal(t, 2, worm)
+	require.Equal(t, 14, water)
+}

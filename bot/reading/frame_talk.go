@@ -73,6 +73,17 @@ var aboutWords = []struct{ about, words string }{
 // aboutOf is the topic of nudges that a word names, "" if it names none.
 func aboutOf(word string) string { return aboutByWord()[word] }
 
+// Topics are the topics of nudges that the words of a text name, in their order.
+func Topics(text string) []string {
+	var out []string
+	for _, w := range strings.FieldsFunc(strings.ToLower(text), func(c rune) bool { return c < 'a' || c > 'z' }) {
+		if about := aboutOf(w); about != "" && !slices.Contains(out, about) {
+			out = append(out, about)
+		}
+	}
+	return out
+}
+
 var aboutByWord = sync.OnceValue(func() map[string]string {
 	m := map[string]string{}
 	for _, a := range aboutWords {

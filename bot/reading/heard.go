@@ -21,6 +21,8 @@ var heardAs = []struct{ heard, meant string }{
 	{"weave got", "we've got"},
 	{"weave had", "we've had"},
 	{"quite hours", "quiet hours"},
+	{"chores every day", "chores daily"},
+	{"chores each day", "chores daily"},
 	{"keep quite", "keep quiet"},
 	{"quite from", "quiet from"},
 	{"quite between", "quiet between"},

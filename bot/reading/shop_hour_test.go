@@ -10,6 +10,19 @@ import (
 	"troughbell/model"
 )
 
+func TestChoresOfEveryDay(t *testing.T) {
+	now := time.Date(2026, 7, 11, 8, 0, 0, 0, time.UTC)
+	week := []string{"mon", "tue", "wed", "thu", "fri", "sat", "sun"}
+	for _, text := range []string{"chores daily", "chores every day", "every day is chore day", "our chores are every day now", "chores every day 7 am"} {
+		got := reading.Read(reading.Context{Now: now, Herd: model.Fold(nil)}, text)
+		require.Equal(t, reading.Fact{Fact: model.Setting{Key: model.SetChore, List: week}}, got.Entries[0].Act, text)
+	}
+	got := reading.Read(reading.Context{Now: now, Herd: model.Fold(nil)}, "the pigs get fed every day")
+	for _, e := range got.Entries {
+		require.NotEqual(t, "settings", e.Act.Intent())
+	}
+}
+
 func TestTheHourOfShopping(t *testing.T) {
 	now := time.Date(2026, 7, 11, 8, 0, 0, 0, time.UTC)
 	read := func(text string) reading.Entry {

@@ -121,7 +121,7 @@ func (v Voice) awayEffects(a model.AwayFrom) []Effect {
 // runsOut says that something runs out while the person is away, or already.
 func (v Voice) runsOut(what string, edge time.Time) Effect {
 	if edge.Sub(v.Now) < time.Hour {
-		return Effect{Code: what + "_out"}
+		return Effect{Code: "away_" + what + "_out"}
 	}
 	return Effect{Code: "away_" + what, At: edge}
 }

@@ -57,6 +57,8 @@ var effectSentences = catalogue{
 	"weight_then":    "About {q0} then ({q1~q2}).",
 	"not_clear_then": "⚠ {N} NOT CLEAR on {on}: withdrawal.",
 	"away_feed":      "Feed is safe only to {at:edge}: someone must fill.",
+	"away_feed_out":  "Feed may be out already: look and fill before you leave.",
+	"away_water_out": "Water may be out already: look and fill before you leave.",
 	"away_water":     "Water is safe only to {at:edge}: someone must fill.",
 
 	"ration_ok":    "Lysine {q1:fine}, needs {q2:fine} at {q0}: enough.",
