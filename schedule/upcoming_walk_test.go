@@ -27,7 +27,9 @@ func TestWhatIsListedIsThenTold(t *testing.T) {
 		l.records = slices.DeleteFunc(l.records, func(r model.Record) bool { return r.At.After(now) })
 		h := l.herd(now)
 		listed := upcoming(h, of(h), now, 14)
-		visit := standingToken(newView(h, of(h), h.Tolds, now).listed(now).day)
+		v := newView(h, of(h), h.Tolds, now)
+		visit := standingToken(v.listed(now).day)
+		over := v.told(visit) // what was written since is listed for it, and comes too late to be told in it
 		for _, s := range l.walkSpan(now.Add(time.Minute), now.Add(16*24*time.Hour), of) {
 			for _, x := range s.Lines {
 				told[x.About] = true
@@ -37,6 +39,9 @@ func TestWhatIsListedIsThenTold(t *testing.T) {
 			}
 		}
 		for _, x := range listed {
+			if over && x.Grade == Routine || x.Code == CodeHeatWatch { // warm weather is listed when it is known, and told in a round only
+				continue
+			}
 			require.True(t, told[x.About], "%s was listed at %s and not told", x.Code, now)
 		}
 	})
