@@ -173,6 +173,8 @@ func (t *talk) do(a reading.Do) error {
 		return t.append(t.note(model.Settled{Question: t.pending.ID, How: "dropped"}))
 	case "invite":
 		t.invite()
+	case "export", "report", "calendar":
+		t.give(a.What)
 	case "sitter":
 		t.lines = append(t.lines, answer.SitterSheet(t.s.Herd, t.now))
 	case "settings":

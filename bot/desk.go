@@ -117,6 +117,11 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 			return Outcome{}, err
 		}
 	}
+	if len(out.Give) > 0 {
+		if err := d.makeDocuments(tx, m, &out); err != nil {
+			return Outcome{}, err
+		}
+	}
 	if out.Asked != nil {
 		kept := *out.Asked
 		kept.At = out.At

@@ -24,6 +24,9 @@ type Outcome struct {
 	Replies []Reply
 	// Invite is what a one-time code is wanted for; the desk makes it.
 	Invite *Invite
+	// Give is the documents wanted: "export", "report", "calendar"; the desk makes
+	// them.
+	Give []string
 	// Asked is the question to remember for a "why?"; nil if none was asked.
 	Asked *reading.Ask
 }

@@ -46,3 +46,8 @@ func HerdChoice(names []string) string {
 func FileRefused(name string) string {
 	return "Telegram does not take the file " + name + " here: ask for it in our private chat."
 }
+
+// FileTooLarge tells of a file that no message carries.
+func FileTooLarge(name string) string {
+	return name + " is too large for a message: on the computer, \"troughbell export --out herd.zip\"."
+}

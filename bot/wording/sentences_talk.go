@@ -19,6 +19,7 @@ var talkSentences = catalogue{
 	"forbidden_setup":       "Not changed: bookings and set-up are for the owner or family.",
 	"forbidden_invite_herd": "Only the operator of this server can let a new herd in.",
 	"forbidden_invite":      "Only the owner can invite someone.",
+	"forbidden_export":      "Not sent: the records tell what was paid. They are for the owner or family.",
 	"forbidden_undo":        "Not undone: taking back is for the owner or family. Tell them what is wrong.",
 	"impossible":            "Not recorded: {n0}. Check it and text it again.",
 
@@ -40,13 +41,18 @@ var talkSentences = catalogue{
 	"dropped":         "Dropped. Nothing recorded of it.",
 	"pressed":         "{n0}: {t0}[, {n1}]",
 
-	"do_picture":    "I draw growth, feed, water, heat, the calendar and costs. Text: chart of growth.",
-	"do_export":     "Your records as CSV: on the computer, \"troughbell export --out herd.zip\".",
-	"invite_owner":  "Code {n0}: one person sends it to the bot by {t0} and has a herd of their own.",
-	"invite_family": "Code {n0}: one person of the family sends it to the bot, by {t0}.",
-	"invite_helper": "Code {n0}: one helper sends it to the bot, by {t0}. Helpers log the round; no money, no drugs.",
-	"herd_code":     "Code {n0}: the owner of a new herd sends it to the bot, by {t0}.",
-	"do_privacy":    "Kept: your texts and what I read from them, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself, and, if you told where you are, that place to a tenth of a degree to the weather service.",
+	"do_picture":     "I draw growth, feed, water, heat, the calendar and costs. Text: chart of growth.",
+	"do_export":      "Your records as tables (CSV in a ZIP), the season to read, and the coming dates for a calendar.",
+	"do_report":      "The season so far, to read or to print.",
+	"do_calendar":    "The coming dates for your calendar. Take in a later file and they move; nothing doubles.",
+	"do_import":      "I take no files in. Text the weights, a line each: \"olive 181, rufus 190 on jul 4\".",
+	"do_forget me":   "I cannot delete by text. Who runs this server removes the database file, and the copies made with backup.",
+	"do_delete herd": "I cannot delete by text. Who runs this server removes the database file, and the copies made with backup.",
+	"invite_owner":   "Code {n0}: one person sends it to the bot by {t0} and has a herd of their own.",
+	"invite_family":  "Code {n0}: one person of the family sends it to the bot, by {t0}.",
+	"invite_helper":  "Code {n0}: one helper sends it to the bot, by {t0}. Helpers log the round; no money, no drugs.",
+	"herd_code":      "Code {n0}: the owner of a new herd sends it to the bot, by {t0}.",
+	"do_privacy":     "Kept: your texts and what I read from them, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself, and, if you told where you are, that place to a tenth of a degree to the weather service.",
 	"urgent_vet_now": "⚠ Call the vet now. No medicine unless the vet says so.\n" +
 		"Meanwhile: shade, dry bedding, quiet; keep the other pigs off.\n" +
 		"Note when it began, what it ate and drank. Could it have been without water: ask before you give any.\n" +

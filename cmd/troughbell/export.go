@@ -1,16 +1,13 @@
 package main
 
 import (
-	"archive/zip"
-	"encoding/csv"
 	"errors"
 	"fmt"
-	"io"
 	"os"
 	"path/filepath"
-	"regexp"
-	"strings"
 
+	"troughbell/bot"
+	"troughbell/bot/document"
 	"troughbell/model"
 	"troughbell/store"
 )
@@ -55,7 +52,12 @@ func (c exportCmd) Run(a *app) error {
 		if !ok {
 			return errors.New("the database has no herd yet; set one up with troughbell chat")
 		}
-		rows, err = exportHerd(tx, row.ID, f)
+		desk := bot.NewDesk()
+		s, err := desk.State(tx, row.ID)
+		if err != nil {
+			return err
+		}
+		rows, err = document.Tables(tx, row.ID, s.Herd.Units != model.Metric, f)
 		return err
 	})
 	if err = errors.Join(err, f.Sync(), f.Close()); err != nil {
@@ -66,54 +68,4 @@ func (c exportCmd) Run(a *app) error {
 	}
 	_, err = fmt.Fprintf(a.stdout, "exported %d records to %s\n", rows, c.Out)
 	return err
-}
-
-// exportHerd writes one CSV file for each kind that the herd has records of.
-func exportHerd(tx *store.Tx, herd store.HerdID, w io.Writer) (rows int, err error) {
-	z := zip.NewWriter(w)
-	for _, f := range model.Facts() {
-		n, err := exportKind(tx, herd, f.Kind(), z)
-		if err != nil {
-			return rows, err
-		}
-		rows += n
-	}
-	return rows, z.Close()
-}
-
-func exportKind(tx *store.Tx, herd store.HerdID, kind model.Kind, z *zip.Writer) (rows int, err error) {
-	var out *csv.Writer
-	err = tx.ViewRows(kind, herd, func(cols, vals []string) error {
-		if out == nil {
-			f, err := z.Create(string(kind) + ".csv")
-			if err != nil {
-				return err
-			}
-			out = csv.NewWriter(f)
-			if err := out.Write(cols); err != nil {
-				return err
-			}
-		}
-		for i, v := range vals {
-			vals[i] = harmless(v)
-		}
-		rows++
-		return out.Write(vals)
-	})
-	if err != nil || out == nil {
-		return rows, err
-	}
-	out.Flush()
-	return rows, out.Error()
-}
-
-// number is a plain number as the views write it.
-var number = regexp.MustCompile(`^-?[0-9]+(\.[0-9]+)?(e[+-]?[0-9]+)?$`)
-
-// harmless keeps a spreadsheet from taking a text for a formula.
-func harmless(v string) string {
-	if v == "" || !strings.ContainsRune("=+-@\t\r\n", rune(v[0])) || number.MatchString(v) {
-		return v
-	}
-	return "'" + v
 }

@@ -29,10 +29,11 @@ var layers = []struct {
 	{"bot/wording", []string{"model", "schedule", "bot/reading", "bot/wording"}, map[string]string{"os": "wording is pure"}},
 	{"bot/picture", []string{"model", "bot/wording"}, map[string]string{"os": "a picture is figures and words", "net": "a picture is figures and words"}},
 	{"bot/answer", []string{"model", "schedule", "bot/reading", "bot/wording", "bot/picture", "bot/answer"}, nil},
+	{"bot/document", []string{"model", "store", "schedule", "bot/reading", "bot/wording", "bot/answer"}, map[string]string{"os": "files are given and taken as bytes"}},
 	{"bot/telegram", []string{"store", "bot", "model", "schedule"}, nil},
 	{"bot/terminal", []string{"store", "bot", "model"}, nil},
 	{"bot/replay", []string{"store", "bot", "model"}, nil},
-	{"bot", []string{"model", "store", "schedule", "bot/reading", "bot/slots", "bot/wording", "bot/picture", "bot/answer"}, nil},
+	{"bot", []string{"model", "store", "schedule", "bot/reading", "bot/slots", "bot/wording", "bot/picture", "bot/answer", "bot/document"}, nil},
 	{"cmd", []string{"bot", "schedule", "store", "model"}, nil},
 }
 

@@ -1,0 +1,112 @@
+package bot
+
+import (
+	"bytes"
+	"fmt"
+	"slices"
+	"strings"
+	"time"
+	"unicode"
+
+	"troughbell/bot/document"
+	"troughbell/bot/wording"
+	"troughbell/model"
+	"troughbell/store"
+)
+
+// give notes which documents are wanted, of who may have them: they tell what was
+// paid, which helpers do not see.
+func (t *talk) give(what string) {
+	if what != "calendar" && t.m.From.Role == store.Helper {
+		t.lines = append(t.lines, t.voice().Forbidden("export"))
+		return
+	}
+	if !slices.Contains(t.out.Give, what) {
+		t.out.Give = append(t.out.Give, what)
+		t.lines = append(t.lines, t.voice().Do(what))
+	}
+}
+
+// makeDocuments makes the documents wanted of the herd as it is after the
+// message, and lets them go along with the answer.
+func (d *Desk) makeDocuments(tx *store.Tx, m Message, out *Outcome) error {
+	s, err := d.State(tx, m.Herd)
+	if err != nil {
+		return err
+	}
+	var wanted []string
+	for _, w := range out.Give {
+		if w == "export" { // all there is
+			wanted = append(wanted, "tables", "report", "calendar")
+		} else {
+			wanted = append(wanted, w)
+		}
+	}
+	now := out.At.In(s.Zone)
+	r := &out.Replies[len(out.Replies)-1]
+	for i, w := range wanted {
+		if slices.Contains(wanted[:i], w) {
+			continue
+		}
+		f, err := s.document(tx, w, now)
+		if err != nil {
+			return err
+		}
+		if len(f.Bytes) > store.MaxFile {
+			r.Text += "\n" + wording.FileTooLarge(f.Name)
+			continue
+		}
+		r.Files = append(r.Files, f)
+	}
+	return nil
+}
+
+func (s *State) document(tx *store.Tx, what string, now time.Time) (File, error) {
+	name := fmt.Sprintf("%s %s", fileStem(s.Herd.Name), model.DayOf(now))
+	f := File{Kind: store.Document}
+	var err error
+	switch what {
+	case "tables":
+		f.Name = name + ".zip"
+		var b bytes.Buffer
+		_, err = document.Tables(tx, s.Row.ID, s.Herd.Units != model.Metric, &b)
+		f.Bytes = b.Bytes()
+	case "report":
+		f.Name = name + " report.html"
+		f.Bytes, err = document.Report(s.Herd, now)
+	case "calendar":
+		f.Name = fileStem(s.Herd.Name) + ".ics"
+		f.Bytes, err = document.Calendar(s.Herd, s.id(), now)
+	default:
+		err = fmt.Errorf("there is no document %q", what)
+	}
+	return f, err
+}
+
+// id names the herd for good, on this server and any other.
+func (s *State) id() string {
+	began := int64(0)
+	if len(s.Journal) > 0 {
+		began = s.Journal[0].SaidAt.UnixMilli()
+	}
+	return fmt.Sprintf("%d-%x", s.Row.ID, began)
+}
+
+// longestStem keeps the names of files short enough for any system.
+const longestStem = 40
+
+// fileStem is a herd's name as the beginning of a file's name.
+func fileStem(name string) string {
+	var b strings.Builder
+	for _, r := range name {
+		switch {
+		case b.Len() >= longestStem:
+		case unicode.IsLetter(r), unicode.IsDigit(r), b.Len() > 0 && (r == ' ' || r == '-'):
+			b.WriteRune(r)
+		}
+	}
+	if stem := strings.TrimRight(b.String(), " -"); stem != "" {
+		return stem
+	}
+	return "herd"
+}
