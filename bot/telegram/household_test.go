@@ -19,6 +19,7 @@ func TestAlarmReachesTheHousehold(t *testing.T) {
 	r.ask(ann, "4 pigs came today: Olive, Rufus, Nettle and Gus, 90 lb each. one feeder holds 200 lb. "+
 		"two water barrels, 55 gal each. target 270 lb, chores saturday 7 am, eastern time")
 	r.ask(ben, "PIGS OUT")
+	r.settled() // what is passed on at once has come; the nudge is what follows
 	before := len(r.api.Messages(ann.ID))
 
 	ctx := context.Background()
