@@ -64,6 +64,7 @@ func (r *reader) build() {
 		}
 		it := item{from: t.from, gap: gap, pig: -1, feeder: -1, barrel: -1, pen: -1, group: -1, capital: t.capital, upper: t.upper, approx: approx, plus: plus, minus: minus}
 		n := r.read(&it, i, days, currency)
+		n += r.halfBehind(&it, i+n)
 		if it.kind == itWord && (it.is(sAnd) && len(it.s) < 5 && it.unit == 0) && n == 1 {
 			if gap < gapAnd {
 				gap = gapAnd
@@ -96,6 +97,27 @@ func (r *reader) build() {
 		i += n
 	}
 }
+
+// halfBehind adds the half that stands behind a counted vessel, "1 sack and a half",
+// and gives how many tokens it took. What goes on to a level is none: "2 bags and
+// half left".
+func (r *reader) halfBehind(it *item, i int) int {
+	if !it.qty(vessel) || it.v != float64(int(it.v)) || i >= len(r.toks) || r.toks[i].kind != tokWord {
+		return 0
+	}
+	add, n := andHalf(r.toks[i:])
+	if n == 0 {
+		return 0
+	}
+	if j := i + n; j < len(r.toks) && r.toks[j].kind == tokWord && !halfGoesOn[r.toks[j].s] {
+		return 0
+	}
+	it.v += add
+	return n
+}
+
+// halfGoesOn are the words that may stand behind such a half.
+var halfGoesOn = setOfWords([]string{"in", "into", "to", "today", "yesterday", "this", "last", "now", "on", "at", "for", "went", "poured", "put", "fed", "more", "each", "again", "gone", "went", "so"})
 
 // titles are words before a name whose full stop ends no sentence.
 var titles = map[string]bool{"mr": true, "mrs": true, "ms": true, "dr": true, "messrs": true, "st": true}

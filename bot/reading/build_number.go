@@ -313,7 +313,7 @@ func (r *reader) tapeTold(i int) bool {
 func (r *reader) partOf(i int) bool {
 	t := &r.toks[i]
 	if t.v3 != 0 || t.v >= t.v2 || !smallParts(t.v2) || i == 0 {
-		return i == 0 && t.v3 == 0 && t.v < t.v2 && smallParts(t.v2) && i+1 < len(r.toks) && r.levelWord(i+1)
+		return i == 0 && t.v3 == 0 && t.v < t.v2 && t.v2 <= 8 && smallParts(t.v2) && i+1 < len(r.toks) && r.levelWord(i+1)
 	}
 	if i+1 < len(r.toks) && r.levelWord(i+1) {
 		return true

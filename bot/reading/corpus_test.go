@@ -488,6 +488,7 @@ var corpusBounds = []struct {
 	{"third", 0.94, 0.035, false},
 	{"fourth", 0.86, 0.055, false},
 	{"fifth", 0.84, 0.07, false},
+	{"sixth", 0.74, 0.12, false},
 	{"aside", 0.74, 0.135, true},
 }
 

@@ -55,6 +55,16 @@ func (r *reader) lendDay(spans []span, n int) int {
 	return noLentDay
 }
 
+// dayBefore says that a day stands in the sentence of item k before it.
+func (r *reader) dayBefore(k int) bool {
+	for n := r.sentenceStart(k); n < k; n++ {
+		if r.items[n].kind == itDay {
+			return true
+		}
+	}
+	return false
+}
+
 func (r *reader) toldDay(s span) bool {
 	for k := s.i; k < s.j; k++ {
 		if r.items[k].kind == itDay {
@@ -68,6 +78,9 @@ func (r *reader) toldDay(s span) bool {
 // was told before it: "monday it was ninety one, tuesday ninety three".
 func (r *reader) sameAgain(spans []span) []span {
 	for n := 1; n < len(spans); n++ {
+		if a, b := &spans[n-1], &spans[n]; a.i+1 < a.j && b.i < b.j && factual[b.frame] && r.items[a.j-1].kind == itDay && !r.items[a.j-1].day.every && r.items[a.j-1].gap >= gapAnd && r.items[b.i].gap == gapNone && r.dayBefore(a.j-1) {
+			a.j, b.i = a.j-1, b.i-1 // "sunday 4 bags to the south | and monday 3 to the north"
+		}
 		if a, b := &spans[n-1], &spans[n]; factual[a.frame] && b.i+1 < b.j && r.items[b.i].kind == itDay && r.items[b.i].gap < gapAnd && r.items[b.i+1].gap >= gapComma && !r.toldDay(*a) {
 			a.j, b.i = a.j+1, b.i+1 // "moved 506 to creek last night, | the boys stay"
 		}

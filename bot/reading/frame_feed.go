@@ -67,6 +67,9 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		return
 	}
 	names, sure := r.feederNames(t)
+	if sure && len(names) > 1 && len(t.at) == 0 && r.oneOf(whole) {
+		sure = false // "one of the hoppers is empty"
+	}
 	if !sure {
 		r.whichFeeder(whole, c, nil)
 		return

@@ -12,6 +12,9 @@ func (r *reader) fillWater(s span) {
 	r.hoppersToo(s)
 	s = r.feederBeside(r.feedBeside(s))
 	ps := r.portions(s, false)
+	if len(ps) > 1 && r.toldDay(s) {
+		r.keepDay(s) // "yesterday tank 100 l, drum 80 l"
+	}
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, false)
 		c.full = c.full || p.full && c.amount != nil

@@ -103,6 +103,9 @@ func (r *reader) headsLeft(s span) bool {
 		return false
 	}
 	whole := span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}
+	if all := (span{s.frame, 0, s.i}); r.firstQty(s, vessel) < 0 && !r.has(whole, sFeed) && (r.has(all, sDied) || r.has(all, sSold)) {
+		return true // "one died. 11 left."
+	}
 	return r.has(whole, sSlaughtered) || r.has(whole, sDied) || r.has(whole, sSold) || r.has(whole, sLost) || r.has(whole, sPigs) && !r.has(whole, sFeed)
 }
 

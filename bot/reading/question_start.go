@@ -148,7 +148,7 @@ func (r *reader) reminderAhead(k int) int {
 }
 
 // determiners are what a question's verb is followed by.
-var determiners = map[string]bool{"the": true, "i": true, "we": true, "you": true, "my": true, "our": true, "there": true, "this": true, "that": true, "these": true, "anything": true, "anyone": true, "anybody": true, "everything": true}
+var determiners = map[string]bool{"the": true, "i": true, "we": true, "you": true, "my": true, "our": true, "there": true, "this": true, "that": true, "these": true, "anything": true, "anyone": true, "anybody": true, "everything": true, "all": true, "both": true}
 
 // askedNumberFirst says that a verb and a number begin a question that goes on to
 // judge the number: "is 95 too hot for pigs".

@@ -130,7 +130,7 @@ func (r *reader) readItems() {
 					s.i = x // the day said right before
 					break
 				}
-				if !r.items[x].is(sFiller) {
+				if !r.items[x].isAny(setOf(sFiller, sPronoun, sGave)) {
 					break
 				}
 			}
