@@ -42,7 +42,7 @@ var offsetWords = []struct {
 	{0, partNone, "today, 2day, todays, heute, this day, 2day's, tody"},
 	{0, partMorning, "this morning, this am, this a.m., this mornin, earlier this morning, this mrng, heute morgen, heute früh, first thing this morning"},
 	{0, partEvening, "tonight, this evening, this afternoon, this arvo, this pm, this eve, 2nite, tonite, heute abend, this aft"},
-	{-1, partNone, "yesterday, yest, yday, ystrdy, yestrday, yesterdy, yesterdays, gestern, ystd, yesturday, yester, yestaday, ysterday, the day before, day before today"},
+	{-1, partNone, "yesterday, yesterday's, yest, yday, ystrdy, yestrday, yesterdy, yesterdays, gestern, ystd, yesturday, yester, yestaday, ysterday, the day before, day before today"},
 	{-1, partMorning, "yesterday morning, yest am, yesterday am, yest morning"},
 	{-1, partEvening, "last night, yesterday evening, yesterday afternoon, yest pm, yesterday pm, yesterday night, last evening, last nite, yest evening, lastnight, yest afternoon, yest eve"},
 	{-2, partNone, "before yesterday, 2 days back, day before yesterday, the day before yesterday, vorgestern, night before last, the night before last, day before yest"},

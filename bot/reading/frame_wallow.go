@@ -4,6 +4,12 @@ import "troughbell/model"
 
 // fillWallow reads water run into the wallow, or the wallow seen dry.
 func (r *reader) fillWallow(s span) {
+	if k := r.find(s, sWallow); k >= 0 && r.wallowLevel(k) { // a level that no record holds
+		i, j := r.stretch(k)
+		r.useAll(span{s.frame, i, j})
+		r.emit(Fact{model.Note{What: r.quote(i, j)}}, s)
+		return
+	}
 	w := model.WallowFill{}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
@@ -114,6 +120,24 @@ func (r *reader) wallowDeed(k int) bool {
 		}
 	}
 	return told
+}
+
+// wallowLevel says that the stretch of item k, which names the wallow, tells how full
+// it was seen to be and of no water run into it: "wallow half full".
+func (r *reader) wallowLevel(k int) bool {
+	i, j := r.stretch(k)
+	level := false
+	for n := i; n < j; n++ {
+		it := &r.items[n]
+		switch {
+		case it.quest, it.pig >= 0, it.feeder >= 0, it.barrel >= 0, it.unit == unitHour, it.number() && !it.soft && !it.qty(percent),
+			it.kind == itWord && it.isAny(setOf(sFill, sHose, sPour, sWatered, sFeeder, sBarrel, sNot, sPlan, sAskSure)) && !it.is(sFiller) && !it.is(sWallow):
+			return false
+		case it.kind == itFrac, it.qty(percent):
+			level = true
+		}
+	}
+	return level
 }
 
 // stretch is what stands around item k up to the next comma or "and" on either

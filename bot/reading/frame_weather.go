@@ -80,6 +80,9 @@ func (r *reader) fillWeather(s span) {
 		r.idleSpan(s) // a bare number and a day: no weather to speak of
 		return
 	}
+	if w.HighC != nil && w.LowC == nil && r.lastIsWeather() && r.tonight(s) && !r.has(s, sHigh) { // "93 today, 70 tonight"
+		w.HighC, w.LowC = nil, w.HighC
+	}
 	if w.HighC == nil && w.LowC == nil && w.RhPct == nil || w.Check() != nil {
 		r.idleSpan(s)
 		return
@@ -90,6 +93,16 @@ func (r *reader) fillWeather(s span) {
 	}
 	on, _, dated := r.when(s, lookBack)
 	r.emitOn(Fact{w}, s, on, nil, dated) // a day's weather has no time of day
+}
+
+// tonight says that the night to come is the one day of a span.
+func (r *reader) tonight(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itDay && it.day.form == dayOffset && it.day.a == 0 && (it.s == "tonight" || it.s == "tonite" || it.s == "2nite") {
+			return true
+		}
+	}
+	return false
 }
 
 // onlyLastNight says that the one day of a span is the night before, told behind
@@ -118,7 +131,7 @@ func (r *reader) degreeLabel(k int, s span) degreeLabel {
 			return l
 		}
 	}
-	for n := k - 1; n >= s.i && n >= k-labelReach && r.items[n+1].gap < gapComma; n-- {
+	for n := k - 1; n >= s.i && n >= k-labelReach && (r.items[n+1].gap < gapComma || r.items[n].label); n-- {
 		it := &r.items[n]
 		if l := labelOf(it); l != unlabelled {
 			return l

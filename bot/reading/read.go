@@ -189,6 +189,7 @@ func (r *reader) forceFrames() {
 		r.forceArrivals()
 	}
 	r.forceSetUp()
+	r.forceMixTold()
 	r.forceGoods()
 	r.hangingAll()
 	r.forceMixed()
@@ -210,6 +211,9 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fRemind)
 		case (k == 0 || it.gap >= gapComma) && r.mutes(k):
 			r.forceRange(k, r.sentenceEnd(k), fMute)
+		case it.is(sWallow) && it.pig < 0 && r.wallowLevel(k):
+			i, j := r.stretch(k)
+			r.forceRange(i, j, fWallow)
 		case it.is(sWallow) && it.pig < 0 && r.wallowDeed(k):
 			i, j := r.stretch(k)
 			r.forceRange(i, j, fWallow)
