@@ -62,6 +62,10 @@ var Topics = []Topic{
 		US:    []string{"spent 61 straw", "sold PIG 300", "what do they cost?"},
 	},
 	{
+		Name: "pictures", Title: "Pictures and files", Words: []string{"picture", "chart", "graph", "plot", "calendar", "report", "export"},
+		US: []string{"chart of the feed", "graph of PIG", "calendar", "export"},
+	},
+	{
 		Name: "settings", Title: "Herd and settings", Words: []string{"setup", "set-up", "pigs", "plan", "sizes"},
 		Kinds: []model.Kind{"settings", "arrive"},
 		US: []string{

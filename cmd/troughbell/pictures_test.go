@@ -137,3 +137,18 @@ func TestPictures(t *testing.T) {
 		})
 	}
 }
+
+// BenchmarkPicture draws each kind of picture. Wanted: each under 200 ms.
+func BenchmarkPicture(b *testing.B) {
+	orchard := played(b, demoSeason, demoZone, "2026-07-15 07")
+	for _, topic := range []string{"growth", "feed_left", "water_left", "heat", "today", "cost"} {
+		a, v := pictured(b, orchard, "2026-07-15 07:00", topic)
+		b.Run(topic, func(b *testing.B) {
+			for b.Loop() {
+				if _, err := picture.PNG(a.Picture, v, picture.Style{}); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
