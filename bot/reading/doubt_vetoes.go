@@ -110,6 +110,9 @@ var vetoes = [numFrames][]veto{
 		{"found a snake by the hill", (*reader).penOnlyNamed, drop},
 	},
 	fWeather: {
+		{"93 forecast", func(r *reader, s span, _ int) bool {
+			return r.quoteHas(span{0, r.clauseFrom(s.i), r.clauseEnd(s.j - 1)}, "forecast", "forecasted", "predicted", "expected")
+		}, dropAs(NoneFuture)},
 		{"turned 62 today, knees feel like 80", (*reader).numbersOfOurs, drop},
 	},
 	fMute: {

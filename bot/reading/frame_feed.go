@@ -66,6 +66,11 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.fillStock(whole)
 		return
 	}
+	if w, ok := r.seenDryBefore(whole); ok && c.verb && !t.any && c.amount == nil && c.fraction == nil { // "barrel empty. filled it."
+		r.useAll(whole)
+		r.emit(Fact{w}, s)
+		return
+	}
 	names, sure := r.feederNames(t)
 	if sure && len(names) > 1 && len(t.at) == 0 && r.oneOf(whole) {
 		sure = false // "one of the hoppers is empty"

@@ -47,6 +47,9 @@ func (r *reader) fillMixed(s span) {
 			}
 		}
 	}
+	if m.Batches != nil && *m.Batches == 1 && r.quoteHas(s, "double", "a double", "double batch", "a double batch") {
+		m.Batches = model.Float(2)
+	}
 	if m.Batches != nil && m.FeedKg != nil { // "2 batches, 200 lb": the batches say it
 		m.FeedKg = nil
 	}

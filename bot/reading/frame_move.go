@@ -42,6 +42,13 @@ func (r *reader) fillMove(s span) {
 		r.whichPen(s)
 		return
 	}
+	if !r.hasWho(s) && !r.eachNamed(s.i, s.j) { // "the three little ones moved to apple"
+		for k := s.i - 1; k >= r.clauseFrom(s.i); k-- {
+			if it := &r.items[k]; it.isAny(setOf(sYoung, sOld, sBarrow, sGilt)) && !it.used && it.s != "old" {
+				s.i = k
+			}
+		}
+	}
 	sel := r.selectPigs(s.i, s.j)
 	m := model.Move{Pen: pen}
 	if sel.stray || r.movesSome(s, sel) {

@@ -47,8 +47,11 @@ func (r *reader) mixListed(i, j int) int {
 			return -1
 		}
 		if first < 0 || first == k {
-			cue = cue || it.is(sMixed) && (strings.Contains(it.s, "mixing") || r.batchAt(k+1, min(k+4, j))) || mixCues[it.s] || k+1 < j && it.s == "from" && r.items[k+1].s == "now on"
+			cue = cue || it.is(sMixed) && (strings.Contains(it.s, "mixing") || r.batchAt(k+1, min(k+4, j))) || mixCues[it.s] || it.is(sFeed) && k == i && k+1 < j && r.items[k+1].is(sIs)
 		}
+	}
+	if first > i {
+		cue = cue || strings.Contains(strings.ToLower(r.text[r.items[i].from:r.items[first].from]), "from now on")
 	}
 	if !cue || ingredients < 2 || ingredients != amounts {
 		return -1

@@ -211,6 +211,8 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fRemind)
 		case (k == 0 || it.gap >= gapComma) && r.mutes(k):
 			r.forceRange(k, r.sentenceEnd(k), fMute)
+		case it.kind == itSlash && r.pairOfPours(k):
+			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fFeed)
 		case it.is(sWallow) && it.pig < 0 && r.wallowLevel(k):
 			i, j := r.stretch(k)
 			r.forceRange(i, j, fWallow)

@@ -99,7 +99,7 @@ func newReader(c Context, text string) *reader {
 	r.judge = herdJudge{c.Herd}
 	r.setUp = setUpState{}
 	r.answered = false
-	r.skip, r.priceFirst = 0, false
+	r.skip, r.priceFirst, r.sexTable = 0, false, false
 	r.soft = r.soft[:0]
 	return r
 }

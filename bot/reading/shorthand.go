@@ -34,8 +34,8 @@ func (r *reader) spellOut() {
 			t.s = w
 		}
 	}
-	for i := 1; i+2 < len(r.toks); i++ { // "30 in. round", a shortened word and no end of a sentence
-		if stop := &r.toks[i+1]; shortUnits[r.toks[i].s] && r.toks[i-1].kind == tokNum && stop.kind == tokMark && stop.s == "." && goesOn[r.toks[i+2].s] {
+	for i := 1; i+2 < len(r.toks); i++ { // "30 in. round", "39 in., length 43", a shortened word and no end of a sentence
+		if stop := &r.toks[i+1]; shortUnits[r.toks[i].s] && r.toks[i-1].kind == tokNum && stop.kind == tokMark && stop.s == "." && (goesOn[r.toks[i+2].s] || r.toks[i+2].s == ",") {
 			r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
 		}
 	}
@@ -82,7 +82,7 @@ func (r *reader) spellOut() {
 var shortUnits = setOfWords([]string{"in", "lb", "lbs", "gal", "gals", "ft", "min", "mins", "hr", "hrs", "oz"})
 
 // goesOn are words behind such a full stop with which the sentence goes on.
-var goesOn = setOfWords([]string{"round", "around", "long", "girth", "by", "x", "wide", "deep", "tall", "high", "each", "apiece"})
+var goesOn = setOfWords([]string{"of", "round", "around", "long", "girth", "by", "x", "wide", "deep", "tall", "high", "each", "apiece"})
 
 // soundsLike are words that a number of bags is heard as.
 var soundsLike = map[string]string{"to": "two", "too": "two", "for": "four", "fore": "four", "won": "one", "tree": "three", "ate": "eight", "sex": "six"}
