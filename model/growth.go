@@ -66,14 +66,6 @@ func (h *Herd) ExpectReading(a *Animal, on Day, by string) (Estimate, error) {
 	return f.expect(day, variance, by), nil
 }
 
-// bias is the learned bias of a kind of reading and its SD, relative.
-func (f *growthFit) bias(column int) (mean, sd float64) {
-	e := make([]float64, len(f.theta))
-	e[column] = 1
-	f.info.forward(e)
-	return f.theta[column], math.Sqrt(dot(e, e))
-}
-
 // speed is a group's speed of growth relative to the table, and its SD.
 func (f *growthFit) speed(group int) (mean, sd float64) {
 	e := make([]float64, len(f.theta))

@@ -85,7 +85,7 @@ func (s growthSpell) sickDays(day float64) float64 {
 }
 
 // growthColumns counts the shared unknowns that one pig knows of: the herd's
-// speed, three biases, how heat slows it, its batch's start and its batch's speed.
+// speed, four columns of biases, how heat slows it, its batch's start and its batch's speed.
 const growthColumns = sharedColumns + 2
 
 func (p *growthPig) column(k int) int {
@@ -203,6 +203,7 @@ func (f *growthFit) startShared() {
 	}
 	set(0, 0, herdSpeedSD)
 	set(biasTape, 0, readingErrors[ByTape].bias)
+	set(biasTapeSlope, 0, tapeSlopeSD)
 	set(biasEye, 0, readingErrors[ByEye].bias)
 	set(biasHanging, 0, readingErrors[byHanging].bias)
 	set(heatSlow, 0, heatGainPerFeedSD)

@@ -118,9 +118,7 @@ func (f *growthFit) solveMeans() {
 				}
 			}
 		}
-		if r.err.column != biasNone {
-			u[r.err.column] += total
-		}
+		r.err.lean(u, total, total)
 		m.v[i] = mean
 		row[i] += r.noiseKg2(total)
 	}

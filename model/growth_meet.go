@@ -50,10 +50,7 @@ func (f *growthFit) expect(day, variance float64, by string) Estimate {
 		e = readingErrors[byTapeBeyond]
 	}
 	own := math.Hypot(e.sd(kg)*math.Sqrt(f.scatter[by].likely()), e.shape*kg)
-	bias, sure := 0.0, 0.0
-	if e.column != biasNone {
-		bias, sure = f.bias(e.column)
-	}
+	bias, sure := f.bias(e, kg)
 	return Estimate{
 		Mean: kg * (1 + bias),
 		SD:   math.Sqrt(gain*gain*variance + own*own + kg*kg*sure*sure),
@@ -118,11 +115,8 @@ func (p *growthPig) doubts() bool {
 // where the pig was expected.
 func (f *growthFit) judgeNew(r *growthReading, mean, variance float64) {
 	r.place(firstPlace(mean, variance, r.kg))
-	bias, sure := 0.0, 0.0
-	if r.err.column != biasNone {
-		bias, sure = f.bias(r.err.column)
-	}
 	for range 2 {
+		bias, sure := f.bias(r.err, r.kgAt)
 		lever := r.kgAt / r.gain
 		latent := variance + lever*lever*(sure*sure+r.err.shape*r.err.shape)
 		off := r.table + (r.kg-r.kgAt*(1+bias))/r.gain - mean

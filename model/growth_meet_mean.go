@@ -20,11 +20,9 @@ func (f *growthFit) meetMean() {
 		terms[k] = growthTerm{part.alikePigs, r.day, gain / float64(len(r.pigs))}
 	}
 	_, variance := f.sum(terms...)
-	if r.err.column != biasNone {
-		bias, sure := f.bias(r.err.column)
-		expected += total * bias
-		variance += total * total * sure * sure
-	}
+	bias, sure := f.bias(r.err, total)
+	expected += total * bias
+	variance += total * total * sure * sure
 	sd := r.sd(total)
 	odds := slipOdds(r.kg-expected, variance, sd, slipSD*total, r.err.wrong)
 	r.wrong = odds / (1 + odds)

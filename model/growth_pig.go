@@ -75,7 +75,7 @@ func (f *growthFit) solveCovariance(p *growthPig, i int) {
 		lever := shape * shape * r.kgAt / r.gain
 		for j := range i + 1 {
 			if o := &p.readings[j]; o.by == r.by {
-				row[j] += lever * o.kgAt / o.gain
+				row[j] += lever * o.kgAt / o.gain * alikeShape(o.kgAt, r.kgAt)
 			}
 		}
 	}
@@ -94,9 +94,7 @@ func (f *growthFit) finishRow(p *growthPig, i int) {
 
 	mean, u := f.prior(p, r.day)
 	v := r.table + (r.kg-r.kgAt)/r.gain - mean
-	if r.err.column != biasNone {
-		u[r.err.column] = r.kgAt / r.gain
-	}
+	r.err.lean(u[:], r.kgAt, r.kgAt/r.gain)
 	inverse := p.inverse.row(i)
 	clear(inverse)
 	for j, x := range q {

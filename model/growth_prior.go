@@ -60,6 +60,7 @@ const (
 // others of its kind, besides its own.
 const (
 	biasTape = iota + 1 // columns of the shared unknowns; 0 is the herd's speed
+	biasTapeSlope       // over the logarithm of weight
 	biasEye
 	biasHanging
 	heatSlow // how much heat slows, off heatGainPerFeed

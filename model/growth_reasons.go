@@ -11,7 +11,7 @@ import "slices"
 //	age_guess        On: day of birth; Q: age in days
 //	herd_speed       Q: percent of the published table's growth, percent SD
 //	table_gain       Q: kg a day that the published table gives at this weight
-//	tape_bias        Q: percent that the herd's tape reads high (minus: low), percent SD
+//	tape_bias        Q: percent that the herd's tape reads high (minus: low) at that weight, percent SD
 //	sick_slow        Names: pigs; On: since; counted as half growth while sick
 //	heat_slow        On: the day asked about; Q: hot days known of the month before it, kg that each pig is taken to have lost by them
 //	reading_doubted  Names: pigs; On; Q: kg as read; hardly counted
@@ -92,7 +92,7 @@ func (f *growthFit) reasons(pigs []*growthPig, on Day, s growthState) []Reason {
 	out = append(out, f.startReasons(pigs, on, last)...)
 	out = append(out, f.pathReasons(pigs, on, s)...)
 	if tapes > 0 {
-		bias, sd := f.bias(biasTape)
+		bias, sd := f.bias(readingErrors[ByTape], s.at(0))
 		out = append(out, Reason{Code: ReasonTapeBias, Q: []Quantity{{100 * bias, Percent}, {100 * sd, Percent}}})
 	}
 	return out

@@ -189,6 +189,9 @@ func TestASlipHardlyMovesTheForecast(t *testing.T) {
 	require.Contains(t, codes(b.Reasons), ReasonReadingDoubted)
 }
 
+// tapeTestKg is about the mean weight at which the tape is held against another.
+const tapeTestKg = 60
+
 func TestTapeBiasIsLearnedFromTheScale(t *testing.T) {
 	b := new(book).arrive(growthStart, 30, "Ada", "Ben", "Cob")
 	for w := range 6 {
@@ -202,7 +205,7 @@ func TestTapeBiasIsLearnedFromTheScale(t *testing.T) {
 		}
 	}
 	h := b.herd()
-	bias, sd := h.growth().bias(biasTape)
+	bias, sd := h.growth().bias(readingErrors[ByTape], tapeTestKg)
 	require.InDelta(t, 0.1, bias, 0.03)
 	require.Less(t, sd, 0.02)
 	cob := weightOf(t, h, "Cob", growthStart+35)
@@ -219,11 +222,11 @@ func TestTapeBiasIsLearnedFromHangingWeights(t *testing.T) {
 		}
 	}
 	end := growthStart + 105
-	before, _ := b.herd().growth().bias(biasTape)
+	before, _ := b.herd().growth().bias(readingErrors[ByTape], tapeTestKg)
 	for _, name := range names {
 		b.add(end, Gone{Animals: []string{name}, How: Butchered, HangingKg: Float(0.72 * tableKg(30, 105))})
 	}
-	after, _ := b.herd().growth().bias(biasTape)
+	after, _ := b.herd().growth().bias(readingErrors[ByTape], tapeTestKg)
 	require.Less(t, after, before-0.02)
 }
 
