@@ -59,8 +59,8 @@ const (
 // What all pigs of a herd share. The biases are which error a reading shares with
 // others of its kind, besides its own.
 const (
-	biasTape = iota + 1 // columns of the shared unknowns; 0 is the herd's speed
-	biasTapeSlope       // over the logarithm of weight
+	biasTape      = iota + 1 // columns of the shared unknowns; 0 is the herd's speed
+	biasTapeSlope            // over the logarithm of weight
 	biasEye
 	biasHanging
 	heatSlow // how much heat slows, off heatGainPerFeed

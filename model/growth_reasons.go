@@ -24,6 +24,7 @@ import "slices"
 //	weigh_none       nothing was weighed yet
 //	weigh_wide       On: target day; Q: days that it is uncertain either way
 //	weigh_near       On: target day or appointment; Q: days until then
+//	weigh_check      On: the last weighing on a scale; Q: kg then: the tape was not held against it since
 const (
 	ReasonLastWeighed    = "last_weighed"
 	ReasonWeighingsCount = "weighings_count"
@@ -42,6 +43,7 @@ const (
 	ReasonWeighNone      = "weigh_none"
 	ReasonWeighWide      = "weigh_wide"
 	ReasonWeighNear      = "weigh_near"
+	ReasonWeighCheck     = "weigh_check"
 )
 
 // tableEndKg is where the published classes end.

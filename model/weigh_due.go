@@ -19,7 +19,9 @@ const (
 // most a week later than that in the last month before the target or the
 // butcher, and a week after arrival where nothing is known of weight. Where the
 // target day is known well enough, monthly. A later group of which nothing is
-// known comes first. Pigs are the living ones with no
+// known comes first. Where a scale is at hand and the tape was last held against
+// it on pigs of under two thirds of the target, it is time to do so again once
+// they weigh that: ReasonWeighCheck comes among the reasons. Pigs are the living ones with no
 // weighing since. On may lie before today. Missing "pigs".
 func (h *Herd) WeighDue(today Day) (Due, error) {
 	pigs := h.Alive(today)
@@ -90,6 +92,9 @@ func (h *Herd) WeighDue(today Day) (Due, error) {
 			due.On = late
 			due.Reasons = []Reason{{Code: ReasonWeighNear, On: end, Q: []Quantity{{float64(end - today), Days}}}}
 		}
+	}
+	if check, ok := h.tapeCheckDue(pigs, due.On); ok {
+		due.Reasons = append(due.Reasons, check)
 	}
 	if latest != nil {
 		due.Reasons = append(due.Reasons, latest.reason(today))

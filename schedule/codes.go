@@ -83,6 +83,9 @@ const (
 	// About "weigh". A weighing would change a decision. Names: the pigs (empty:
 	// all). On: the day due.
 	CodeWeighDue = "weigh_due"
+	// The same, and the tape should be held against a scale again. Q: weight when
+	// it was last (Kilograms).
+	CodeWeighCheck = "weigh_check"
 
 	// About "book". The butcher should be booked. On: the day to book by. Window:
 	// the days to ask for.
@@ -259,7 +262,7 @@ var Codes = []string{
 	CodeWaterVisit, CodeWaterBrim, CodeWaterMidweek, CodeWaterOut, CodeWaterSeenEmpty,
 	CodeWallowVisit, CodeWallowHeat,
 	CodeLevelStanding, CodeLevelMidweek, CodeLevelBridged,
-	CodeWormDue, CodeWormBlocked, CodeMoveDue, CodeWeighDue,
+	CodeWormDue, CodeWormBlocked, CodeMoveDue, CodeWeighDue, CodeWeighCheck,
 	CodeBookBy, CodeBookAhead, CodeBookEve, CodeBookEveHeaviest, CodeBookFeed, CodeBookFeedHours, CodeBookClear,
 	CodeWithdrawalConflict, CodeWithdrawalUnknown,
 	CodeHeatWatch, CodeHeatAlert, CodeHeatDanger, CodeHeatEmergency,

@@ -43,7 +43,7 @@ type habits struct {
 	lazy   bool    // late, forgetful
 	brim   bool    // fills feeders to the brim whatever was said
 	scale  bool    // has a scale
-	checks bool    // holds the tape against a scale once
+	checks bool    // holds the tape against a scale once, and when asked to
 	us     bool    // pounds, gallons, inches
 	talks  bool    // tells of hot days
 	shares bool    // shared the place, so that a forecast comes in
@@ -279,8 +279,11 @@ func (k *keeper) do(s stop, t task) {
 		k.fillWater(s, t)
 	case "alarm":
 	case "weigh":
-		if t.code == "weigh_due" {
-			k.weigh(s)
+		switch t.code {
+		case "weigh_due":
+			k.weigh(s, !k.checked)
+		case "weigh_check":
+			k.weigh(s, true)
 		}
 	case "worm":
 		if t.code == "worm_due" {

@@ -128,8 +128,9 @@ func (k *keeper) tell(s stop, d int) {
 // mostWeighed is how many pigs are weighed on one day.
 const mostWeighed = 8
 
-// weigh weighs or tapes the pigs.
-func (k *keeper) weigh(s stop) {
+// weigh weighs or tapes the pigs, and holds the tape against the scale if the
+// keeper has one for that.
+func (k *keeper) weigh(s stop, check bool) {
 	d := k.farm.day(s.at)
 	pigs := k.farm.herd.alive(d)
 	order := k.rng.Perm(len(pigs))
@@ -137,7 +138,7 @@ func (k *keeper) weigh(s stop) {
 		order = order[:mostWeighed]
 	}
 	var scale, tape []string
-	check := k.checks && !k.checked
+	check = check && k.checks
 	for n, i := range order {
 		p := pigs[i]
 		if k.scale || check && n < 3 {

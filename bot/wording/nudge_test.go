@@ -88,6 +88,8 @@ var lines = []struct {
 	{schedule.Line{Code: schedule.CodeWormBlocked, On: day("2026-08-01")}, "No worming now: it may not be clear by the butcher, Sat 1 Aug. Ask the vet."},
 	{schedule.Line{Code: schedule.CodeMoveDue, Names: []string{"oak"}, On: day("2026-07-18")}, "Pen move due Sat 18 Jul: out of oak."},
 	{schedule.Line{Code: schedule.CodeWeighDue, On: day("2026-07-18")}, "Tape Sat 18 Jul: it would sharpen the butcher date."},
+	{schedule.Line{Code: schedule.CodeWeighCheck, On: day("2026-07-18"), Q: []model.Quantity{wording.Kg(55 * lb)}}, "Tape Sat 18 Jul, some on the scale too: the tape was last checked at 55 lb."},
+	{schedule.Line{Code: schedule.CodeWeighCheck, On: day("2026-07-04"), Q: []model.Quantity{wording.Kg(55 * lb)}}, "Tape them, some on the scale too: due since Sat 4 Jul, the tape was last checked at 55 lb."},
 	{schedule.Line{Code: schedule.CodeBookBy, On: day("2026-07-20"), Window: model.DayInterval{Low: day("2026-08-25"), Mid: day("2026-09-01"), High: day("2026-09-08")}}, "No butcher booked: call by Mon 20 Jul, ask for 25 Aug–8 Sep."},
 	{schedule.Line{Code: schedule.CodeBookBy, On: day("2026-07-01"), Window: model.DayInterval{Low: day("2026-08-25"), Mid: day("2026-09-01"), High: day("2026-09-08")}}, "No butcher booked: call now, ask for 25 Aug–8 Sep."},
 	{schedule.Line{Code: schedule.CodeBookAhead, On: day("2026-07-25"), Q: []model.Quantity{wording.Days(14), wording.N(0), wording.Kg(265 * lb)}}, "Butcher Sat 25 Jul, in 14 days, about 265 lb each then."},

@@ -20,6 +20,7 @@ var reasonSentences = catalogue{
 	"past_table":      "Above {q0} the table ends: an extrapolation.",
 	"weigh_none":      "Nothing was weighed yet.",
 	"weigh_wide":      "The day {on} is uncertain by {q0} either way.",
+	"weigh_check":     "The scale and the tape last met {on}, at {q0}; a check on light pigs says little of heavy ones.",
 	"weigh_near":      "{on} is near, in {q0}: a weight decides now.",
 
 	// Sums that an answer adds.
