@@ -10,10 +10,11 @@ import "math"
 // abstracts read, the shares computed). So the herd's bias is a level at
 // tapeMiddleKg and a slope over the logarithm of weight, and one check on light
 // pigs says less of heavy ones. Over a unit of that logarithm the slopes of these
-// lines are 0.8 of what their levels are (root mean squares, computed): tapeSlopeSD
-// is that of the level's 5 %.
+// lines are 0.8 of what their levels are (root mean squares, computed), and level
+// and slope together come to 5 % in the mean over the trial's range (judgement).
 const (
-	tapeSlopeSD  = 0.04
+	tapeLevelSD  = 0.0465
+	tapeSlopeSD  = 0.037
 	tapeMiddleKg = 53.0 // of the Kansas State trial's range, on that scale
 	tapeLeastKg  = 22.7 // its ends, beyond which the bias is taken to stay
 	tapeMostKg   = 123.8

@@ -85,9 +85,9 @@ type readingError struct {
 // points and an empty gut; common practice.
 var readingErrors = map[string]*readingError{
 	ByScale:      {kg: 0.85, rel: 0.02, wrong: 0.03, column: biasNone},
-	ByTape:       {kg: 1.8, rel: 0.022, bias: 0.05, shape: 0.02, wrong: 0.03, column: biasTape},
+	ByTape:       {kg: 1.8, rel: 0.022, bias: tapeLevelSD, shape: 0.02, wrong: 0.03, column: biasTape},
 	ByEye:        {kg: 1, rel: 0.08, bias: 0.06, wrong: 0.03, column: biasEye},
-	byTapeBeyond: {kg: 1, rel: 0.08, bias: 0.05, shape: 0.03, wrong: 0.03, column: biasTape},
+	byTapeBeyond: {kg: 1, rel: 0.08, bias: tapeLevelSD, shape: 0.03, wrong: 0.03, column: biasTape},
 	byHanging:    {kg: 1, rel: 0.04, bias: 0.025, wrong: 0.03, column: biasHanging},
 }
 

@@ -7,10 +7,13 @@ import "math"
 type GrowthStall struct {
 	Record       string   // the later weighing
 	Animals      []string // the pig; empty where it has no name, or for a mean of several
+	Also         []string // others that fell short by the same two days, in the order of weighing
 	From, On     Day
 	GainKg       float64 // weighed
 	WantKg       float64 // expected
 	FromKg, ToKg float64
+	EachGainKg   float64 // mean of the pig and the others, as GainKg
+	EachWantKg   float64 // the same of WantKg
 	Reasons      []Reason
 }
 
@@ -34,15 +37,15 @@ type heldWeight struct {
 // GrowthStalls lists the weighings that show a stall, in the order of time, each
 // against the latest one of the same pig made by the same means at least three
 // weeks before and after the pigs had settled in: no more than one a day, that of
-// the pig furthest behind. Sickness told and heat known are allowed for. What was answered LeftOut or AsUsual is
-// not listed.
+// the pig furthest behind, with the others that fell short since the same day
+// named beside it. Sickness told and heat known are allowed for. What was answered
+// LeftOut is not listed, nor are those of a day of which one was answered AsUsual.
 func (h *Herd) GrowthStalls() []GrowthStall {
 	if len(h.Weighings) < 2 {
 		return nil
 	}
 	f := h.growth()
-	var out []GrowthStall
-	worst := 0.0
+	var found stallsFound
 	before := map[int][]heldWeight{} // by the pig's number; -1: means
 	for _, w := range h.Weighings {
 		pigs := h.weighed(w)
@@ -60,13 +63,8 @@ func (h *Herd) GrowthStalls() []GrowthStall {
 			if mean && len(pigs) > 1 {
 				key = -1
 			}
-			if s, z, ok := f.stalled(h, a, now, before[key], key < 0); ok && !h.answered(now.record) {
-				switch {
-				case len(out) == 0 || out[len(out)-1].On != s.On:
-					out, worst = append(out, s), z
-				case z > worst:
-					out[len(out)-1], worst = s, z
-				}
+			if s, z, ok := f.stalled(h, a, now, before[key], key < 0); ok {
+				found.add(s, z, h.verdict(now.record))
 			}
 			before[key] = append(before[key], now)
 			if key < 0 {
@@ -74,7 +72,7 @@ func (h *Herd) GrowthStalls() []GrowthStall {
 			}
 		}
 	}
-	return out
+	return found.list()
 }
 
 // by is how the weighing was made.

@@ -22,7 +22,7 @@ func TestGrowthStall(t *testing.T) {
 	}{
 		{"all grow", []Fact{weigh("Fern", 60, ByScale), weigh("Otis", 61, ByScale), weigh("Ivy", 62, ByScale)}, nil},
 		{"one stands still", []Fact{weigh("Fern", 44, ByScale), weigh("Otis", 61, ByScale), weigh("Ivy", 62, ByScale)}, []string{"Fern"}},
-		{"the one furthest behind", []Fact{weigh("Fern", 46, ByScale), weigh("Otis", 42, ByScale), weigh("Ivy", 62, ByScale)}, []string{"Otis"}},
+		{"two, the one furthest behind first", []Fact{weigh("Fern", 43, ByScale), weigh("Otis", 42, ByScale), weigh("Ivy", 62, ByScale)}, []string{"Otis", "Fern"}},
 		{"told sick", []Fact{
 			Sick{Animals: []string{"Ivy"}}, weigh("Fern", 60, ByScale),
 		}, nil},
@@ -36,7 +36,8 @@ func TestGrowthStall(t *testing.T) {
 				return
 			}
 			require.Len(t, got, 1)
-			require.Equal(t, tt.want, got[0].Animals)
+			require.Equal(t, tt.want, append(got[0].Animals, got[0].Also...))
+			require.Less(t, got[0].EachGainKg, stallPart*got[0].EachWantKg)
 			require.Less(t, got[0].GainKg, stallPart*got[0].WantKg)
 			require.Equal(t, ReasonGrowthStall, got[0].Reasons[0].Code)
 		})
@@ -56,6 +57,22 @@ func TestGrowthStall(t *testing.T) {
 	after, err := s.herd().MeanWeight(s.herd().Alive(s.records[0].On), s.records[0].On+60)
 	require.NoError(t, err)
 	require.Greater(t, after.WeightKg.Mid, before.WeightKg.Mid+2)
+
+	// Of two that were asked about, one read wrong leaves the other to be asked
+	// about, one that the person stands by settles both.
+	for how, want := range map[string][]string{LeftOut: {"Fern"}, AsUsual: nil} {
+		s := herd(weigh("Fern", 43, ByScale), weigh("Otis", 42, ByScale), weigh("Ivy", 62, ByScale))
+		s.tell("2026-06-13 19:00", Question{About: "check", Code: "odd_growth", Of: s.herd().GrowthStalls()[0].Record})
+		s.tell("2026-06-13 19:05", Settled{Question: s.records[len(s.records)-1].ID, How: how})
+		left := s.herd().GrowthStalls()
+		if want == nil {
+			require.Empty(t, left)
+			continue
+		}
+		require.Len(t, left, 1)
+		require.Equal(t, want, left[0].Animals)
+		require.Empty(t, left[0].Also)
+	}
 
 	// One that the person stands by is no slip, however strange.
 	fern := func(how string) float64 {

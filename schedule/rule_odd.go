@@ -86,8 +86,8 @@ func (v *view) odd() []need {
 			continue
 		}
 		add(Line{
-			Grade: Routine, Code: CodeOddGrowth, Names: s.Animals, Reasons: s.Reasons, On: s.From, At: at,
-			Q: []model.Quantity{{Value: s.GainKg, Unit: model.Kilograms}, {Value: s.WantKg, Unit: model.Kilograms}, {Value: float64(s.On - s.From), Unit: model.Days}},
+			Grade: Routine, Code: CodeOddGrowth, Names: slices.Concat(s.Animals, s.Also), Reasons: s.Reasons, On: s.From, At: at,
+			Q: []model.Quantity{{Value: s.EachGainKg, Unit: model.Kilograms}, {Value: s.EachWantKg, Unit: model.Kilograms}, {Value: float64(s.On - s.From), Unit: model.Days}},
 		}, s.Record, at, ChoiceIll, ChoiceShort, ChoiceBullied, ChoiceMisread)
 	}
 	slices.SortStableFunc(out, func(a, b need) int { return slices.Index(oddOrder, a.Code) - slices.Index(oddOrder, b.Code) })

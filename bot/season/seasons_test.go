@@ -50,7 +50,7 @@ func TestSeasons(t *testing.T) {
 // what holds today, and the target stands beside it.
 const (
 	mostDryObedient = 0.5 // hours without feed or water in 100 days, mean of herds
-	mostDryLazy     = 4.0 // the target is 3; other chances of the same keepers gave 3.5
+	mostDryLazy     = 3.0 // hangs on chance: a few seasons have nearly all of it
 	mostFeedFills   = 1.2 // days with a pour, against the clairvoyant's
 	mostWaterFills  = 1.5 // days with a fill; the target is 1.2
 	mostNudges      = 2.5 // a week outside heat waves, median
@@ -79,9 +79,9 @@ func requireFedAndWatered(t *testing.T, rs []*result) {
 
 // mostOff is by how many days the herd's day may be off in the mean, by days
 // ahead: with a scale or a tape that was held against one, and with a tape that
-// was not. With the former the target 14 days ahead is 3.
+// was not.
 var mostOff = map[bool]map[int]float64{
-	true:  {60: 9, 30: 5, 14: 4},
+	true:  {60: 9, 30: 5, 14: 3},
 	false: {60: 10, 30: 7, 14: 5},
 }
 

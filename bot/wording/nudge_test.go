@@ -160,6 +160,10 @@ var lines = []struct {
 		"Fern: only +9 lb since Sat 13 Jun, 28 days; +46 lb expected. Look it over. What may it be?",
 	},
 	{
+		schedule.Line{Code: schedule.CodeOddGrowth, Names: []string{"Fern", "Otis"}, On: day("2026-06-13"), Q: []model.Quantity{wording.Kg(9 * lb), wording.Kg(46 * lb), wording.Days(28)}},
+		"Fern and Otis: only +9 lb each since Sat 13 Jun, 28 days; +46 lb each expected. Look them over. What may it be?",
+	},
+	{
 		schedule.Line{Code: schedule.CodeMissedFeed, Names: []string{"north"}, On: day("2026-07-11"), Q: []model.Quantity{wording.Kg(190 * lb), wording.Kg(155 * lb), percent(4)}},
 		"Feed in north, Sat 11 Jul: 190 lb gone, I had said 155 lb. I now reckon with +4%.",
 	},
