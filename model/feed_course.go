@@ -45,11 +45,16 @@ func (h *Herd) FeedCourse(at []time.Time) ([]LevelCourse, error) {
 	if !any {
 		return nil, lacks
 	}
-	kept := out[:0]
-	for _, c := range out {
+	return knownCourses(out), nil
+}
+
+// knownCourses keeps the courses of which something is known.
+func knownCourses(all []LevelCourse) []LevelCourse {
+	kept := all[:0]
+	for _, c := range all {
 		if len(c.At) > 0 {
 			kept = append(kept, c)
 		}
 	}
-	return kept, nil
+	return kept
 }

@@ -54,11 +54,5 @@ func (h *Herd) WaterCourse(at []time.Time) ([]LevelCourse, error) {
 	if !any {
 		return nil, lacks
 	}
-	kept := out[:0]
-	for _, c := range out {
-		if len(c.At) > 0 {
-			kept = append(kept, c)
-		}
-	}
-	return kept, nil
+	return knownCourses(out), nil
 }

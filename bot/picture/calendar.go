@@ -48,14 +48,7 @@ func (c Calendar) layout(s *sheet) {
 		s.text(left+(float64(k)+0.5)*wide, y+28, labelText, faint, false, centred, s.v.Weekday(first+model.Day(k)))
 	}
 	y += 46
-	on := map[model.Day][]Event{}
-	for _, e := range c.Events {
-		on[e.On] = append(on[e.On], e)
-	}
-	round := map[model.Day]bool{}
-	for _, d := range c.Rounds {
-		round[d] = true
-	}
+	on, round := c.byDay()
 	for week := first; week <= c.To; week += 7 {
 		if c.Today >= week && c.Today < week+7 {
 			s.box("this week", hair, 0.35, edge/2, y, Width-edge/2, y+weekRoom)
@@ -166,4 +159,16 @@ func (c Calendar) legend(s *sheet, y float64) float64 {
 		x = until + 32
 	}
 	return y
+}
+
+// byDay are the events and the chore days by their day.
+func (c Calendar) byDay() (on map[model.Day][]Event, round map[model.Day]bool) {
+	on, round = map[model.Day][]Event{}, map[model.Day]bool{}
+	for _, e := range c.Events {
+		on[e.On] = append(on[e.On], e)
+	}
+	for _, d := range c.Rounds {
+		round[d] = true
+	}
+	return on, round
 }

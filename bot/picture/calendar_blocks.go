@@ -18,14 +18,7 @@ func (c Calendar) blocks(p *page) {
 		head += p.fit(p.v.Weekday(first+model.Day(k)), dayRoom)
 	}
 	p.put(p.coloured(ansiFaint, head))
-	on := map[model.Day][]Event{}
-	for _, e := range c.Events {
-		on[e.On] = append(on[e.On], e)
-	}
-	round := map[model.Day]bool{}
-	for _, d := range c.Rounds {
-		round[d] = true
-	}
+	on, round := c.byDay()
 	for week := first; week <= c.To; week += 7 {
 		line := p.fit(p.v.ShortDay(week), 8)
 		for k := range 7 {
