@@ -29,8 +29,18 @@ var eventKinds = []struct {
 	about string
 	ink   ink
 }{
-	{"butcher", vermilion}, {"target", vermilion}, {"clear", purple}, {"worm", purple}, {"treat", purple},
-	{"arrive", green}, {"gone", vermilion}, {"move", green}, {"weigh", blue}, {"refill", orange}, {"water", sky}, {"own", blue},
+	{"butcher", vermilion},
+	{"target", vermilion},
+	{"clear", purple},
+	{"worm", purple},
+	{"treat", purple},
+	{"arrive", green},
+	{"gone", vermilion},
+	{"move", green},
+	{"weigh", blue},
+	{"refill", orange},
+	{"water", sky},
+	{"own", blue},
 }
 
 const (

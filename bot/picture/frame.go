@@ -82,17 +82,6 @@ func (s *sheet) months(f frame) []tick {
 	return out
 }
 
-// daily marks days, every one of so many from the first on.
-func (s *sheet) daily(f frame, first model.Day, every int) []tick {
-	var out []tick
-	for d := first; float64(d) <= f.to; d += model.Day(every) {
-		if float64(d) >= f.from {
-			out = append(out, tick{float64(d), s.v.ShortDay(d)})
-		}
-	}
-	return out
-}
-
 // days draws the marks of the days below the frame; a mark whose words would run
 // into those before it has none.
 func (s *sheet) days(f frame, ticks []tick) {

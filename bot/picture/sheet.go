@@ -144,7 +144,7 @@ func (s *sheet) dot(name string, sh shape, i ink, radius float64, at point) {
 const (
 	titleText = 44.0
 	noteText  = 32.0
-	labelText = 28.0
+	labelText = smallestText
 )
 
 // edge is the free space around everything.

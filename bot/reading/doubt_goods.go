@@ -8,7 +8,7 @@ func (r *reader) habit(s span) bool {
 	from, to := r.clauseFrom(s.i), r.clauseEnd(s.j-1)
 	for k := from; k < to; k++ {
 		if it := &r.items[k]; it.kind == itDay && it.day.every {
-			return r.amountless(from, to) && (r.quoteHas(span{s.frame, from, to}, "fill", "i fill", "we fill", "refill", "do", "top", "check", "fill up"))
+			return r.amountless(from, to) && r.quoteHas(span{s.frame, from, to}, "fill", "i fill", "we fill", "refill", "do", "top", "check", "fill up")
 		}
 	}
 	return false

@@ -1,10 +1,9 @@
 package wording
 
 import (
-	"strings"
-
 	"fmt"
 	"math"
+	"strings"
 
 	"troughbell/model"
 )
