@@ -287,6 +287,10 @@ func (t *talk) carryOut() error {
 		if !ok {
 			continue
 		}
+		if t.m.From.Role == store.Helper && tellsMoney(ask) {
+			parts = append(parts, v.Forbidden("costs"))
+			continue
+		}
 		a, err := t.whyNudge(ask)
 		if err != nil {
 			return err

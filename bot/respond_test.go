@@ -111,6 +111,22 @@ func TestAHelperLogsTheRoundOnly(t *testing.T) {
 	require.Len(t, h.Fences, 1)
 }
 
+func TestAHelperSeesNoMoney(t *testing.T) {
+	b := readyBook(t)
+	kim := b.member(t, "Kim", store.Helper)
+	b.text(t, "spent 61 straw")
+	for _, text := range []string{"what do they cost?", "cost picture", "what have I logged", "what did we spend last week"} {
+		out := b.message(t, bot.Message{ID: text, From: kim, Text: text})
+		require.Contains(t, said(out), "owner or family", text)
+		require.NotContains(t, said(out), "61", text)
+		require.Empty(t, out.Replies[0].Answers, text)
+		require.Empty(t, out.Replies[0].Pictures, text)
+	}
+	require.Contains(t, said(b.text(t, "what do they cost?")), "61")
+	out := b.message(t, bot.Message{ID: "fence", From: kim, Text: "how much feed is left?"})
+	require.NotContains(t, said(out), "owner or family")
+}
+
 func TestAlarmsAreAnyones(t *testing.T) {
 	for _, text := range []string{"PIGS OUT", "pig down", "no water"} {
 		b := openBook(t, store.Options{Ephemeral: true}) // nothing set up

@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"troughbell/bot/reading"
 	"troughbell/model"
 	"troughbell/store"
 )
@@ -23,4 +24,22 @@ func forbidden(m store.Member, f model.Fact) string {
 		return "setup"
 	}
 	return ""
+}
+
+// tellsMoney reports whether the answer to a question tells what was paid, which a
+// helper does not see: costs, the plan with its prices, and the journal where it
+// is not of one kind of record without money.
+func tellsMoney(a reading.Ask) bool {
+	switch a.Topic {
+	case "cost":
+		return true
+	case "plan":
+		return a.About == ""
+	case "history":
+		switch a.About {
+		case "", "spend", "stock", "gone":
+			return true
+		}
+	}
+	return false
 }

@@ -16,6 +16,7 @@ var talkSentences = catalogue{
 	"forbidden_drugs":       "Not recorded: treatments are for the owner or family. Tell them now.",
 	"forbidden_gone":        "Not recorded: a pig that leaves or died is for the owner or family. Tell them now.",
 	"forbidden_money":       "Not recorded: money is for the owner or family.",
+	"forbidden_costs":       "What was paid is for the owner or family. Ask for one thing, as in: last fill.",
 	"forbidden_setup":       "Not changed: bookings and set-up are for the owner or family.",
 	"forbidden_invite_herd": "Only the operator of this server can let a new herd in.",
 	"forbidden_invite":      "Only the owner can invite someone.",
