@@ -153,6 +153,9 @@ func (l Levels) lasts(s *sheet, x Vessel) string {
 	case x.Empty.IsZero():
 	case !x.Empty.After(l.Now):
 		code = "level_out"
+	case x.SafeTo.Sub(l.Now) < time.Hour:
+		code = "level_may"
+		args.Moments = []time.Time{x.SafeTo, x.Empty}
 	default:
 		code = "level_lasts"
 		args.Moments = []time.Time{x.SafeTo, x.Empty}

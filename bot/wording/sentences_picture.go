@@ -24,6 +24,7 @@ var pictureSentences = catalogue{
 	"water":       "Water in the barrels, {n0}",
 	"levels_note": "Line: as recorded and reckoned. Dashes: if nothing more is filled.",
 	"level":       "about {q0:feed} in it",
+	"level_may":   "about {q0:feed}, may be out already; likely to {t1:likely}",
 	"level_out":   "out, as I calculate; nobody has looked",
 	"level_lasts": "about {q0:feed}, safe to {t0:edge}, likely to {t1:likely}",
 	"poured":      "poured",

@@ -138,6 +138,25 @@ func TestPictures(t *testing.T) {
 	}
 }
 
+// A feeder at its cautious edge is not called safe: it may be out.
+func TestPictureAtTheEdge(t *testing.T) {
+	log := "2026-05-02 09:04 | 3 pigs came today, 40 lb each. feeder 200 lb\n2026-05-30 18:00 | filled feeder 95 lb, full\n"
+	h := played(t, []byte(log), "America/New_York", "2026-06-01")
+	zone, err := time.LoadLocation(h.Zone)
+	require.NoError(t, err)
+	left, err := h.FeedLeft(h.Last)
+	require.NoError(t, err)
+	edge := h.Last.Add(time.Duration(left.Feeders[0].EdgeDays * 24 * float64(time.Hour)))
+	for _, c := range []struct {
+		after time.Duration
+		want  string
+	}{{-24 * time.Hour, "safe to"}, {time.Hour, "may be out already"}} {
+		at := edge.Add(c.after).In(zone)
+		a, v := pictured(t, h, at.Format("2006-01-02 15:04"), "feed_left")
+		require.Contains(t, picture.Marks(a.Picture, v, picture.Style{}), c.want)
+	}
+}
+
 // BenchmarkPicture draws each kind of picture. Wanted: each under 200 ms.
 func BenchmarkPicture(b *testing.B) {
 	orchard := played(b, demoSeason, demoZone, "2026-07-15 07")
