@@ -1,6 +1,7 @@
 package wording
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/bot/reading"
@@ -16,7 +17,7 @@ const recordedLines = 4
 // lines.
 func (v Voice) Recorded(es []reading.Entry, effects []Effect) string {
 	var lines []ackLine
-	var cards []string
+	var dangers []card
 	for i, e := range es {
 		said := v.Echo(e)
 		if said == "" {
@@ -31,17 +32,30 @@ func (v Voice) Recorded(es []reading.Entry, effects []Effect) string {
 				line.effects = append(line.effects, v.effect(x))
 			}
 		}
-		if card, ok := line.card(); ok {
-			cards = append(cards, card)
+		todo, ok := line.danger()
+		if !ok {
+			lines = append(lines, line)
 			continue
 		}
-		lines = append(lines, line)
+		if n := slices.IndexFunc(dangers, func(c card) bool { return c.todo == todo }); n >= 0 {
+			dangers[n].said += ", " + said
+			continue
+		}
+		dangers = append(dangers, card{said, todo})
+	}
+	var out []string
+	for _, c := range dangers {
+		out = append(out, danger+" "+capital(c.said)+". "+c.todo)
 	}
 	for _, l := range fold(lines) {
-		cards = append(cards, l.String())
+		out = append(out, l.String())
 	}
-	return strings.Join(cards, "\n")
+	return strings.Join(out, "\n")
 }
+
+// card is what was recorded of an emergency, and what to do. What has the same
+// advice shares a card.
+type card struct{ said, todo string }
 
 // effect says one effect.
 func (v Voice) effect(x Effect) string {
@@ -88,12 +102,11 @@ func (l ackLine) inline() ackLine {
 	return l
 }
 
-// card gives a line whose effect is a card for an emergency: the sign, what was
-// recorded, then what to do.
-func (l ackLine) card() (string, bool) {
+// danger gives what to do where an effect of the line is a card for an emergency.
+func (l ackLine) danger() (todo string, ok bool) {
 	for _, s := range l.effects {
 		if todo, ok := strings.CutPrefix(s, danger+" "); ok && strings.Contains(s, "\n") {
-			return danger + " " + capital(l.said) + ". " + todo, true
+			return todo, true
 		}
 	}
 	return "", false

@@ -102,6 +102,13 @@ func TestRecordedWithMore(t *testing.T) {
 	}
 }
 
+// What is said of one danger in several facts has one card.
+func TestOneCardForOneDanger(t *testing.T) {
+	got := acknowledge(t, season(t), model.Alarm{What: model.AlarmNoWater}, model.Water{Barrel: "blue", Fraction: model.Float(0), Seen: true})
+	require.True(t, strings.HasPrefix(got, "⚠ No water, water blue empty. How long were they dry?"), got)
+	require.Equal(t, 1, strings.Count(got, "call the vet BEFORE water"), got)
+}
+
 // The butcher's weights of pigs that left before say their share of live weight,
 // not who is left.
 func TestRecordedHangingWeight(t *testing.T) {
