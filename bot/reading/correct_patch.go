@@ -152,6 +152,12 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 			default:
 				if kg, ok := r.feedAmount(num); ok {
 					v.FeedKg, changed = &kg, true
+					if v.Count != nil { // bags are counted anew, or no more
+						v.Count = nil
+						if num.qty(vessel) {
+							v.Count = model.Float(num.v)
+						}
+					}
 				}
 			}
 		}

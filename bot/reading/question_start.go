@@ -13,7 +13,7 @@ func (r *reader) questionStart(k int) bool {
 	switch {
 	case it.pig >= 0 || it.feeder >= 0 || it.barrel >= 0:
 		return it.quest && clause && it.gap >= gapStop && !r.measured(k) || it.quest && k == 0 && !r.measured(k)
-	case it.is(sWhatIf) && clause && (it.s == "what if" || it.s == "what would happen if" || it.quest && it.s != "with" || it.s == "how about if" || it.s == "suppose" || it.s == "say we" || it.s == "say i"):
+	case it.is(sWhatIf) && clause && (it.s == "what if" || it.s == "what would happen if" || it.s == "what happens if" || it.s == "what happens when" || it.quest && it.s != "with" || it.s == "how about if" || it.s == "suppose" || it.s == "say we" || it.s == "say i"):
 		return true
 	case firstWord(it.s) == "if" && clause && r.asksLater(k):
 		return true
