@@ -53,7 +53,7 @@ var talkSentences = catalogue{
 	"invite_family":  "Code {n0}: one person of the family sends it to the bot, by {t0}.",
 	"invite_helper":  "Code {n0}: one helper sends it to the bot, by {t0}. Helpers log the round; no money, no drugs.",
 	"herd_code":      "Code {n0}: the owner of a new herd sends it to the bot, by {t0}.",
-	"do_privacy":     "Kept: your texts and what I read from them, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself, and, if you told where you are, that place to a tenth of a degree to the weather service.",
+	"do_privacy":     "Kept: your texts, what I read from them and what I answered, the names and chats of your household, in one file on the machine this runs on. Nothing goes anywhere else but through the chat itself, and, if you told where you are, that place to a tenth of a degree to the weather service.",
 	"urgent_vet_now": "⚠ Call the vet now. No medicine unless the vet says so.\n" +
 		"Meanwhile: shade, dry bedding, quiet; keep the other pigs off.\n" +
 		"Note when it began, what it ate and drank. Could it have been without water: ask before you give any.\n" +
