@@ -37,6 +37,7 @@ func TestExportInChat(t *testing.T) {
 	require.Contains(t, string(files[".html"].Bytes), "Long Acre: season report")
 	require.Contains(t, string(files[".html"].Bytes), "$45")
 	require.Contains(t, string(files[".ics"].Bytes), "SUMMARY:Pig round\r\n")
+	r.settled()
 	require.Zero(t, r.left())
 
 	r.invite(cal, "invite helper")
