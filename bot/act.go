@@ -51,7 +51,7 @@ func (t *talk) record(e *reading.Entry, f model.Fact) error {
 	}
 	judged := "certain"
 	if t.r.Answers {
-		judged = "confirmed"
+		judged = confirmed
 	}
 	if e.Replace != "" {
 		judged = "corrected"

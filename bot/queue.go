@@ -10,20 +10,19 @@ import (
 
 // Queue puts the answers to a message into the outbox, one row a message: what
 // is too long for one goes out in several. The answers to an edited message
-// take the place of the earlier ones where those were sent; one that was not
-// sent yet is dropped, so that the person reads the new one only.
+// take the place of the earlier ones where those were sent, and what is left of
+// those goes; one that was not sent yet is dropped, so that the person reads the
+// new one only. An edit that is not answered leaves all as it stands.
 func (d *Desk) Queue(tx *store.Tx, m Message, out Outcome) error {
-	var standing []string
-	if m.Edit {
-		var err error
-		if standing, err = standingAnswers(tx, m); err != nil {
+	rows := outgoing(m, out)
+	if m.Edit && len(rows) > 0 {
+		standing, err := standingAnswers(tx, m)
+		if err != nil {
 			return err
 		}
+		rows = inPlaceOf(m, standing, rows)
 	}
-	for i, o := range outgoing(m, out) {
-		if i < len(standing) && o.File == nil { // a file takes no other message's place
-			o.Kind, o.Edits = "edit", standing[i]
-		}
+	for _, o := range rows {
 		if _, err := tx.Queue(&o); err != nil {
 			return err
 		}
@@ -39,13 +38,17 @@ func outgoing(m Message, out Outcome) []store.Outgoing {
 	for _, r := range out.Replies {
 		for _, part := range pack(r.Text, r.Buttons, r.Files) {
 			rows = append(rows, store.Outgoing{
-				Key:  fmt.Sprintf("reply:%d:%s:%d:%d", m.Chat, m.ID, m.version(), len(rows)),
+				Key:  replyKey(m, len(rows)),
 				Herd: m.Herd, Chat: m.Chat, Kind: "reply", ReplyTo: m.ID, Quiet: true,
 				Text: part.text, Buttons: part.buttons, File: part.file,
 			})
 		}
 	}
 	return rows
+}
+
+func replyKey(m Message, n int) string {
+	return fmt.Sprintf("reply:%d:%s:%d:%d", m.Chat, m.ID, m.version(), n)
 }
 
 // QueuePushes puts nudges into the outbox, one delivery for each chat in which

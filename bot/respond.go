@@ -138,11 +138,17 @@ func (t *talk) takeBack() (bool, error) {
 	}
 	var voids []store.Envelope
 	for _, e := range t.s.from(t.source()) {
-		if e.Fact.Kind() == "question" {
-			voids = append(voids, t.note(model.Settled{Question: e.ID, How: "dropped"}))
+		q, ok := e.Fact.(model.Question)
+		if !ok {
+			voids = append(voids, t.note(model.Void{Record: e.ID, Why: "edit"}))
 			continue
 		}
-		voids = append(voids, t.note(model.Void{Record: e.ID, Why: "edit"}))
+		for _, a := range t.s.confirmedBy(e.ID, q.About) {
+			voids = append(voids, t.note(model.Void{Record: a.ID, Why: "edit"}))
+		}
+		if t.s.isOpen(e.ID) {
+			voids = append(voids, t.note(model.Settled{Question: e.ID, How: "dropped"}))
+		}
 	}
 	return false, t.append(voids...)
 }

@@ -13,6 +13,26 @@ import (
 // message was being sent when the edit was queued and had no id yet.
 const underWay = "row:"
 
+// inPlaceOf has new answers take the place of those that stand in the chat, and
+// takes away what is left of these. A file takes no other message's place.
+func inPlaceOf(m Message, standing []string, rows []store.Outgoing) []store.Outgoing {
+	for i := range rows {
+		if len(standing) == 0 {
+			return rows
+		}
+		if rows[i].File == nil {
+			rows[i].Kind, rows[i].Edits, standing = "edit", standing[0], standing[1:]
+		}
+	}
+	for _, at := range standing {
+		rows = append(rows, store.Outgoing{
+			Key: replyKey(m, len(rows)), Herd: m.Herd, Chat: m.Chat, Kind: store.Removal,
+			ReplyTo: m.ID, Edits: at, Quiet: true,
+		})
+	}
+	return rows
+}
+
 // standingAnswers lists the messages that stand in the chat as the answers to
 // the one that was edited, in their order, and drops those not sent yet. Files
 // stay as they are.
@@ -21,13 +41,21 @@ func standingAnswers(tx *store.Tx, m Message) ([]string, error) {
 	if err != nil {
 		return nil, err
 	}
-	var standing []string
+	var standing, removed []string
 	for _, o := range rows {
 		if o.State == store.Pending {
 			o.State = store.Dropped
 			if err := tx.SaveOutgoing(o); err != nil {
 				return nil, err
 			}
+		}
+		if o.Kind == store.Removal {
+			if at, err := EditTarget(tx, o); err != nil {
+				return nil, err
+			} else if o.State != store.Dropped {
+				removed = append(removed, at)
+			}
+			continue
 		}
 		if o.File != nil { // other words below a picture would say something false of it
 			continue
@@ -46,7 +74,7 @@ func standingAnswers(tx *store.Tx, m Message) ([]string, error) {
 			standing = append(standing, at)
 		}
 	}
-	return standing, nil
+	return slices.DeleteFunc(standing, func(at string) bool { return slices.Contains(removed, at) }), nil
 }
 
 // EditTarget is the message in the chat that an outgoing one replaces; empty

@@ -2,6 +2,7 @@ package bot
 
 import (
 	"fmt"
+	"slices"
 	"time"
 
 	"troughbell/bot/reading"
@@ -89,6 +90,32 @@ func (s *State) from(src store.Source) []store.Envelope {
 		k := e.Fact.Kind()
 		if e.Source == src && !s.voided[e.ID] && (spoken(k) || k == "question") {
 			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// isOpen reports whether a question waits for its answer.
+func (s *State) isOpen(question string) bool {
+	return slices.ContainsFunc(s.Herd.Open(), func(q model.Dated[model.Question]) bool { return q.ID == question })
+}
+
+// confirmed marks a record that the answer to a question made.
+const confirmed = "confirmed"
+
+// confirmedBy lists the standing records of a kind that the answer to a question
+// made: together with the text that raised it they are one fact.
+func (s *State) confirmedBy(question, kind string) []store.Envelope {
+	var out []store.Envelope
+	for _, e := range s.Journal {
+		settled, ok := e.Fact.(model.Settled)
+		if !ok || settled.Question != question || s.voided[e.ID] {
+			continue
+		}
+		for _, a := range s.from(e.Source) {
+			if a.Judged == confirmed && string(a.Fact.Kind()) == kind {
+				out = append(out, a)
+			}
 		}
 	}
 	return out

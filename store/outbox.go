@@ -16,6 +16,9 @@ const (
 	Dropped = "dropped"
 )
 
+// Removal is the kind of an Outgoing that takes a message away.
+const Removal = "removal"
+
 const outgoingColumns = "SELECT o.id, o.key, o.herd, o.chat, o.kind, o.text, o.buttons, o.reply_to, o.edits, o.quiet, o.told," +
 	" o.good_until, o.not_before, o.state, o.tries, o.sent, o.repeated, f.kind, f.name, f.size" +
 	" FROM outgoing AS o LEFT JOIN attachment AS f ON f.outgoing = o.id "

@@ -102,11 +102,11 @@ type Outgoing struct {
 	Key     string // what caused it, and which of several: never queued twice
 	Herd    HerdID
 	Chat    ChatID
-	Kind    string // "reply", "nudge", "edit", "callback"
+	Kind    string // "reply", "nudge", "edit", Removal
 	Text    string
 	Buttons [][]string // labels, row by row
 	ReplyTo string     // message in the chat that it answers
-	Edits   string     // message in the chat that it replaces the text of
+	Edits   string     // message in the chat that it replaces the text of, or takes away
 	Quiet   bool       // sent without a sound
 	File    *File      // goes out with Text as its caption; nil: none
 	Told    string     // key of the nudge it delivers

@@ -17,7 +17,10 @@ func (b *Bot) deliver(ctx context.Context, j job) (sent string, err error) {
 	if err := addButtons(params, o); err != nil {
 		return "", err
 	}
-	if j.edits != "" {
+	switch {
+	case o.Kind == store.Removal:
+		return j.edits, b.remove(ctx, j)
+	case j.edits != "":
 		return j.edits, b.edit(ctx, j, params)
 	}
 	params.AddBool("disable_notification", o.Quiet)
@@ -56,6 +59,17 @@ func (b *Bot) edit(ctx context.Context, j job, params tgbotapi.Params) error {
 	}
 	params["message_id"], params[text] = j.edits, j.row.Text
 	_, err := b.client.call(ctx, method, params, sendLimit)
+	return err
+}
+
+// remove makes the call that takes a message away; one that after all was not
+// sent is away already.
+func (b *Bot) remove(ctx context.Context, j job) error {
+	if j.edits == "" {
+		return nil
+	}
+	params := tgbotapi.Params{"chat_id": j.chat.External, "message_id": j.edits}
+	_, err := b.client.call(ctx, "deleteMessage", params, sendLimit)
 	return err
 }
 

@@ -62,6 +62,9 @@ func (b *Bot) settleRow(tx *store.Tx, chat store.Chat, o store.Outgoing, sent st
 			return err
 		}
 	case gone, refused:
+		if o.Kind == store.Removal {
+			return b.sayAbove(tx, o)
+		}
 		if o.File != nil {
 			return b.sendOtherwise(tx, o, outcome)
 		}
@@ -84,6 +87,18 @@ func (b *Bot) sayAnew(tx *store.Tx, o store.Outgoing, outcome error) error {
 	_, err := tx.Queue(&store.Outgoing{
 		Key: o.Key + ":anew", Herd: o.Herd, Chat: o.Chat, Kind: "reply", Text: o.Text, Buttons: o.Buttons,
 		ReplyTo: o.ReplyTo, Quiet: o.Quiet,
+	})
+	return err
+}
+
+// sayAbove has a message that cannot be taken away say where its answer stands.
+func (b *Bot) sayAbove(tx *store.Tx, o store.Outgoing) error {
+	o.State = store.Dropped
+	if err := tx.SaveOutgoing(o); err != nil {
+		return err
+	}
+	_, err := tx.Queue(&store.Outgoing{
+		Key: o.Key + ":above", Herd: o.Herd, Chat: o.Chat, Kind: "edit", Text: wording.Above(), Edits: o.Edits, Quiet: true,
 	})
 	return err
 }

@@ -65,6 +65,8 @@ var meanings = []struct {
 	{"group chat was upgraded to a supergroup chat", migrated},
 	{"message is not modified", alreadyDone},
 	{"query is too old", alreadyDone},
+	{"message to delete not found", alreadyDone},
+	{"message can't be deleted", gone}, // it is older than two days
 	{"message to edit not found", gone},
 	{"message can't be edited", gone},
 	{"message to be replied not found", gone},

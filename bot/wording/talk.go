@@ -141,6 +141,10 @@ func PressUnknown() string { return "That button is no longer in use. Text it in
 // PressSettled answers a button that was pressed before.
 func PressSettled() string { return "That is settled already." }
 
+// Above is what is left of a message that an edit made needless and that cannot
+// be taken away.
+func Above() string { return "My answer to your edited text stands above." }
+
 // CommandText is a command of the menu as a text; a word that is not in the
 // menu stands for itself.
 func CommandText(word, rest string) string {

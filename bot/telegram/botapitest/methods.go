@@ -6,6 +6,7 @@ import (
 	"io"
 	"net/http"
 	"net/url"
+	"slices"
 	"strconv"
 	"time"
 	"unicode/utf16"
@@ -27,6 +28,8 @@ func (s *Server) do(r *http.Request, method string) (any, *Fault) {
 		return s.editMessage(r.Form, "text")
 	case "editMessageCaption":
 		return s.editMessage(r.Form, "caption")
+	case "deleteMessage":
+		return s.deleteMessage(r.Form)
 	case "deleteWebhook":
 		s.SetWebhook(false)
 		return true, nil
@@ -121,8 +124,14 @@ func (s *Server) sendMessage(p url.Values) (any, *Fault) {
 	if p.Get("text") == "" {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message text is empty"}
 	}
+	if len(utf16.Encode([]rune(p.Get("text")))) > maxMessage {
+		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message is too long"}
+	}
 	return s.show(p, p.Get("text"), nil)
 }
+
+// maxMessage is the longest text of a message, in UTF-16 units.
+const maxMessage = 4096
 
 // maxCaption is the longest text below a file, in UTF-16 units.
 const maxCaption = 1024
@@ -183,6 +192,18 @@ func (s *Server) editMessage(p url.Values, field string) (any, *Fault) {
 		return map[string]any{"message_id": m.ID, "date": s.clock().Unix(), "text": m.Text, "chat": map[string]any{"id": m.Chat}}, nil
 	}
 	return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message to edit not found"}
+}
+
+func (s *Server) deleteMessage(p url.Values) (any, *Fault) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	for i, m := range s.messages {
+		if fmt.Sprint(m.ID) == p.Get("message_id") && fmt.Sprint(m.Chat) == p.Get("chat_id") {
+			s.messages = slices.Delete(s.messages, i, i+1)
+			return true, nil
+		}
+	}
+	return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message to delete not found"}
 }
 
 func buttons(p url.Values) []Button {
