@@ -117,12 +117,19 @@ func (r *reader) hung(s span) {
 	for _, p := range hungs {
 		sum += p.kg
 	}
+	each := r.eachBehind(s) && !total && v.Animals[0] == model.All
+	if len(hungs) == 1 && (each || !total && v.Animals[0] == model.All && r.onlyOneHangs(s, sum)) {
+		sum *= r.goneTogether()
+	}
 	if sum > 0 {
 		v.HangingKg = model.Float(sum)
 	}
 	sum = 0
 	for _, p := range packs {
 		sum += p.kg
+	}
+	if len(packs) == 1 && each {
+		sum *= r.goneTogether()
 	}
 	if sum > 0 {
 		v.PackagedKg = model.Float(sum)

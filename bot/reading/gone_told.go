@@ -194,3 +194,40 @@ func (r *reader) dayAhead(i, j int) bool {
 	}
 	return false
 }
+
+// leastDressed is less than the share of their live weight that pigs can hang
+// together; a smaller total is the weight of one. Common practice, no source.
+const leastDressed = 0.4
+
+// goneTogether is how many pigs a weight of all of them is about: those whose
+// weight the butcher still owes, else those in the herd.
+func (r *reader) goneTogether() float64 {
+	n := 0
+	for _, a := range r.c.Herd.Animals {
+		if a.Gone != nil && a.Gone.F.How == model.Butchered && a.Gone.F.HangingKg == nil {
+			n++
+		}
+	}
+	if n == 0 {
+		n = r.alive
+	}
+	return float64(max(1, n))
+}
+
+// onlyOneHangs says that a weight told of all pigs can only be that of each:
+// together they would hang next to nothing.
+func (r *reader) onlyOneHangs(s span, kg float64) bool {
+	if r.awaitsWeight() {
+		return false // what they weigh was not asked for while they lived
+	}
+	on, _, _ := r.when(s, lookBack)
+	low, high := 0.0, 0.0
+	for _, p := range r.pigs[:r.alive] {
+		est, err := r.judge.weight(p, on, model.ByScale)
+		if err != nil {
+			return false // nothing is known of what the pig weighs
+		}
+		low, high = low+est.Interval().Low, max(high, est.Interval().High)
+	}
+	return kg < leastDressed*low && kg <= mostDressed*high
+}
