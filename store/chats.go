@@ -32,7 +32,7 @@ func (tx *Tx) ChatOf(transport, external string, group bool) (Chat, error) {
 	if ok {
 		return c, nil
 	}
-	r, err := tx.exec("INSERT INTO chat (transport, external, is_group) VALUES (?, ?, ?)", transport, external, group)
+	r, err := tx.exec("INSERT INTO chat (id, transport, external, is_group) VALUES ("+nextID("chat")+", ?, ?, ?)", transport, external, group)
 	if err != nil {
 		return Chat{}, fmt.Errorf("new chat of %s: %w", transport, err)
 	}

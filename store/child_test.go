@@ -18,9 +18,11 @@ import (
 const roleVariable, pathVariable = "STORE_TEST_ROLE", "STORE_TEST_PATH"
 
 var roles = map[string]func(path string) error{
-	"append until killed": appendUntilKilled,
-	"read":                readOnce,
-	"hold":                holdUntilKilled,
+	"append until killed":  appendUntilKilled,
+	"read":                 readOnce,
+	"hold":                 holdUntilKilled,
+	"erase, not committed": eraseAndHold,
+	"erase":                eraseAndStay,
 }
 
 func TestMain(m *testing.M) {
@@ -115,4 +117,32 @@ func firstLine(t *testing.T, cmd *exec.Cmd) string {
 	line, err := bufio.NewReader(out).ReadString('\n')
 	require.NoError(t, err)
 	return line
+}
+
+// eraseAndHold erases a herd in a transaction that never ends.
+func eraseAndHold(path string) error {
+	s, err := Open(context.Background(), path, Options{})
+	if err != nil {
+		return err
+	}
+	return s.Write(context.Background(), func(tx *Tx) error {
+		if err := tx.EraseHerd(1); err != nil {
+			return err
+		}
+		fmt.Println("erased")
+		select {}
+	})
+}
+
+// eraseAndStay erases a herd and goes on.
+func eraseAndStay(path string) error {
+	s, err := Open(context.Background(), path, Options{})
+	if err != nil {
+		return err
+	}
+	if err := s.Write(context.Background(), func(tx *Tx) error { return tx.EraseHerd(1) }); err != nil {
+		return err
+	}
+	fmt.Println("erased")
+	select {}
 }

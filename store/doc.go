@@ -1,6 +1,8 @@
 // Package store keeps everything in one SQLite file: the records of each herd
 // as a journal that is only added to, the people and their chats, what came in
-// and what is to go out.
+// and what is to go out. Only a herd as a whole, or who said what in it, can be
+// taken out again (Tx.EraseHerd, Tx.Forget), and then nothing of it is left in
+// the file.
 //
 // One process writes at a time; readers are welcome beside it. Every write is
 // one transaction with synchronous=FULL: what was answered is on the disk.

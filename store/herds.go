@@ -41,7 +41,7 @@ func (tx *Tx) CreateHerd(name, zoneName string, now time.Time) (HerdID, error) {
 	if _, err := zone(zoneName); err != nil {
 		return 0, err
 	}
-	r, err := tx.exec("INSERT INTO herd (name, zone, made_name, made_zone, look_again) VALUES (?1, ?2, ?1, ?2, ?3)",
+	r, err := tx.exec("INSERT INTO herd (id, name, zone, made_name, made_zone, look_again) VALUES ("+nextID("herd")+", ?1, ?2, ?1, ?2, ?3)",
 		name, zoneName, millis(now))
 	if err != nil {
 		return 0, fmt.Errorf("new herd: %w", err)

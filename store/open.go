@@ -87,6 +87,11 @@ func Open(ctx context.Context, path string, o Options) (_ *Store, err error) {
 	if err := migrate(ctx, c, path, migrations); err != nil {
 		return nil, err
 	}
+	// What was in the way of it before may be so still, and is no reason not to
+	// open: see Scrub.
+	if err := c.scrubIfDue(ctx); err != nil && isDamage(err) {
+		return nil, err
+	}
 	if err := s.openReaders(path, reading); err != nil {
 		return nil, err
 	}

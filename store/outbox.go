@@ -77,9 +77,9 @@ func (tx *Tx) queue(o *Outgoing) (bool, error) {
 	}
 	good := millis(o.GoodUntil)
 	var id int64
-	queued, err := tx.one("INSERT INTO outgoing (key, herd, chat, kind, text, buttons, reply_to, edits, quiet, told,"+
+	queued, err := tx.one("INSERT INTO outgoing (id, key, herd, chat, kind, text, buttons, reply_to, edits, quiet, told,"+
 		" good_until, not_before, state, tries, sent, repeated)"+
-		" VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (key) DO NOTHING RETURNING id",
+		" VALUES ("+nextID("outgoing")+", ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (key) DO NOTHING RETURNING id",
 		[]any{
 			o.Key, orNull(o.Herd), int64(o.Chat), o.Kind, o.Text, buttons, o.ReplyTo, o.Edits, o.Quiet, o.Told,
 			sql.NullInt64{Int64: good, Valid: good != 0},

@@ -7,7 +7,7 @@ import (
 
 // CreatePerson makes a person.
 func (tx *Tx) CreatePerson(name string) (PersonID, error) {
-	r, err := tx.exec("INSERT INTO person (name) VALUES (?)", name)
+	r, err := tx.exec("INSERT INTO person (id, name) VALUES ("+nextID("person")+", ?)", name)
 	if err != nil {
 		return 0, fmt.Errorf("new person: %w", err)
 	}
@@ -68,12 +68,6 @@ func (tx *Tx) Memberships(person PersonID) ([]Member, error) {
 	return m, nil
 }
 
-// Leave ends a person's membership of a herd; what the person said stays.
-func (tx *Tx) Leave(herd HerdID, person PersonID) error {
-	return tx.change(fmt.Sprintf("leave herd %d", herd),
-		"DELETE FROM member WHERE herd = ? AND person = ?", int64(herd), int64(person))
-}
-
 // Rename changes what a person is called in records to come.
 func (tx *Tx) Rename(person PersonID, name string) error {
 	if name == "" {
@@ -85,6 +79,11 @@ func (tx *Tx) Rename(person PersonID, name string) error {
 // SetOperator makes a person the operator of this server.
 func (tx *Tx) SetOperator(person PersonID) error {
 	return tx.change(fmt.Sprintf("person %d", person), "UPDATE person SET operator = 1 WHERE id = ?", int64(person))
+}
+
+// Resign ends a person's right to run this server.
+func (tx *Tx) Resign(person PersonID) error {
+	return tx.change(fmt.Sprintf("person %d", person), "UPDATE person SET operator = 0 WHERE id = ?", int64(person))
 }
 
 // HasOperator reports whether the server has an operator.

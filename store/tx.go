@@ -9,7 +9,10 @@ import (
 
 // Tx is a transaction. It is good inside the function it was handed to, in one
 // goroutine.
-type Tx struct{ c *connection }
+type Tx struct {
+	c      *connection
+	erased bool // something was erased for good
+}
 
 var errTxOver = errors.New("the transaction is over")
 
@@ -26,7 +29,17 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 			return errClosed
 		}
 		defer func() { s.writer <- c }()
-		return explainSQL(s.path, c.inTransaction(ctx, "BEGIN IMMEDIATE", f))
+		erased := false
+		err := c.inTransaction(ctx, "BEGIN IMMEDIATE", func(tx *Tx) error {
+			err := f(tx)
+			erased = tx.erased
+			return err
+		})
+		if err == nil && erased {
+			// It is committed, and noted as due until it has worked: see Scrub.
+			_ = c.scrub(context.WithoutCancel(ctx))
+		}
+		return explainSQL(s.path, err)
 	case <-ctx.Done():
 		return ctx.Err()
 	}

@@ -21,3 +21,13 @@ func (tx *Tx) SetValue(name, value string) error {
 	}
 	return nil
 }
+
+// PersonValue is the name of a value that is about a person in a herd, and goes
+// with either of them.
+func PersonValue(name string, herd HerdID, person PersonID) string {
+	return personValue(name, herd, fmt.Sprint(person))
+}
+
+func personValue(name string, herd HerdID, person string) string {
+	return fmt.Sprintf("%s:%d:%s", name, herd, person)
+}
