@@ -41,9 +41,15 @@ func start(t *testing.T, api *botapitest.Server, db string) *program {
 
 func startWith(t *testing.T, env []string, args ...string) *program {
 	t.Helper()
+	return startFile(t, os.Args[0], append([]string{runAsProgram + "=1"}, env...), args...)
+}
+
+// startFile starts the program that lies in a file.
+func startFile(t *testing.T, file string, env []string, args ...string) *program {
+	t.Helper()
 	p := &program{lines: make(chan string, 16)}
-	p.cmd = exec.Command(os.Args[0], args...)
-	p.cmd.Env = append(append(os.Environ(), runAsProgram+"=1"), env...)
+	p.cmd = exec.Command(file, args...)
+	p.cmd.Env = append(os.Environ(), env...)
 	stdout, err := p.cmd.StdoutPipe()
 	require.NoError(t, err)
 	p.cmd.Stderr = writerFunc(func(b []byte) { p.keep(b) })
