@@ -36,10 +36,13 @@ func (s *Store) Backup(ctx context.Context, to string) error {
 	return nil
 }
 
+// partMark is in the name of a copy that is not finished.
+const partMark = ".part-"
+
 // copyOf writes a whole, checked copy of the database to a new file in the
 // folder of to, brought to the disk, and gives the file's name.
 func copyOf(ctx context.Context, path string, settings []string, to string) (part string, err error) {
-	f, err := os.CreateTemp(filepath.Dir(to), filepath.Base(to)+".part-*")
+	f, err := os.CreateTemp(filepath.Dir(to), filepath.Base(to)+partMark+"*")
 	if errors.Is(err, fs.ErrNotExist) {
 		return "", problem(Missing, err, "There is no folder %s; make it first, or check the path.", filepath.Dir(to))
 	}

@@ -49,9 +49,13 @@ func migrate(ctx context.Context, c *connection, path string, steps []string) er
 	})
 }
 
+// schemaMark stands between the name of the database and the schema that a copy
+// beside it has.
+const schemaMark = ".schema-"
+
 // keepCopy writes the file as it is to a file beside it, named for its schema.
 func keepCopy(ctx context.Context, c *connection, path string, version int) error {
-	to := fmt.Sprintf("%s.schema-%d", path, version)
+	to := fmt.Sprint(path, schemaMark, version)
 	part := to + ".part"
 	if err := os.Remove(part); err != nil && !errors.Is(err, os.ErrNotExist) {
 		return err
