@@ -31,6 +31,17 @@ func (tx *Tx) NextIncoming() (Incoming, bool, error) {
 	return in, ok, nil
 }
 
+// HandledKeys lists the keys that begin with the prefix of messages that were
+// handled.
+func (tx *Tx) HandledKeys(prefix string) ([]string, error) {
+	keys, err := list(tx, "SELECT key FROM incoming WHERE key >= ?1 AND key < ?1 || char(0x10FFFF) AND handled = 1",
+		[]any{prefix}, func(row scanner) (key string, err error) { return key, row.Scan(&key) })
+	if err != nil {
+		return nil, fmt.Errorf("incoming %s: %w", prefix, err)
+	}
+	return keys, nil
+}
+
 // Handled marks a message as handled; problem is empty if all went well. Then
 // only what tells it apart is kept: what it said is in the records.
 func (tx *Tx) Handled(id int64, problem string) error {

@@ -48,6 +48,9 @@ func (h *handling) handle() error {
 	if h.u.query != "" {
 		return h.press()
 	}
+	if late, err := h.late(); late || err != nil {
+		return err
+	}
 	m := h.message()
 	ours, err := h.replyTo(&m)
 	if err != nil {
@@ -78,6 +81,13 @@ func (h *handling) message() bot.Message {
 		Herd: h.herd, Chat: h.chat.ID, From: h.member, ID: h.u.message, Text: h.u.text,
 		At: h.u.at, Edit: h.u.edit, Version: h.row, Medium: h.u.medium,
 	}
+}
+
+// late reports whether a later version of the message was handled before it:
+// updates can come in the wrong order, and what was changed counts no more.
+func (h *handling) late() (bool, error) {
+	keys, err := h.tx.HandledKeys(h.u.versions())
+	return h.u.superseded(keys), err
 }
 
 // hear has a message answered.

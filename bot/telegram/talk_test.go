@@ -79,6 +79,25 @@ func TestUpdatesThatComeTwice(t *testing.T) {
 
 func sorted(s []string) []string { slices.Sort(s); return s }
 
+// A version of a message that comes in after a later one counts for nothing.
+func TestVersionsThatComeInTheWrongOrder(t *testing.T) {
+	r := newFarm(t, quick)
+	r.api.Hold()
+	id := r.api.Say(ann, "spent 20 straw")
+	r.api.Edit(ann.ID, ann, id, "spent 21 straw")
+	now := time.Now()
+	r.api.SetClock(func() time.Time { return now.Add(2 * time.Second) })
+	r.api.Edit(ann.ID, ann, id, "spent 22 straw")
+	r.api.Release(2, 0, 1)
+	r.ask(ann, "help")
+	require.Equal(t, []string{"spend"}, r.kinds()["spent 22 straw"])
+	require.Empty(t, r.kinds()["spent 20 straw"])
+	require.Empty(t, r.kinds()["spent 21 straw"])
+	answers := r.answersTo(ann.ID, id)
+	require.Len(t, answers, 1)
+	require.Contains(t, answers[0].Text, "22")
+}
+
 // The ids of updates start lower after a week of silence: none is dropped.
 func TestUpdateIDsRestartLower(t *testing.T) {
 	r := newFarm(t, quick)

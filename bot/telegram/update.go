@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"hash/fnv"
 	"strconv"
+	"strings"
 	"time"
 
 	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
@@ -24,6 +25,7 @@ type update struct {
 	message string // id of the message, or of the one pressed
 	text    string
 	edit    bool
+	edited  int    // when, Unix seconds; 0: as it was first sent
 	replyTo string // id of the message replied to
 	// replyBot is the user name of whose message that is, where it is a bot's.
 	replyBot string
@@ -69,7 +71,8 @@ func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool) {
 	}
 	u.chat, u.group, u.edit = id(m.Chat.ID), !m.Chat.IsPrivate(), edit
 	u.message, u.at = strconv.Itoa(m.MessageID), time.Unix(int64(m.Date), 0)
-	u.key = fmt.Sprintf("message:%d:%d:%d", m.Chat.ID, m.MessageID, m.EditDate)
+	u.edited = m.EditDate
+	u.key = fmt.Sprint(u.versions(), m.EditDate)
 	if m.From != nil {
 		u.sender, u.name = id(m.From.ID), clean(m.From.FirstName)
 	}
@@ -104,6 +107,23 @@ func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool) {
 		u.key += fmt.Sprintf(":%x", h.Sum64())
 	}
 	return u, true
+}
+
+// versions is what the keys of all versions of a message begin with; when it was
+// edited follows.
+func (u update) versions() string { return fmt.Sprintf("message:%s:%s:", u.chat, u.message) }
+
+// superseded reports whether one of the keys is that of a later version of the
+// message.
+func (u update) superseded(keys []string) bool {
+	for _, k := range keys {
+		rest, _ := strings.CutPrefix(k, u.versions())
+		edited, _, _ := strings.Cut(rest, ":")
+		if n, err := strconv.Atoi(edited); err == nil && n > u.edited {
+			return true
+		}
+	}
+	return false
 }
 
 func ofPress(q *tgbotapi.CallbackQuery) (u update) {

@@ -12,18 +12,19 @@ import (
 	"unicode/utf16"
 )
 
-func (s *Server) do(r *http.Request, method string) (any, *Fault) {
+// do carries out a call. lost says that its answer will not arrive.
+func (s *Server) do(r *http.Request, method string, lost bool) (any, *Fault) {
 	switch method {
 	case "getMe":
 		return map[string]any{"id": botID, "is_bot": true, "first_name": "bell", "username": BotName}, nil
 	case "getUpdates":
 		return s.getUpdates(r)
 	case "sendMessage":
-		return s.sendMessage(r.Form)
+		return s.sendMessage(r.Form, lost)
 	case "sendPhoto":
-		return s.sendFile(r, "photo")
+		return s.sendFile(r, "photo", lost)
 	case "sendDocument":
-		return s.sendFile(r, "document")
+		return s.sendFile(r, "document", lost)
 	case "editMessageText":
 		return s.editMessage(r.Form, "text")
 	case "editMessageCaption":
@@ -120,14 +121,14 @@ func (s *Server) take(limit int) []json.RawMessage {
 	return out
 }
 
-func (s *Server) sendMessage(p url.Values) (any, *Fault) {
+func (s *Server) sendMessage(p url.Values, lost bool) (any, *Fault) {
 	if p.Get("text") == "" {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message text is empty"}
 	}
 	if len(utf16.Encode([]rune(p.Get("text")))) > maxMessage {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message is too long"}
 	}
-	return s.show(p, p.Get("text"), nil)
+	return s.show(p, p.Get("text"), nil, lost)
 }
 
 // maxMessage is the longest text of a message, in UTF-16 units.
@@ -136,7 +137,7 @@ const maxMessage = 4096
 // maxCaption is the longest text below a file, in UTF-16 units.
 const maxCaption = 1024
 
-func (s *Server) sendFile(r *http.Request, kind string) (any, *Fault) {
+func (s *Server) sendFile(r *http.Request, kind string, lost bool) (any, *Fault) {
 	f, head, err := r.FormFile(kind)
 	if err != nil {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: there is no " + kind + " in the request"}
@@ -150,11 +151,11 @@ func (s *Server) sendFile(r *http.Request, kind string) (any, *Fault) {
 	if len(utf16.Encode([]rune(caption))) > maxCaption {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message caption is too long"}
 	}
-	return s.show(r.Form, caption, &File{Kind: kind, Name: head.Filename, Bytes: b})
+	return s.show(r.Form, caption, &File{Kind: kind, Name: head.Filename, Bytes: b}, lost)
 }
 
 // show puts a message into its chat.
-func (s *Server) show(p url.Values, text string, file *File) (any, *Fault) {
+func (s *Server) show(p url.Values, text string, file *File, lost bool) (any, *Fault) {
 	chat, err := strconv.ParseInt(p.Get("chat_id"), 10, 64)
 	if err != nil {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: chat not found"}
@@ -165,6 +166,7 @@ func (s *Server) show(p url.Values, text string, file *File) (any, *Fault) {
 	m := &Message{
 		ID: s.lastID, Chat: chat, Text: text, File: file, ReplyTo: p.Get("reply_to_message_id"),
 		Buttons: buttons(p), Silent: p.Get("disable_notification") == "true",
+		Shown: time.Now(), Lost: lost,
 	}
 	s.messages = append(s.messages, m)
 	return map[string]any{

@@ -79,7 +79,8 @@ func (s *Server) Forge(chat int64, p Person, message int64, data string) string 
 }
 
 func (s *Server) press(chat int64, p Person, message int64, data string) string {
-	query := fmt.Sprintf("q%d", s.nextID)
+	s.queries++
+	query := fmt.Sprintf("q%d", s.queries)
 	s.queue("callback_query", map[string]any{
 		"id": query, "data": data, "from": from(p), "message": map[string]any{
 			"message_id": message, "date": s.clock().Unix(), "chat": chatOf(chat, p),
@@ -121,13 +122,36 @@ func chatOf(chat int64, p Person) map[string]any {
 
 func from(p Person) map[string]any { return map[string]any{"id": p.ID, "first_name": p.Name} }
 
+// Hold keeps back what is queued from now on, until Release.
+func (s *Server) Hold() {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	s.held = &[]event{}
+}
+
+// Release queues what was kept back in the order given, by its numbers from 0: a
+// server under load mixes up what came close together, and repeats some of it.
+func (s *Server) Release(order ...int) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	held := *s.held
+	s.held = nil
+	for _, i := range order {
+		s.queue(held[i].kind, held[i].body)
+	}
+}
+
 // queue adds an update; the lock is held.
 func (s *Server) queue(kind string, v map[string]any) {
+	if s.held != nil {
+		*s.held = append(*s.held, event{kind, v})
+		return
+	}
 	raw, err := json.Marshal(map[string]any{"update_id": s.nextID, kind: v})
 	if err != nil { // plain maps of plain values
 		panic(err)
 	}
-	s.last.kind, s.last.body = kind, v
+	s.last = event{kind, v}
 	s.updates = append(s.updates, queued{s.nextID, raw})
 	s.nextID++
 	close(s.news)

@@ -35,12 +35,18 @@ type Server struct {
 	lastID   int64
 	calls    []Call
 	faults   map[string][]Fault
+	luck     func(method string, chat int64) Fault // beside the faults; nil: none
 	clock    func() time.Time
 	webhook  bool
-	last     struct { // update queued
-		kind string
-		body map[string]any
-	}
+	queries  int64    // presses so far
+	last     event    // the latest update queued
+	held     *[]event // nil: updates are queued as they come
+}
+
+// event is what an update tells, before it has an id.
+type event struct {
+	kind string
+	body map[string]any
 }
 
 type queued struct {
@@ -58,6 +64,9 @@ type Message struct {
 	Silent  bool
 	Edits   int
 	File    *File // nil: a text; else Text stands below it
+
+	Shown time.Time // by the machine's clock
+	Lost  bool      // the bot got no answer to the call that sent it
 }
 
 // File is what came with a message.
@@ -129,6 +138,14 @@ func (s *Server) Fail(method string, faults ...Fault) {
 	s.faults[method] = append(s.faults[method], faults...)
 }
 
+// Luck has each call fail as f says, where no other fault waits for it. f is
+// called for one call at a time.
+func (s *Server) Luck(f func(method string, chat int64) Fault) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	s.luck = f
+}
+
 // SetWebhook sets or removes a webhook, which forbids to poll.
 func (s *Server) SetWebhook(on bool) {
 	s.mu.Lock()
@@ -170,6 +187,18 @@ func (s *Server) Messages(chat int64) []Message {
 	return out
 }
 
+// AllMessages lists what the bot sent to all chats, in the order in which it
+// was shown.
+func (s *Server) AllMessages() []Message {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	out := make([]Message, 0, len(s.messages))
+	for _, m := range s.messages {
+		out = append(out, *m)
+	}
+	return out
+}
+
 // Pending is how many updates are not confirmed yet.
 func (s *Server) Pending() int {
 	s.mu.Lock()
@@ -206,7 +235,7 @@ func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
 		fail(w, f)
 		return
 	}
-	result, refusal := s.do(r, method)
+	result, refusal := s.do(r, method, f.Lost || f.Silent)
 	switch {
 	case f.Lost:
 		hangUp(w)
@@ -237,7 +266,11 @@ func (s *Server) fault(method, chat string) Fault {
 			return f
 		}
 	}
-	return Fault{}
+	if s.luck == nil {
+		return Fault{}
+	}
+	id, _ := strconv.ParseInt(chat, 10, 64) // 0 for a call that names no chat
+	return s.luck(method, id)
 }
 
 func fail(w http.ResponseWriter, f Fault) {
