@@ -56,6 +56,9 @@ func (h *handling) press() error {
 	if err != nil {
 		return err
 	}
+	if err := h.settleCopy(o); err != nil {
+		return err
+	}
 	if !settled {
 		answer(wording.PressSettled())
 		return nil
@@ -106,7 +109,7 @@ func (h *handling) settle(o store.Outgoing, label string, now time.Time) (bool, 
 	first := true
 	for _, d := range all {
 		edit := store.Outgoing{
-			Key: fmt.Sprintf("settled:%d", d.ID), Herd: d.Herd, Chat: d.Chat, Kind: "edit",
+			Key: settledKey(d.ID), Herd: d.Herd, Chat: d.Chat, Kind: "edit",
 			Text: d.Text + "\n" + v.Pressed(label, h.member.Name), Edits: d.Sent,
 		}
 		queued, err := h.tx.Queue(&edit)
@@ -119,3 +122,22 @@ func (h *handling) settle(o store.Outgoing, label string, now time.Time) (bool, 
 	}
 	return first, nil
 }
+
+// settleCopy turns the message pressed into the same text where it is a copy:
+// one that went out twice because the answer to its call was lost.
+func (h *handling) settleCopy(o store.Outgoing) error {
+	if h.u.message == "" || h.u.message == o.Sent {
+		return nil
+	}
+	settled, ok, err := h.tx.OutgoingByKey(settledKey(o.ID))
+	if err != nil || !ok {
+		return err
+	}
+	_, err = h.tx.Queue(&store.Outgoing{
+		Key: settledKey(o.ID) + ":" + h.u.message, Herd: o.Herd, Chat: o.Chat, Kind: "edit",
+		Text: settled.Text, Edits: h.u.message,
+	})
+	return err
+}
+
+func settledKey(row int64) string { return fmt.Sprintf("settled:%d", row) }

@@ -177,3 +177,26 @@ func TestPressProvesThatAMessageArrived(t *testing.T) {
 	r.eventually(func() bool { return r.message(ann.ID, m.ID).Edits == 1 })
 	r.settled()
 }
+
+// A question went out twice because the first answer was lost: whichever copy
+// is pressed, both lose their buttons.
+func TestPressBelowACopy(t *testing.T) {
+	r := newRig(t, quick)
+	r.api.Fail("sendMessage", botapitest.Fault{Lost: true})
+	r.api.Say(ann, r.pairCode())
+	copies := func() (out []botapitest.Message) {
+		for _, m := range r.api.Messages(ann.ID) {
+			if strings.Contains(m.Text, "How many pigs") {
+				out = append(out, m)
+			}
+		}
+		return out
+	}
+	r.eventually(func() bool { return len(copies()) == 2 })
+	r.settled()
+	first := copies()[0]
+	r.api.Press(ann, first.ID, first.Buttons[0].Label)
+	r.eventually(func() bool { return len(copies()[0].Buttons)+len(copies()[1].Buttons) == 0 })
+	r.settled()
+	require.Equal(t, copies()[0].Text, copies()[1].Text)
+}
