@@ -9,6 +9,7 @@ import (
 	"log"
 	"net/http"
 	"net/http/httptrace"
+	"net/netip"
 	"net/url"
 	"strings"
 	"sync/atomic"
@@ -30,6 +31,28 @@ func CheckAPI(base string) error {
 		return errors.New("that is no address of a server; write it as http://localhost:8081")
 	}
 	return nil
+}
+
+// CheckHaste checks how many times as fast as Telegram lets it the bot may send:
+// once, but for a server on this machine.
+func CheckHaste(base string, times float64) error {
+	if times == 1 {
+		return nil
+	}
+	if u, err := url.Parse(base); err != nil || !loopback(u.Hostname()) {
+		return errors.New("only a Bot API server on this machine, as a test's, may be sent to faster than Telegram allows: leave it out")
+	}
+	if times < 1 || times > mostHaste {
+		return fmt.Errorf("how many times as fast is a number from 1 to %d", mostHaste)
+	}
+	return nil
+}
+
+const mostHaste = 1000
+
+func loopback(host string) bool {
+	ip, err := netip.ParseAddr(host)
+	return host == "localhost" || err == nil && ip.IsLoopback()
 }
 
 // Time limits of calls. The poll waits at the server for pollSeconds.

@@ -34,6 +34,18 @@ type Limits struct {
 	Grace        time.Duration // for a call under way when the bot is stopped; 1 s
 }
 
+// Hasty is the limits made so many times as fast, the pauses after a failure
+// too: for a Bot API server that is a test's own, and passes nothing on.
+func Hasty(times float64) Limits {
+	l := Limits{}.withDefaults()
+	l.PerSecond *= times
+	l.ChatPerSecond *= times
+	l.GroupPerMinute *= times
+	l.FirstPause = time.Duration(float64(l.FirstPause) / times)
+	l.LongestPause = time.Duration(float64(l.LongestPause) / times)
+	return l
+}
+
 func (c Config) withDefaults() Config {
 	if c.API == "" {
 		c.API = PublicAPI
@@ -44,14 +56,19 @@ func (c Config) withDefaults() Config {
 	if c.Now == nil {
 		c.Now = time.Now
 	}
-	orDefault(&c.Limits.PerSecond, 25)
-	orDefault(&c.Limits.ChatPerSecond, 1)
-	orDefault(&c.Limits.GroupPerMinute, 20)
-	orDefault(&c.Limits.AtOnce, 8)
-	orDefault(&c.Limits.FirstPause, time.Second)
-	orDefault(&c.Limits.LongestPause, time.Minute)
-	orDefault(&c.Limits.Grace, time.Second)
+	c.Limits = c.Limits.withDefaults()
 	return c
+}
+
+func (l Limits) withDefaults() Limits {
+	orDefault(&l.PerSecond, 25)
+	orDefault(&l.ChatPerSecond, 1)
+	orDefault(&l.GroupPerMinute, 20)
+	orDefault(&l.AtOnce, 8)
+	orDefault(&l.FirstPause, time.Second)
+	orDefault(&l.LongestPause, time.Minute)
+	orDefault(&l.Grace, time.Second)
+	return l
 }
 
 func orDefault[T int | float64 | time.Duration](v *T, to T) {

@@ -22,7 +22,8 @@ type serveCmd struct {
 	dbFlag
 	zoneFlag
 	weatherFlag
-	API string `name:"telegram-api" env:"TROUGHBELL_TELEGRAM_API" placeholder:"URL" help:"Base address of the Bot API server, without a trailing slash. Default: the public one."`
+	API   string  `name:"telegram-api" env:"TROUGHBELL_TELEGRAM_API" placeholder:"URL" help:"Base address of the Bot API server, without a trailing slash. Default: the public one."`
+	Haste float64 `name:"telegram-haste" env:"TROUGHBELL_TELEGRAM_HASTE" default:"1" placeholder:"N" help:"Send N times as fast as Telegram allows: for tests against a Bot API server of their own on this machine."`
 }
 
 // Help of the command.
@@ -48,6 +49,9 @@ func (c serveCmd) Run(a *app) error {
 	if err := telegram.CheckAPI(c.API); err != nil {
 		return wrongf("--telegram-api: %w", err)
 	}
+	if err := telegram.CheckHaste(c.API, c.Haste); err != nil {
+		return wrongf("--telegram-haste: %w", err)
+	}
 	zone, err := c.location()
 	if err != nil {
 		return err
@@ -60,7 +64,7 @@ func (c serveCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
-	s, err := newServer(a, path, token, c.API, zone)
+	s, err := newServer(a, path, telegram.Config{Token: token, API: c.API, Zone: zone, Limits: telegram.Hasty(c.Haste)})
 	if err != nil {
 		return err
 	}
@@ -103,15 +107,14 @@ type server struct {
 	source forecast.Source // nil: no forecasts
 }
 
-func newServer(a *app, path, token, api string, zone *time.Location) (*server, error) {
+func newServer(a *app, path string, c telegram.Config) (*server, error) {
 	st, err := store.Open(a.ctx, path, store.Options{})
 	if err != nil {
 		return nil, err
 	}
 	desk := bot.NewDesk()
-	edge := telegram.New(telegram.Config{
-		Store: st, Desk: desk, Log: a.log, Token: token, API: api, Zone: zone, Now: time.Now,
-	})
+	c.Store, c.Desk, c.Log, c.Now = st, desk, a.log, time.Now
+	edge := telegram.New(c)
 	clock := &bot.Clock{Store: st, Desk: desk, Queued: edge.Wake}
 	return &server{
 		app: a, store: st, desk: desk, edge: edge,

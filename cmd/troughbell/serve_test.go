@@ -343,6 +343,8 @@ func TestCannotStart(t *testing.T) {
 		{"no such token file", []string{"TROUGHBELL_TELEGRAM_TOKEN_FILE=" + empty + "s"}, api.URL(), exitFailed, empty + "s"},
 		{"a token that is none", []string{"TROUGHBELL_TELEGRAM_TOKEN=a-token-that-must-not-leak\n% /"}, api.URL(), exitWrong, "TROUGHBELL_TELEGRAM_TOKEN"},
 		{"no address", []string{"TROUGHBELL_TELEGRAM_TOKEN=" + testToken}, "localhost:8081", exitWrong, "--telegram-api"},
+		{"haste at a server elsewhere", []string{"TROUGHBELL_TELEGRAM_TOKEN=" + testToken, "TROUGHBELL_TELEGRAM_HASTE=2"}, "https://bots.example.org", exitWrong, "--telegram-haste"},
+		{"haste that is none", []string{"TROUGHBELL_TELEGRAM_TOKEN=" + testToken, "TROUGHBELL_TELEGRAM_HASTE=0"}, api.URL(), exitWrong, "from 1 to 1000"},
 	} {
 		t.Run(tt.name, func(t *testing.T) {
 			p := startWith(t, tt.env, "serve", "--db", filepath.Join(t.TempDir(), "herd.db"), "--telegram-api", tt.url, "--log-level", "debug")
