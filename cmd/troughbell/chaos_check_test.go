@@ -206,7 +206,11 @@ func (c *chaos) checkDeliveries(shown map[int64][]botapitest.Message) {
 			c.repeated[cause]++
 		}
 	}
+	require.LessOrEqual(c.t, c.repeated[cutOff], 8*len(c.kills), "no more than are sent at once")
 }
+
+// cutOff is why a message came twice that was under way when the program ended.
+const cutOff = "the program was killed before it was noted"
 
 // cause says why the outcome of the first of a chat's messages could not be
 // known; empty if it could.
@@ -218,7 +222,7 @@ func (c *chaos) cause(from []botapitest.Message) string {
 	for _, k := range c.kills {
 		// One call is under way in a chat: the last before the end of the program.
 		if m.Shown.Before(k.to) && (len(from) == 1 || from[1].Shown.After(k.from)) {
-			return "the program was killed before it was noted"
+			return cutOff
 		}
 	}
 	return ""

@@ -114,7 +114,11 @@ func newChaos(t *testing.T, form chaosForm, seed uint64) *chaos {
 // fault draws how a call fares.
 func (c *chaos) fault(luck *rand.Rand, method string) (string, botapitest.Fault) {
 	ms := func(n int) time.Duration { return time.Duration(luck.IntN(n)) * time.Millisecond }
-	switch n := luck.IntN(1000); {
+	of := 1000
+	if method == "getUpdates" || method == "getMe" { // there are few of these
+		of = 300
+	}
+	switch n := luck.IntN(of); {
 	case n < 6:
 		return "429", botapitest.Fault{Status: http.StatusTooManyRequests, Description: "Too Many Requests: retry after 1", RetryAfter: 1}
 	case n < 16:
