@@ -102,6 +102,7 @@ func TestVersionsThatComeInTheWrongOrder(t *testing.T) {
 func TestUpdateIDsRestartLower(t *testing.T) {
 	r := newFarm(t, quick)
 	r.ask(ann, "spent 20 straw")
+	r.settled() // ids restart where nothing waits to be confirmed
 	r.api.RestartIDs(3)
 	r.ask(ann, "spent 21 straw")
 	r.ask(ann, "spent 22 straw")
