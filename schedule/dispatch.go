@@ -35,28 +35,45 @@ const (
 	aliveEvery    = 10 * time.Minute
 )
 
-// Dispatcher sweeps the desk once a minute. A cron entry keeps the beat; a
-// watchdog that compares wall clocks steps in where the cron's timer slept with
-// the machine or waits for a future that the clock was set back from.
+// Dispatcher sweeps the desk once a minute, and does what else is to be done each
+// minute. A cron entry keeps each beat; a watchdog that compares wall clocks
+// steps in where the cron's timer slept with the machine or waits for a future
+// that the clock was set back from.
 type Dispatcher struct {
 	desk   Desk
 	now    func() time.Time
 	report func(error)
 
 	cron   *cron.Cron
-	job    cron.Job
+	beats  []*beat // the sweep first
 	cancel context.CancelFunc
 	done   sync.WaitGroup
 
-	mu    sync.Mutex
-	last  time.Time // wall clock of the last sweep's start
-	alive time.Time
+	alive time.Time // of the sweep alone
+}
+
+// beat is work that is done each minute. None waits for another.
+type beat struct {
+	work func(ctx context.Context, from, now time.Time) // from is the beat before, zero at first
+	job  cron.Job
+
+	mu   sync.Mutex
+	last time.Time // wall clock of the last one's start
 }
 
 // NewDispatcher makes a dispatcher over the desk. now is the wall clock; report
 // is told of every error and panic, and must not block.
 func NewDispatcher(desk Desk, now func() time.Time, report func(error)) *Dispatcher {
-	return &Dispatcher{desk: desk, now: now, report: report}
+	d := &Dispatcher{desk: desk, now: now, report: report}
+	d.beats = []*beat{{work: d.sweep}}
+	return d
+}
+
+// Also has other work done at once and then each minute, beside the sweep, which
+// does not wait for it; a minute in which it is still at work is passed over. It
+// is called before Start.
+func (d *Dispatcher) Also(work func(ctx context.Context, now time.Time) error) {
+	d.beats = append(d.beats, &beat{work: func(ctx context.Context, _, now time.Time) { d.tell(work(ctx, now)) }})
 }
 
 // Start begins to sweep, at once and then each minute, until Stop or until ctx
@@ -67,29 +84,36 @@ func (d *Dispatcher) Start(ctx context.Context) error {
 	// The order matters: with Recover outside, one panic would mean "still
 	// running" for ever.
 	d.cron = cron.New(cron.WithLogger(log), cron.WithChain(cron.SkipIfStillRunning(log), cron.Recover(log)))
-	id, err := d.cron.AddFunc("* * * * *", func() { d.beat(ctx) })
-	if err != nil {
-		d.cancel()
-		return fmt.Errorf("the minute's beat: %w", err)
+	for _, b := range d.beats {
+		id, err := d.cron.AddFunc("* * * * *", func() { d.strike(ctx, b) })
+		if err != nil {
+			d.cancel()
+			return fmt.Errorf("the minute's beat: %w", err)
+		}
+		b.job = d.cron.Entry(id).WrappedJob
 	}
-	d.job = d.cron.Entry(id).WrappedJob
 	d.cron.Start()
-	d.done.Go(func() {
-		d.job.Run()
-		tick := time.NewTicker(watchdogEvery)
-		defer tick.Stop()
-		for {
-			select {
-			case <-ctx.Done():
-				return
-			case <-tick.C:
-				if d.missed() {
-					d.job.Run()
-				}
+	for _, b := range d.beats {
+		d.done.Go(func() { d.watch(ctx, b) })
+	}
+	return nil
+}
+
+// watch does the work of a beat at once, and then where it is missing.
+func (d *Dispatcher) watch(ctx context.Context, b *beat) {
+	b.job.Run()
+	tick := time.NewTicker(watchdogEvery)
+	defer tick.Stop()
+	for {
+		select {
+		case <-ctx.Done():
+			return
+		case <-tick.C:
+			if d.missed(b) {
+				b.job.Run()
 			}
 		}
-	})
-	return nil
+	}
 }
 
 // Stop ends the sweeping and waits for the running one, no longer than ctx.
@@ -111,38 +135,40 @@ func (d *Dispatcher) Stop(ctx context.Context) error {
 	return nil
 }
 
-// missed reports whether a sweep is overdue by the wall clock, or lies in the
+// missed reports whether a beat is overdue by the wall clock, or lies in the
 // clock's future.
-func (d *Dispatcher) missed() bool {
+func (d *Dispatcher) missed(b *beat) bool {
 	now := d.wall()
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	return now.Sub(d.last) > overdue || now.Before(d.last)
+	b.mu.Lock()
+	defer b.mu.Unlock()
+	return now.Sub(b.last) > overdue || now.Before(b.last)
 }
 
 // wall is the wall clock without the monotonic reading, which stands still
 // while the machine sleeps.
 func (d *Dispatcher) wall() time.Time { return d.now().Round(0) }
 
-// beat is one sweep with what goes before and after it.
-func (d *Dispatcher) beat(ctx context.Context) {
+// strike does the work of a beat.
+func (d *Dispatcher) strike(ctx context.Context, b *beat) {
 	if ctx.Err() != nil {
 		return
 	}
 	now := d.wall()
-	d.mu.Lock()
-	from := d.last
-	d.last = now
-	note := now.Sub(d.alive) >= aliveEvery || now.Before(d.alive)
-	if note {
-		d.alive = now
-	}
-	d.mu.Unlock()
+	b.mu.Lock()
+	from := b.last
+	b.last = now
+	b.mu.Unlock()
+	b.work(ctx, from, now)
+}
+
+// sweep is one sweep with what goes before and after it.
+func (d *Dispatcher) sweep(ctx context.Context, from, now time.Time) {
 	if from.IsZero() || now.Sub(from) >= pause {
 		d.tell(d.desk.Woke(ctx, from, now))
 	}
 	d.tell(Sweep(ctx, d.desk, now))
-	if note {
+	if now.Sub(d.alive) >= aliveEvery || now.Before(d.alive) {
+		d.alive = now
 		d.tell(d.desk.Alive(ctx, now))
 	}
 }

@@ -137,6 +137,40 @@ func TestDispatcherSweepsEachMinute(t *testing.T) {
 	})
 }
 
+// Other work has its own beat: the sweep waits for none of it, a panic in it ends
+// nothing, and its errors are told.
+func TestDispatcherDoesOtherWorkBesideTheSweep(t *testing.T) {
+	synctest.Test(t, func(t *testing.T) {
+		desk := newFakeDesk()
+		var reported []error
+		d := NewDispatcher(desk, time.Now, func(err error) { reported = append(reported, err) })
+		var at []time.Duration
+		began := time.Now()
+		d.Also(func(ctx context.Context, now time.Time) error {
+			at = append(at, now.Sub(began))
+			switch len(at) {
+			case 1:
+				<-time.After(10*time.Minute + time.Second) // as a long copy does
+			case 2:
+				panic("no such disk")
+			case 3:
+				return errors.New("the disk is full")
+			}
+			return nil
+		})
+		require.NoError(t, d.Start(context.Background()))
+		time.Sleep(10 * time.Minute)
+		require.InDelta(t, 11, desk.asked(), 2)
+		time.Sleep(4*time.Minute + time.Second)
+		require.NoError(t, d.Stop(context.Background()))
+		late := 10*time.Minute + 31*time.Second // the watchdog's next look
+		require.Equal(t, []time.Duration{0, late, 11 * time.Minute, 12 * time.Minute, 13 * time.Minute, 14 * time.Minute}, at)
+		require.Len(t, reported, 2)
+		require.ErrorContains(t, reported[0], "no such disk")
+		require.ErrorContains(t, reported[1], "the disk is full")
+	})
+}
+
 func TestDispatcherGoesOnAfterPanicsAndSlowSweeps(t *testing.T) {
 	synctest.Test(t, func(t *testing.T) {
 		desk := newFakeDesk()
