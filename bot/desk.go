@@ -17,9 +17,10 @@ import (
 // Respond and to the planner, and keeps what they lead to. One Desk serves all
 // herds of a store; a transaction handles one message or one look at a herd.
 type Desk struct {
-	mu    sync.Mutex
-	cache map[store.HerdID]*State
-	sky   *Sky // fetches forecasts; nil where none are
+	mu      sync.Mutex
+	cache   map[store.HerdID]*State
+	sky     *Sky     // fetches forecasts; nil where none are
+	backups *Backups // nil where none are kept
 }
 
 // NewDesk makes a desk.
@@ -193,6 +194,15 @@ func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]P
 	t := talk{s: s, now: now}
 	for _, n := range due {
 		text, labels := v.Nudge(n)
+		if n.Standing {
+			line, err := d.backupLine(tx, s, v)
+			if err != nil {
+				return nil, err
+			}
+			if line != "" {
+				text += "\n" + line
+			}
+		}
 		out = append(out, Push{Nudge: n, At: now, Text: text, Buttons: rows(labels)})
 		if err := t.keep(tx, n.Told()); err != nil {
 			return nil, err

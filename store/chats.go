@@ -65,6 +65,15 @@ func (tx *Tx) Chats(herd HerdID) ([]Chat, error) {
 	return c, nil
 }
 
+// OperatorChats lists the private chats of who runs this server, by id.
+func (tx *Tx) OperatorChats() ([]Chat, error) {
+	c, err := list(tx, chatColumns+"is_group = 0 AND person IN (SELECT id FROM person WHERE operator = 1) ORDER BY id", nil, scanChat)
+	if err != nil {
+		return nil, fmt.Errorf("chats of the operator: %w", err)
+	}
+	return c, nil
+}
+
 // SaveChat changes a chat: its herd, person, external id or reachability. Its
 // herds are paused or go on accordingly.
 //

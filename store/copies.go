@@ -70,7 +70,7 @@ func (c Copies) fileOf(on model.Day) string {
 func (c Copies) List() ([]Copy, error) {
 	entries, err := os.ReadDir(c.folder)
 	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return nil, fmt.Errorf("list the backups: %w", explain(c.folder, err))
+		return nil, problem(Unusable, err, "The folder %s for backups cannot be read; check the path and its permissions.", c.folder)
 	}
 	before, after := c.stem()
 	var out []Copy
@@ -123,13 +123,12 @@ func (c Copies) All() ([]Copy, error) {
 
 // Make makes the day's copy of the database that s has open, also while it is
 // written. The copy is checked from end to end before it takes the place of one
-// that the day has already, and only then are copies let go that are not to be
-// kept any longer.
+// that the day has already.
 func (c Copies) Make(ctx context.Context, s *Store, now time.Time) (Copy, error) {
 	on := model.DayOf(now)
 	made := Copy{Path: c.fileOf(on), On: on}
 	if err := os.MkdirAll(c.folder, 0o700); err != nil {
-		return Copy{}, fmt.Errorf("folder of the backups: %w", explain(c.folder, err))
+		return Copy{}, problem(Unusable, err, "There is no folder %s for backups, and it cannot be made; check the path and its permissions.", c.folder)
 	}
 	if err := c.clearParts(); err != nil {
 		return Copy{}, err
@@ -144,7 +143,7 @@ func (c Copies) Make(ctx context.Context, s *Store, now time.Time) (Copy, error)
 	if err := rename(part, made.Path); err != nil {
 		return Copy{}, errors.Join(explain(made.Path, err), os.Remove(part))
 	}
-	return made, c.prune(on)
+	return made, nil
 }
 
 // clearParts removes what a copy that was cut off has left.
@@ -167,8 +166,9 @@ func (c Copies) clearParts() error {
 	return nil
 }
 
-// prune removes the copies that are not to be kept.
-func (c Copies) prune(today model.Day) error {
+// Prune lets go the copies that are not to be kept any longer, after a new one
+// was made and checked.
+func (c Copies) Prune(today model.Day) error {
 	all, err := c.List()
 	if err != nil {
 		return err

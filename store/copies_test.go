@@ -55,6 +55,7 @@ func TestCopiesOfDays(t *testing.T) {
 	for d := range 20 {
 		made, err := c.Make(t.Context(), s, noonOf(2026, 10, 1+d))
 		require.NoError(t, err)
+		require.NoError(t, c.Prune(made.On))
 		require.Equal(t, 200+d, recordsIn(t, made.Path))
 		addNote(t, s, "it rained")
 	}

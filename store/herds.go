@@ -23,6 +23,15 @@ func (tx *Tx) Herds() ([]HerdRow, error) {
 	return h, nil
 }
 
+// FirstHerd gives the herd that is there longest; false if there is none.
+func (tx *Tx) FirstHerd() (HerdRow, bool, error) {
+	h, err := list(tx, herdColumns+"ORDER BY id LIMIT 1", nil, scanHerd)
+	if err != nil || len(h) == 0 {
+		return HerdRow{}, false, err
+	}
+	return h[0], true, nil
+}
+
 // Herd gives one herd; [ErrNotFound] if there is none of that id.
 func (tx *Tx) Herd(id HerdID) (HerdRow, error) {
 	h, err := list(tx, herdColumns+"WHERE id = ?", []any{int64(id)}, scanHerd)

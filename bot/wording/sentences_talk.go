@@ -34,6 +34,13 @@ var talkSentences = catalogue{
 	"stopped_all":     "No more of that this season. To have it again: resume all.",
 	"stopped_welfare": "Routine lines on {n} stop. Dangers to the pigs I still tell.",
 
+	"backup_tonight":     "Backup: last night.",
+	"backup_yesterday":   "Backup: yesterday.",
+	"backup_late":        "No backup since {d0}: see the log.",
+	"backup_late_others": "No backup since {d0}: tell whoever runs this bot.",
+	"backup_none":        "No backup yet: see the log.",
+	"backup_none_others": "No backup yet: tell whoever runs this bot.",
+
 	"undone":          "Undone: {n0}.",
 	"undone_answer":   "Undone: that answer. {n0}",
 	"nothing_to_undo": "Nothing to undo.",

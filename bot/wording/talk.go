@@ -154,3 +154,31 @@ func CommandText(word, rest string) string {
 	}
 	return strings.TrimSpace(text + " " + rest)
 }
+
+// Backup says in few words how old the newest copy of the database is; day 0 is
+// none. Who runs the server is sent to its log where it is too old.
+func (v Voice) Backup(on model.Day, operator bool) string {
+	code := "backup_late"
+	switch age := v.today() - on; {
+	case on == 0:
+		code = "backup_none"
+	case age <= 0:
+		return v.talk("backup_tonight")
+	case age == 1:
+		return v.talk("backup_yesterday")
+	}
+	if !operator {
+		code += "_others"
+	}
+	return v.say(partTalk, code, Args{Days: []model.Day{on}})
+}
+
+// BackupFails tells who runs the server that no copy can be made, and why where
+// that is known.
+func BackupFails(why string) string {
+	said := "No backup could be made."
+	if why != "" {
+		said += " " + why
+	}
+	return said + " I try again each hour; the log tells more."
+}

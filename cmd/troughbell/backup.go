@@ -38,7 +38,11 @@ type restoreCmd struct {
 
 // Help of the command.
 func (restoreCmd) Help() string {
-	return "Stop the program that uses the database first.\n\nExample: troughbell restore herd-2026-11-25.db --force"
+	return `Stop the program that uses the database first. The copy is checked before it
+takes the place of anything. The nightly ones lie in the folder backups beside
+the database, or where serve --backups says.
+
+Example: troughbell restore backups/herd-2026-11-25.db --force`
 }
 
 // Run puts the backup in place.

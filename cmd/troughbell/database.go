@@ -41,6 +41,21 @@ func (f dbFlag) path() (string, error) {
 	return p, nil
 }
 
+// backupsFlag is where nightly copies of the database are kept.
+type backupsFlag struct {
+	Backups string `name:"backups" env:"TROUGHBELL_BACKUPS" placeholder:"DIR" help:"The folder for nightly copies of the database; off for none. Default: the folder backups beside the database."`
+}
+
+// copies are the nightly copies of the database at path; on is false where none
+// are wanted.
+func (f backupsFlag) copies(path string) (c store.Copies, on bool, err error) {
+	if strings.EqualFold(f.Backups, "off") {
+		return store.Copies{}, false, nil
+	}
+	c, err = store.CopiesOf(path, f.Backups)
+	return c, err == nil, err
+}
+
 // filesFlag is where files of a terminal chat are saved.
 type filesFlag struct {
 	Files string `name:"files" env:"TROUGHBELL_FILES" placeholder:"DIR" help:"The folder for files that the chat gives out. Default: troughbell/files in your data directory."`

@@ -22,6 +22,7 @@ type serveCmd struct {
 	dbFlag
 	zoneFlag
 	weatherFlag
+	backupsFlag
 	API   string  `name:"telegram-api" env:"TROUGHBELL_TELEGRAM_API" placeholder:"URL" help:"Base address of the Bot API server, without a trailing slash. Default: the public one."`
 	Haste float64 `name:"telegram-haste" env:"TROUGHBELL_TELEGRAM_HASTE" default:"1" placeholder:"N" help:"Send N times as fast as Telegram allows: for tests against a Bot API server of their own on this machine."`
 }
@@ -32,6 +33,7 @@ func (serveCmd) Help() string {
 TROUGHBELL_TELEGRAM_TOKEN_FILE names.
 
 Prints "pair CODE" while nobody owns the server: send the code to the bot.
+Copies the database each night; see --backups, and troughbell restore --help.
 
 Example: TROUGHBELL_TELEGRAM_TOKEN_FILE=token troughbell serve`
 }
@@ -69,6 +71,9 @@ func (c serveCmd) Run(a *app) error {
 		return err
 	}
 	s.source = source
+	if err := s.keepBackups(c.backupsFlag, path, zone); err != nil {
+		return errors.Join(err, s.store.Close())
+	}
 	return s.run(a.ctx)
 }
 
@@ -120,6 +125,18 @@ func newServer(a *app, path string, c telegram.Config) (*server, error) {
 		app: a, store: st, desk: desk, edge: edge,
 		clock: schedule.NewDispatcher(clock, time.Now, hourly(a.log, time.Now)),
 	}, nil
+}
+
+// keepBackups has a copy of the database made each night, unless none are wanted.
+func (s *server) keepBackups(f backupsFlag, path string, zone *time.Location) error {
+	copies, on, err := f.copies(path)
+	if err != nil || !on {
+		return err
+	}
+	b := &bot.Backups{Store: s.store, Copies: copies, Zone: zone, Log: s.app.log, Queued: s.edge.Wake}
+	s.desk.KeepBackups(b)
+	s.clock.Also(b.Beat)
+	return nil
 }
 
 // hourly logs what goes wrong in the minute's round, and what goes on going
