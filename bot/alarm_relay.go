@@ -39,7 +39,7 @@ func (d *Desk) relayAlarms(tx *store.Tx, m Message, out Outcome) error {
 			// Not a nudge: it is neither counted nor settled by a button of its own.
 			o := store.Outgoing{
 				Key: fmt.Sprintf("alarm:%d:%d:%s", m.Herd, c.ID, e.ID), Herd: m.Herd, Chat: c.ID, Kind: "reply",
-				Text: text, GoodUntil: out.At.Add(alarmFresh),
+				Text: text, Urgent: true, GoodUntil: out.At.Add(alarmFresh),
 			}
 			if _, err := tx.Queue(&o); err != nil {
 				return err

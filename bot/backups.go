@@ -22,8 +22,6 @@ type Backups struct {
 	Copies store.Copies
 	Zone   *time.Location // of the nights while no herd has a zone of its own
 	Log    *slog.Logger
-	// Queued is called when something was put into the outbox.
-	Queued func()
 
 	mu      sync.Mutex
 	again   time.Time // after a failure: no sooner
@@ -115,20 +113,15 @@ func (b *Backups) failed(ctx context.Context, cause error, now time.Time) error 
 	if first {
 		b.Log.Error("no backup could be made; trying again each hour", "err", cause)
 	}
-	told := false
 	err := b.Store.Write(ctx, func(tx *store.Tx) error {
 		since, err := tx.Value(valueNoBackup)
 		if err != nil || since != "" {
 			return err
 		}
-		told = true
 		return errors.Join(b.tellOperator(tx, cause, now), tx.SetValue(valueNoBackup, strconv.FormatInt(now.Unix(), 10)))
 	})
 	if err != nil && first {
 		return fmt.Errorf("tell the operator that no backup could be made: %w", err)
-	}
-	if err == nil && told && b.Queued != nil {
-		b.Queued()
 	}
 	return nil
 }

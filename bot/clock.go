@@ -17,8 +17,6 @@ import (
 type Clock struct {
 	Store *store.Store
 	Desk  *Desk
-	// Queued is called when something was put into the outbox.
-	Queued func()
 
 	mu       sync.Mutex
 	downFrom time.Time             // since when nobody looked
@@ -90,9 +88,6 @@ func (c *Clock) lookAt(ctx context.Context, herds []int64, now time.Time) error 
 	}
 	for _, l := range looks {
 		c.noteCaughtUp(l.herd, l.pushes, l.down)
-		if len(l.pushes) > 0 && c.Queued != nil {
-			c.Queued()
-		}
 	}
 	return nil
 }

@@ -54,7 +54,8 @@ func TestAFailingHerdTakesNoOtherDown(t *testing.T) {
 		return nil
 	}))
 	queued := 0
-	clock := &bot.Clock{Store: st, Desk: bot.NewDesk(), Queued: func() { queued++ }}
+	st.OnQueued(func(w []store.Waiting) { queued += len(w) })
+	clock := &bot.Clock{Store: st, Desk: bot.NewDesk()}
 	failed := clock.Look(ctx, herds, saturday)
 	require.Len(t, failed, 1)
 	require.Error(t, failed[999])

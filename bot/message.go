@@ -42,6 +42,7 @@ func (m Message) version() int64 {
 // Reply is what the bot answers.
 type Reply struct {
 	Text    string
+	Urgent  bool // it is about a danger
 	Buttons [][]string
 	Files   []File
 	// Pictures are the figures of the pictures among Files, in their order.

@@ -40,7 +40,8 @@ func outgoing(m Message, out Outcome) []store.Outgoing {
 			rows = append(rows, store.Outgoing{
 				Key:  replyKey(m, len(rows)),
 				Herd: m.Herd, Chat: m.Chat, Kind: "reply", ReplyTo: m.ID, Quiet: true,
-				Text: part.text, Buttons: part.buttons, File: part.file,
+				Urgent: r.Urgent && !m.Edit, // a version of an answer never overtakes the one before it
+				Text:   part.text, Buttons: part.buttons, File: part.file,
 			})
 		}
 	}
@@ -81,7 +82,8 @@ func queuePush(tx *store.Tx, herd store.HerdID, chat store.ChatID, p Push) error
 		o := store.Outgoing{
 			Key:  fmt.Sprintf("nudge:%d:%d:%s:%d:%d", herd, chat, p.Nudge.Key, p.At.Unix(), i),
 			Herd: herd, Chat: chat, Kind: "nudge", GoodUntil: goodUntil(p), Told: p.Nudge.Key,
-			Text: part.text, Buttons: part.buttons, File: part.file,
+			Urgent: p.Nudge.Grade == schedule.Danger,
+			Text:   part.text, Buttons: part.buttons, File: part.file,
 		}
 		if _, err := tx.Queue(&o); err != nil {
 			return err

@@ -272,7 +272,7 @@ func (t *talk) carryOut() error {
 	if err := t.implyUnits(); err != nil {
 		return err
 	}
-	reply := Reply{Entries: t.r.Entries, Answers: map[int]map[string]any{}}
+	reply := Reply{Urgent: card != "" || alarmed(t.r.Entries), Entries: t.r.Entries, Answers: map[int]map[string]any{}}
 	v := t.voice()
 	var parts []string
 	for _, l := range schedule.HeldAlarms(t.s.Herd, t.now) {

@@ -39,7 +39,8 @@ func BenchmarkSweep(b *testing.B) {
 	}{{"due", sweepDue}, {"idle", 0}} {
 		b.Run(m.name, func(b *testing.B) {
 			queued := 0
-			clock := &bot.Clock{Store: st, Desk: bot.NewDesk(), Queued: func() { queued++ }}
+			st.OnQueued(func(w []store.Waiting) { queued += len(w) })
+			clock := &bot.Clock{Store: st, Desk: bot.NewDesk()}
 			for b.Loop() {
 				b.StopTimer()
 				queued = 0

@@ -188,6 +188,18 @@ func feverCard(clause []string, sentence int) string {
 // in the animal, a poison, a disease that must be reported.
 var besideAlarm = map[string]bool{"shock": true, "notifiable": true, "poison": true}
 
+// alarmed reports whether an emergency is told.
+func alarmed(entries []reading.Entry) bool {
+	return slices.ContainsFunc(entries, func(e reading.Entry) bool {
+		f, ok := e.Act.(reading.Fact)
+		if !ok {
+			return false
+		}
+		a, ok := f.Fact.(model.Alarm)
+		return ok && !a.Over
+	})
+}
+
 // urgentCard is the card that the message asks for, in words, or "". An alarm
 // brings a card of its own; a reminder, a plan for a day to come or another
 // herd's pig asks for none.
@@ -199,13 +211,10 @@ func (t *talk) urgentCard() string {
 		}
 	}
 	foreign := t.onlyNone()
-	alarmed := false
 	for _, e := range t.r.Entries {
 		switch a := e.Act.(type) {
 		case reading.Fact:
 			switch f := a.Fact.(type) {
-			case model.Alarm:
-				alarmed = alarmed || !f.Over
 			case model.Remind:
 				return ""
 			case model.Arrive:
@@ -218,7 +227,7 @@ func (t *talk) urgentCard() string {
 		}
 	}
 	card := urgent(t.m.Text, names)
-	if card == "" || foreign && card != "notifiable" || alarmed && !besideAlarm[card] {
+	if card == "" || foreign && card != "notifiable" || alarmed(t.r.Entries) && !besideAlarm[card] {
 		return ""
 	}
 	return t.voice().Urgent(card)

@@ -31,10 +31,10 @@ func TestFileGoesWithItsMessage(t *testing.T) {
 			require.False(t, queued, "the same message again brings no second file")
 		})
 		write(t, s, func(tx *Tx) {
-			due, err := tx.ToSend("telegram", noon, 0)
+			due, ok, err := tx.NextTo(f.chat)
 			require.NoError(t, err)
-			require.Len(t, due, 1)
-			require.Equal(t, &File{Kind: Photo, Name: "growth.png", Size: 3000}, due[0].File, "a list reads no bytes")
+			require.True(t, ok)
+			require.Equal(t, &File{Kind: Photo, Name: "growth.png", Size: 3000}, due.File, "a look at it reads no bytes")
 			for _, state := range []string{Sending, Pending, Sending} { // a crash, or an outcome unknown
 				o.State = state
 				require.NoError(t, tx.SaveOutgoing(o))

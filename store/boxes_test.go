@@ -1,6 +1,7 @@
 package store
 
 import (
+	"errors"
 	"fmt"
 	"path/filepath"
 	"testing"
@@ -150,20 +151,24 @@ func TestDeliveriesAreFound(t *testing.T) {
 	})
 }
 
-// Whatever is queued, put off and sent, ToSend and NextSend agree with a plain
-// reading of their promise.
-func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
+// Whatever is queued, put off and sent, Waiting and NextTo agree with a plain
+// reading of their promise, and who listens hears of all that waits.
+func TestWhoWaitsAndForWhat(t *testing.T) {
 	s := newStore(t)
 	var f farm
 	write(t, s, func(tx *Tx) { f = newFarm(t, tx) })
+	var heard []Waiting
+	s.OnQueued(func(w []Waiting) { heard = append(heard, w...) })
 	run := 0
 	rapid.Check(t, func(rt *rapid.T) {
 		run++
+		heard = nil
+		var all []Outgoing
+		var told []Waiting
+		elsewhere := map[ChatID]bool{} // chats of another transport
 		write(t, s, func(tx *Tx) {
 			_, err := tx.exec("UPDATE outgoing SET state = 'dropped'")
 			require.NoError(t, err)
-			var all []Outgoing
-			elsewhere := map[ChatID]bool{} // chats of another transport
 			for i := range rapid.IntRange(0, 9).Draw(rt, "messages") {
 				n := rapid.IntRange(1, 4).Draw(rt, "chat")
 				transport := "telegram"
@@ -175,7 +180,8 @@ func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
 				elsewhere[c.ID] = n == 4
 				o := Outgoing{
 					Key: fmt.Sprint(run, "/", i), Herd: f.herd, Chat: c.ID, Kind: "reply", Text: "x",
-					State: rapid.SampledFrom([]string{Pending, Pending, Pending, Sending, Sent, Dropped}).Draw(rt, "state"),
+					State:  rapid.SampledFrom([]string{Pending, Pending, Pending, Sending, Sent, Dropped}).Draw(rt, "state"),
+					Urgent: rapid.IntRange(0, 3).Draw(rt, "urgent") == 0,
 				}
 				if m := rapid.IntRange(0, 3).Draw(rt, "wait"); m > 0 {
 					o.NotBefore = noon.Add(time.Duration(m) * time.Minute)
@@ -183,65 +189,66 @@ func TestToSendKeepsTheOrderOfEachChat(t *testing.T) {
 				_, err = tx.Queue(&o)
 				require.NoError(t, err)
 				all = append(all, o)
-			}
-			now := noon.Add(time.Duration(rapid.IntRange(0, 3).Draw(rt, "now")) * time.Minute)
-			busy, seen := map[ChatID]bool{}, map[ChatID]bool{}
-			for _, o := range all {
-				busy[o.Chat] = busy[o.Chat] || o.State == Sending
-			}
-			var want, sending []Outgoing
-			var next time.Time
-			waiting := false
-			for _, o := range all {
-				if o.State == Sending && !elsewhere[o.Chat] {
-					sending = append(sending, o)
-				}
-				if o.State != Pending || busy[o.Chat] || seen[o.Chat] {
-					continue
-				}
-				seen[o.Chat] = true
-				if elsewhere[o.Chat] {
-					continue
-				}
-				if !waiting || o.NotBefore.Before(next) {
-					next = o.NotBefore
-				}
-				waiting = true
-				if !o.NotBefore.After(now) {
-					want = append(want, o)
+				if o.State == Pending {
+					told = append(told, Waiting{o.Chat, o.Urgent})
 				}
 			}
-			got, err := tx.ToSend("telegram", now, 0)
+		})
+		require.Equal(rt, told, heard)
+		var want []Waiting
+		var sending []Outgoing
+		heads := map[ChatID]Outgoing{}
+		for _, o := range all {
+			if o.State == Sending && !elsewhere[o.Chat] {
+				sending = append(sending, o)
+			}
+			if o.State != Pending {
+				continue
+			}
+			head, seen := heads[o.Chat]
+			if !seen || o.Urgent && !head.Urgent {
+				heads[o.Chat] = o
+			}
+			if !seen && !elsewhere[o.Chat] {
+				want = append(want, Waiting{Chat: o.Chat})
+			}
+		}
+		for i, w := range want {
+			want[i].Urgent = heads[w.Chat].Urgent
+		}
+		read(t, s, func(tx *Tx) {
+			got, err := tx.Waiting("telegram")
 			require.NoError(t, err)
 			require.Equal(rt, want, got)
-			at, ok, err := tx.NextSend("telegram")
-			require.NoError(t, err)
-			require.Equal(rt, waiting, ok)
-			require.Equal(rt, next, at)
 			found, err := tx.Sending("telegram")
 			require.NoError(t, err)
 			require.Equal(rt, sending, found)
-			for chat := range seen {
+			for chat, want := range heads {
 				head, ok, err := tx.NextTo(chat)
 				require.NoError(t, err)
 				require.True(rt, ok)
-				for _, o := range all {
-					if o.Chat == chat && o.State == Pending {
-						require.Equal(rt, o, head)
-						break
-					}
-				}
+				require.Equal(rt, want, head)
 			}
-			_, ok, err = tx.NextTo(f.chat)
+			_, ok, err := tx.NextTo(f.chat)
 			require.NoError(t, err)
 			require.False(rt, ok, "a chat for which nothing waits")
-			if len(want) > 1 {
-				got, err = tx.ToSend("telegram", now, 1)
-				require.NoError(t, err)
-				require.Equal(rt, want[:1], got)
-			}
 		})
 	})
+}
+
+// What was not committed is told to nobody.
+func TestNobodyHearsOfWhatWasNotCommitted(t *testing.T) {
+	s := newStore(t)
+	var f farm
+	write(t, s, func(tx *Tx) { f = newFarm(t, tx) })
+	heard := 0
+	s.OnQueued(func(w []Waiting) { heard += len(w) })
+	require.Error(t, s.Write(t.Context(), func(tx *Tx) error {
+		_, err := tx.Queue(&Outgoing{Key: "1", Herd: f.herd, Chat: f.chat, Kind: "reply", Text: "x"})
+		require.NoError(t, err)
+		return errors.New("no")
+	}))
+	require.Zero(t, heard)
 }
 
 func TestAnswersAreFound(t *testing.T) {
@@ -291,15 +298,12 @@ func TestOutboxAfterARestart(t *testing.T) {
 		require.NoError(t, err)
 		require.Len(t, unknown, 1)
 		require.Equal(t, "1", unknown[0].Text)
-		ready, err := tx.ToSend("telegram", noon, 0)
-		require.NoError(t, err)
-		require.Empty(t, ready, "nothing overtakes what may be under way")
-		unknown[0].State = Dropped
+		unknown[0].State = Pending
 		require.NoError(t, tx.SaveOutgoing(unknown[0]))
-		ready, err = tx.ToSend("telegram", noon, 0)
+		next, ok, err := tx.NextTo(unknown[0].Chat)
 		require.NoError(t, err)
-		require.Len(t, ready, 1)
-		require.Equal(t, "2", ready[0].Text)
+		require.True(t, ok)
+		require.Equal(t, "1", next.Text, "nothing overtakes what may have been under way")
 	})
 }
 

@@ -130,6 +130,11 @@ func (tx *Tx) takeOver(c Chat) error {
 	if _, err := tx.exec("UPDATE outgoing SET chat = ? WHERE chat = ?", int64(c.ID), int64(other.ID)); err != nil {
 		return err
 	}
+	if o, ok, err := tx.NextTo(c.ID); err != nil {
+		return err
+	} else if ok {
+		tx.noteWaiting(o)
+	}
 	if ok, err := tx.one("SELECT 1 FROM record WHERE chat = ? LIMIT 1", []any{int64(other.ID)}, new(int)); err != nil {
 		return err
 	} else if ok {

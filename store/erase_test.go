@@ -236,7 +236,7 @@ func TestKilledAmidErasure(t *testing.T) {
 			herds, err := tx.Herds()
 			require.NoError(t, err)
 			require.Empty(t, herds)
-			due, err := tx.ToSend("telegram", noon.Add(time.Hour), 0)
+			due, err := tx.Waiting("telegram")
 			require.NoError(t, err)
 			require.Empty(t, due)
 		})

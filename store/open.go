@@ -35,6 +35,8 @@ type Store struct {
 	writer  chan *connection
 	readers chan *lazy
 
+	onQueued func([]Waiting) // see OnQueued; nil: nobody listens
+
 	closing sync.Once
 	closed  error
 }

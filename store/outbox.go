@@ -5,7 +5,6 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"time"
 )
 
 // The states of an Outgoing.
@@ -20,7 +19,7 @@ const (
 const Removal = "removal"
 
 const outgoingColumns = "SELECT o.id, o.key, o.herd, o.chat, o.kind, o.text, o.buttons, o.reply_to, o.edits, o.quiet, o.told," +
-	" o.good_until, o.not_before, o.state, o.tries, o.sent, o.repeated, f.kind, f.name, f.size" +
+	" o.good_until, o.not_before, o.state, o.tries, o.sent, o.repeated, o.urgent, f.kind, f.name, f.size" +
 	" FROM outgoing AS o LEFT JOIN attachment AS f ON f.outgoing = o.id "
 
 func scanOutgoing(row scanner) (o Outgoing, err error) {
@@ -29,7 +28,7 @@ func scanOutgoing(row scanner) (o Outgoing, err error) {
 	var buttons string
 	var notBefore int64
 	err = row.Scan(&o.ID, &o.Key, &herd, &o.Chat, &o.Kind, &o.Text, &buttons, &o.ReplyTo, &o.Edits, &o.Quiet, &o.Told,
-		&good, &notBefore, &o.State, &o.Tries, &o.Sent, &o.Repeated, &fileKind, &fileName, &size)
+		&good, &notBefore, &o.State, &o.Tries, &o.Sent, &o.Repeated, &o.Urgent, &fileKind, &fileName, &size)
 	if err != nil {
 		return o, err
 	}
@@ -78,54 +77,33 @@ func (tx *Tx) queue(o *Outgoing) (bool, error) {
 	good := millis(o.GoodUntil)
 	var id int64
 	queued, err := tx.one("INSERT INTO outgoing (id, key, herd, chat, kind, text, buttons, reply_to, edits, quiet, told,"+
-		" good_until, not_before, state, tries, sent, repeated)"+
-		" VALUES ("+nextID("outgoing")+", ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (key) DO NOTHING RETURNING id",
+		" good_until, not_before, state, tries, sent, repeated, urgent)"+
+		" VALUES ("+nextID("outgoing")+", ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (key) DO NOTHING RETURNING id",
 		[]any{
 			o.Key, orNull(o.Herd), int64(o.Chat), o.Kind, o.Text, buttons, o.ReplyTo, o.Edits, o.Quiet, o.Told,
 			sql.NullInt64{Int64: good, Valid: good != 0},
-			millis(o.NotBefore), state, o.Tries, o.Sent, o.Repeated,
+			millis(o.NotBefore), state, o.Tries, o.Sent, o.Repeated, o.Urgent,
 		}, &id)
 	if err != nil || !queued {
 		return false, err
 	}
 	o.ID, o.State = id, state
+	tx.noteWaiting(*o)
 	return true, tx.attach(o)
-}
-
-// atHead picks the oldest pending message of each chat of a transport that has
-// none under way: within a chat nothing overtakes, and no chat waits for another.
-const atHead = "JOIN chat AS c ON c.id = o.chat WHERE o.state = 'pending' AND c.transport = ?" +
-	" AND NOT EXISTS (SELECT 1 FROM outgoing AS p WHERE p.state = 'pending' AND p.chat = o.chat AND p.id < o.id)" +
-	" AND NOT EXISTS (SELECT 1 FROM outgoing AS s WHERE s.state = 'sending' AND s.chat = o.chat)"
-
-// ToSend lists messages that may go out now through a transport: the oldest one
-// of each of its chats that has none under way, at most limit. A message that
-// must wait holds up the later ones of its chat. A limit of 0 is none.
-func (tx *Tx) ToSend(transport string, now time.Time, limit int) ([]Outgoing, error) {
-	o, err := list(tx, outgoingColumns+atHead+" AND o.not_before <= ? ORDER BY o.id LIMIT ?",
-		[]any{transport, millis(now), limited(limit)}, scanOutgoing)
-	if err != nil {
-		return nil, fmt.Errorf("messages to send: %w", err)
-	}
-	return o, nil
-}
-
-// NextSend is when ToSend will give a message of the transport, as things stand:
-// the earliest moment, possibly past; false if none waits. The zero time is any
-// time.
-func (tx *Tx) NextSend(transport string) (time.Time, bool, error) {
-	var at sql.NullInt64
-	if _, err := tx.one("SELECT min(o.not_before) FROM outgoing AS o "+atHead, []any{transport}, &at); err != nil {
-		return time.Time{}, false, fmt.Errorf("next message to send: %w", err)
-	}
-	return instant(at.Int64), at.Valid, nil
 }
 
 // SaveOutgoing notes how sending goes: State, Tries, NotBefore, Sent, Repeated.
 func (tx *Tx) SaveOutgoing(o Outgoing) error {
+	tx.noteWaiting(o)
 	return tx.change(fmt.Sprintf("outgoing %d", o.ID),
 		"UPDATE outgoing SET state = ?, tries = ?, not_before = ?, sent = ?, repeated = ? WHERE id = ?",
 		o.State, o.Tries, millis(o.NotBefore), o.Sent, o.Repeated, o.ID)
+}
+
+func (tx *Tx) noteWaiting(o Outgoing) {
+	if o.State == Pending {
+		tx.waiting = append(tx.waiting, Waiting{Chat: o.Chat, Urgent: o.Urgent})
+	}
 }
 
 // Sending lists a transport's messages whose outcome is unknown: found in
@@ -185,10 +163,4 @@ func (tx *Tx) Deliveries(herd HerdID, told string) ([]Outgoing, error) {
 // OutgoingByID finds a message of the outbox by its row.
 func (tx *Tx) OutgoingByID(id int64) (Outgoing, bool, error) {
 	return tx.outgoing("WHERE o.id = ?", id)
-}
-
-// NextTo gives the oldest message that waits for one chat, whatever else is to
-// be sent; false if none does.
-func (tx *Tx) NextTo(chat ChatID) (Outgoing, bool, error) {
-	return tx.outgoing("WHERE o.chat = ? AND o.state = 'pending' ORDER BY o.id LIMIT 1", int64(chat))
 }

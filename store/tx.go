@@ -10,8 +10,9 @@ import (
 // Tx is a transaction. It is good inside the function it was handed to, in one
 // goroutine.
 type Tx struct {
-	c      *connection
-	erased bool // something was erased for good
+	c       *connection
+	erased  bool      // something was erased for good
+	waiting []Waiting // what was put into the outbox
 }
 
 var errTxOver = errors.New("the transaction is over")
@@ -30,11 +31,15 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 		}
 		defer func() { s.writer <- c }()
 		erased := false
+		var waiting []Waiting
 		err := c.inTransaction(ctx, "BEGIN IMMEDIATE", func(tx *Tx) error {
 			err := f(tx)
-			erased = tx.erased
+			erased, waiting = tx.erased, tx.waiting
 			return err
 		})
+		if err == nil && len(waiting) > 0 && s.onQueued != nil {
+			s.onQueued(waiting)
+		}
 		if err == nil && erased {
 			// It is committed, and noted as due until it has worked: see Scrub.
 			_ = c.scrub(context.WithoutCancel(ctx))

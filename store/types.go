@@ -108,6 +108,7 @@ type Outgoing struct {
 	ReplyTo string     // message in the chat that it answers
 	Edits   string     // message in the chat that it replaces the text of, or takes away
 	Quiet   bool       // sent without a sound
+	Urgent  bool       // a danger: goes before all else that waits
 	File    *File      // goes out with Text as its caption; nil: none
 	Told    string     // key of the nudge it delivers
 	// GoodUntil is until when it is worth saying; zero: always.

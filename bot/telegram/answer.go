@@ -23,7 +23,6 @@ func (b *Bot) answer(ctx context.Context) {
 			continue
 		case more:
 			handling.passed()
-			wake(b.outbox)
 			if ctx.Err() == nil {
 				continue
 			}

@@ -26,6 +26,8 @@ type Bot struct {
 	inbox, outbox chan struct{} // something is there
 	asides        chan func(context.Context)
 	strangers     *strangers
+	lines         *lines
+	calls         sync.Map // that are under way: what ends each, by its row of the outbox
 	pace          *pace
 	troubles      sync.Map // what fails now, so that the log tells of it once
 
@@ -37,12 +39,14 @@ type Bot struct {
 // New makes a Bot; nothing runs yet.
 func New(c Config) *Bot {
 	c = c.withDefaults()
-	return &Bot{
+	b := &Bot{
 		Config: c, client: newClient(c.API, c.Token),
 		inbox: make(chan struct{}, 1), outbox: make(chan struct{}, 1),
 		asides: make(chan func(context.Context), maxAsides), strangers: newStrangers(),
-		pace: newPace(c.Limits), fatal: make(chan error, 1),
+		lines: newLines(), pace: newPace(c.Limits), fatal: make(chan error, 1),
 	}
+	c.Store.OnQueued(b.queued)
+	return b
 }
 
 // Start begins to poll, to answer and to send. It gives a channel that is
@@ -80,9 +84,6 @@ func (b *Bot) Stop(ctx context.Context) error {
 		return fmt.Errorf("stop the bot: %w", ctx.Err())
 	}
 }
-
-// Wake tells the sender that something waits in the outbox.
-func (b *Bot) Wake() { wake(b.outbox) }
 
 func (b *Bot) die(err error) {
 	select {

@@ -23,7 +23,6 @@ func (r *rig) answerAnew(message string, version int64, text string) {
 		m.Edit, m.Version = version > 0, version
 		return r.bot.Desk.Queue(tx, m, outcomeOf(text))
 	})
-	r.bot.Wake()
 	r.settled()
 }
 

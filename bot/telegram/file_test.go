@@ -30,7 +30,6 @@ func (r *rig) sendFile(name string, f bot.File, buttons ...[]string) {
 			Text: "Growth of " + name + ".", Buttons: buttons, Files: []bot.File{f},
 		}}})
 	})
-	r.bot.Wake()
 }
 
 // files lists what came to Ann whose text begins with that of the file.
@@ -150,7 +149,6 @@ func TestPressBelowAFile(t *testing.T) {
 			Text: "Growth of all.", Buttons: [][]string{{"Done"}}, Files: []bot.File{f, {Kind: store.Document, Name: "b.csv", Bytes: []byte("a,b\n"), Caption: "The figures."}},
 		}})
 	})
-	r.bot.Wake()
 	r.eventually(func() bool { return len(r.files("all")) == 1 })
 	m := r.files("all")[0]
 	require.False(t, m.Silent)
@@ -169,7 +167,6 @@ func TestFileBehindALongText(t *testing.T) {
 		r.write(func(tx *store.Tx) error {
 			return r.bot.Desk.Queue(tx, m, bot.Outcome{Replies: []bot.Reply{{Text: text, Buttons: [][]string{{"Done"}}, Files: files}}})
 		})
-		r.bot.Wake()
 		r.settled()
 	}
 	r.read(func(tx *store.Tx) (err error) {

@@ -23,7 +23,7 @@ func TestAlarmReachesTheHousehold(t *testing.T) {
 	before := len(r.api.Messages(ann.ID))
 
 	ctx := context.Background()
-	clock := &bot.Clock{Store: r.store, Desk: r.bot.Desk, Queued: r.bot.Wake}
+	clock := &bot.Clock{Store: r.store, Desk: r.bot.Desk}
 	now := r.bot.Now()
 	require.NoError(t, clock.Woke(ctx, now, now))
 	for end := now.Add(6 * time.Hour); now.Before(end) && len(r.api.Messages(ann.ID)) == before; {

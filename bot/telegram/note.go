@@ -10,21 +10,38 @@ import (
 	"troughbell/store"
 )
 
-// noteOutcome notes what became of a call. It is done even when the bot ends:
-// else a message that was sent would go out again.
-func (b *Bot) noteOutcome(j job, sent string, outcome error) error {
-	return b.Store.Write(context.Background(), func(tx *store.Tx) error {
-		// The row and its chat may have changed while the call was under way.
-		o, ok, err := tx.OutgoingByID(j.row.ID)
-		if err != nil || !ok || o.State != store.Sending {
+// noteOutcome notes what became of the call for a message, and puts its chat back
+// into the lines. It is done even when the bot ends: else a message that was sent
+// would go out again.
+func (b *Bot) noteOutcome(sending store.Outgoing, sent string, outcome error) error {
+	now := b.Now()
+	var next store.Outgoing
+	more := false
+	err := b.Store.Write(context.Background(), func(tx *store.Tx) error {
+		if err := b.settle(tx, sending.ID, sent, outcome); err != nil {
 			return err
 		}
-		chat, err := tx.Chat(o.Chat)
-		if err != nil {
-			return err
-		}
-		return b.settleRow(tx, chat, o, sent, outcome)
+		var err error
+		next, more, err = tx.NextTo(sending.Chat)
+		return err
 	})
+	if err == nil {
+		b.lines.leave(store.Waiting{Chat: sending.Chat, Urgent: next.Urgent}, more, next.NotBefore, now)
+	}
+	return err
+}
+
+func (b *Bot) settle(tx *store.Tx, row int64, sent string, outcome error) error {
+	// The row and its chat may have changed while the call was under way.
+	o, ok, err := tx.OutgoingByID(row)
+	if err != nil || !ok || o.State != store.Sending {
+		return err
+	}
+	chat, err := tx.Chat(o.Chat)
+	if err != nil {
+		return err
+	}
+	return b.settleRow(tx, chat, o, sent, outcome)
 }
 
 func (b *Bot) settleRow(tx *store.Tx, chat store.Chat, o store.Outgoing, sent string, outcome error) error {

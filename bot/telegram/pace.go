@@ -1,6 +1,7 @@
 package telegram
 
 import (
+	"math"
 	"time"
 
 	"golang.org/x/time/rate"
@@ -41,7 +42,23 @@ func (p *pace) open(now time.Time) (n int, wait time.Duration) {
 	if tokens >= 1 {
 		return int(tokens), 0
 	}
-	return 0, time.Duration((1 - tokens) / float64(p.all.Limit()) * float64(time.Second))
+	return 0, until(p.all, now)
+}
+
+// wait is how long a message to the chat has to wait for its own chat's sake, as
+// far as is known without asking what kind of chat it is.
+func (p *pace) wait(now time.Time, chat store.ChatID) time.Duration {
+	l := p.chats[chat]
+	if l == nil {
+		return 0
+	}
+	return until(l, now)
+}
+
+// until is how long until a limiter lets one out.
+func until(l *rate.Limiter, now time.Time) time.Duration {
+	missing := 1 - l.TokensAt(now)
+	return max(0, time.Duration(math.Ceil(missing/float64(l.Limit())*float64(time.Second))))
 }
 
 // take takes a place for a message to the chat now, or says how long it has to

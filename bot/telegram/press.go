@@ -46,6 +46,7 @@ func (h *handling) press() error {
 		if err := h.tx.SaveOutgoing(o); err != nil {
 			return err
 		}
+		h.after = append(h.after, func() { h.bot.arrived(o.ID) })
 	}
 	now := h.bot.Now()
 	m := h.message()

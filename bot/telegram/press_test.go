@@ -34,7 +34,6 @@ func (r *rig) nudge(key string, grade schedule.Grade) {
 			Text: "Fill the feeder today.", Buttons: [][]string{{"Done", "Tomorrow"}, {"Stop this"}},
 		}})
 	})
-	r.bot.Wake()
 }
 
 func (r *rig) pressAnswer(query string) string {

@@ -160,12 +160,12 @@ func (r *rig) settled() {
 			if err != nil {
 				return err
 			}
-			_, due, err := tx.NextSend(transport)
+			due, err := tx.Waiting(transport)
 			if err != nil {
 				return err
 			}
 			under, err := tx.Sending(transport) // in the same moment: what is due may be under way in the next
-			idle = idle && !waits && !due && len(under) == 0
+			idle = idle && !waits && len(due) == 0 && len(under) == 0
 			return err
 		})
 		return idle

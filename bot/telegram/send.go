@@ -2,6 +2,7 @@ package telegram
 
 import (
 	"context"
+	"errors"
 	"time"
 
 	"troughbell/bot"
@@ -23,7 +24,7 @@ type job struct {
 // marked as under way before its call, so that after a crash it is known which
 // outcomes are not. ctx ends the sending, calls the calls under way.
 func (b *Bot) send(ctx, calls context.Context) {
-	ok := b.persist(ctx, "reading the outbox", func() error { return b.recoverUnknown(ctx) })
+	ok := b.persist(ctx, "reading the outbox", func() error { return b.recoverOutbox(ctx) })
 	if !ok {
 		return
 	}
@@ -42,8 +43,12 @@ func (b *Bot) send(ctx, calls context.Context) {
 		for _, j := range jobs {
 			slots <- struct{}{}
 			b.wg.Go(func() {
-				sent, err := b.deliver(calls, j)
-				b.persist(calls, "noting what was sent", func() error { return b.noteOutcome(j, sent, err) })
+				call, end := context.WithCancel(calls)
+				b.calls.Store(j.row.ID, end)
+				sent, err := b.deliver(call, j)
+				b.calls.Delete(j.row.ID)
+				end()
+				b.persist(calls, "noting what was sent", func() error { return b.noteOutcome(j.row, sent, err) })
 				<-slots
 				wake(b.outbox)
 			})
@@ -51,6 +56,14 @@ func (b *Bot) send(ctx, calls context.Context) {
 		if !b.waitForMore(ctx, next) {
 			return
 		}
+	}
+}
+
+// arrived ends the call for a message, if it is under way still: that the message
+// arrived is known otherwise.
+func (b *Bot) arrived(row int64) {
+	if end, ok := b.calls.Load(row); ok {
+		end.(context.CancelFunc)()
 	}
 }
 
@@ -72,9 +85,10 @@ func (b *Bot) waitForMore(ctx context.Context, at time.Time) bool {
 	return true
 }
 
-// recoverUnknown makes messages that were under way when the program ended
-// pending again: they may arrive twice, which is better than not at all.
-func (b *Bot) recoverUnknown(ctx context.Context) error {
+// recoverOutbox makes messages that were under way when the program ended
+// pending again: they may arrive twice, which is better than not at all. Then all
+// that waits joins the lines.
+func (b *Bot) recoverOutbox(ctx context.Context) error {
 	count := 0
 	err := b.Store.Write(ctx, func(tx *store.Tx) error {
 		rows, err := tx.Sending(transport)
@@ -88,12 +102,29 @@ func (b *Bot) recoverUnknown(ctx context.Context) error {
 			}
 		}
 		count = len(rows)
-		return nil
+		waiting, err := tx.Waiting(transport)
+		b.lines.join(waiting, time.Time{})
+		return err
 	})
 	if err == nil && count > 0 {
 		b.Log.Warn("messages with an unknown outcome go out again", "count", count)
 	}
 	return err
+}
+
+// queued is told by the store of what waits for chats.
+func (b *Bot) queued(waiting []store.Waiting) {
+	b.lines.join(waiting, b.Now())
+	wake(b.outbox)
+}
+
+// place is a chat whose turn it is.
+type place struct {
+	store.Waiting
+	since time.Time // when its line began to wait
+
+	more  bool      // something is to go to it still
+	until time.Time // but not before that
 }
 
 // claim marks messages as under way, at most free of them and no more than the
@@ -102,51 +133,108 @@ func (b *Bot) recoverUnknown(ctx context.Context) error {
 func (b *Bot) claim(ctx context.Context, free int) (jobs []job, next time.Time, err error) {
 	now := b.Now()
 	open, wait := b.pace.open(now)
-	switch {
-	case free == 0:
-		return nil, time.Time{}, nil
-	case open == 0:
-		return nil, now.Add(wait), nil
-	}
-	err = b.Store.Write(ctx, func(tx *store.Tx) error {
-		due, err := tx.ToSend(transport, now, min(free, open))
-		if err != nil {
-			return err
-		}
-		for _, o := range due {
-			chat, err := tx.Chat(o.Chat)
-			if err != nil {
-				return err
+	places := b.places(now, min(free, open))
+	if len(places) > 0 {
+		err = b.Store.Write(ctx, func(tx *store.Tx) error {
+			jobs = nil
+			for i := range places {
+				j, ok, err := b.pick(tx, &places[i], now)
+				if err != nil {
+					return err
+				}
+				if ok {
+					jobs = append(jobs, j)
+				}
 			}
-			if err := b.judge(tx, &o, chat, now); err != nil {
-				return err
-			}
-			if o.State != store.Sending {
-				continue
-			}
-			j, err := jobOf(tx, o, chat)
-			if err != nil {
-				return err
-			}
-			jobs = append(jobs, j)
-		}
-		if len(jobs) == free {
 			return nil
-		}
-		at, ok, err := tx.NextSend(transport)
-		if ok && !at.After(now) { // a chat's next one, or one beyond the limit
-			at = now
-		}
-		if ok {
-			next = at
-		}
-		return err
-	})
+		})
+	}
 	if err != nil {
+		for _, p := range places {
+			b.lines.leave(p.Waiting, true, now, now)
+		}
 		return nil, time.Time{}, err
+	}
+	under := map[store.ChatID]bool{}
+	for _, j := range jobs {
+		under[j.chat.ID] = true
+	}
+	for _, p := range places {
+		if !under[p.Chat] {
+			b.lines.leave(p.Waiting, p.more, p.until, now)
+		}
+	}
+	next = b.lines.ready(now)
+	switch {
+	case len(jobs) == free:
+		return jobs, time.Time{}, nil
+	case open == 0 && !next.IsZero() && next.Before(now.Add(wait)):
+		next = now.Add(wait)
 	}
 	return jobs, next, nil
 }
+
+// places takes chats out of the lines whose turn it is, at most n of them. Those
+// that are to be spared for the moment rest meanwhile.
+func (b *Bot) places(now time.Time, n int) (out []place) {
+	for len(out) < n {
+		w, since, ok := b.lines.next(now)
+		if !ok {
+			break
+		}
+		if wait := b.pace.wait(now, w.Chat); wait > 0 {
+			b.lines.leave(w, true, now.Add(wait), now)
+			continue
+		}
+		out = append(out, place{Waiting: w, since: since})
+	}
+	return out
+}
+
+// pick marks the message as under way that is to go to the chat next, and drops
+// what is no longer worth saying before it. false where none can go now; p then
+// says what becomes of its line.
+func (b *Bot) pick(tx *store.Tx, p *place, now time.Time) (j job, ok bool, err error) {
+	p.more, p.until = false, now
+	chat, err := tx.Chat(p.Chat)
+	if errors.Is(err, store.ErrNotFound) { // gone meanwhile, and what waited for it too
+		return j, false, nil
+	}
+	if err != nil || chat.Transport != transport {
+		return j, false, err
+	}
+	for {
+		o, found, err := tx.NextTo(p.Chat)
+		if err != nil || !found {
+			return j, false, err
+		}
+		if o.NotBefore.After(now) {
+			p.more, p.until, p.Urgent = true, o.NotBefore, o.Urgent
+			return j, false, nil
+		}
+		waited := p.since.IsZero() || now.Sub(p.since) > longWait
+		dropped, err := b.judge(tx, &o, chat, now, waited)
+		switch {
+		case err != nil:
+			return j, false, err
+		case dropped:
+			continue
+		}
+		if wait := b.pace.take(now, o.Chat, chat.Group); wait > 0 {
+			p.more, p.until, p.Urgent = true, now.Add(wait), o.Urgent
+			return j, false, nil
+		}
+		o.State = store.Sending
+		if err := tx.SaveOutgoing(o); err != nil {
+			return j, false, err
+		}
+		j, err = jobOf(tx, o, chat)
+		return j, err == nil, err
+	}
+}
+
+// longWait is after how long in line a nudge is looked at again before it goes.
+const longWait = time.Minute
 
 // jobOf brings together what the call for a message needs.
 func jobOf(tx *store.Tx, o store.Outgoing, chat store.Chat) (j job, err error) {
@@ -165,34 +253,27 @@ func jobOf(tx *store.Tx, o store.Outgoing, chat store.Chat) (j job, err error) {
 	return j, err
 }
 
-// judge decides what becomes of a message whose turn it is: it goes out, waits
-// for its chat's sake, or is dropped as no longer worth saying.
-func (b *Bot) judge(tx *store.Tx, o *store.Outgoing, chat store.Chat, now time.Time) error {
+// judge drops a message whose turn it is where it is no longer worth saying.
+func (b *Bot) judge(tx *store.Tx, o *store.Outgoing, chat store.Chat, now time.Time, waited bool) (dropped bool, err error) {
 	tooOld := !o.GoodUntil.IsZero() && now.After(o.GoodUntil)
-	switch {
-	case chat.Dead != "", tooOld, !b.stillDue(tx, *o, now):
-		o.State = store.Dropped
-	default:
-		if wait := b.pace.take(now, o.Chat, chat.Group); wait > 0 {
-			o.NotBefore = now.Add(wait)
-			break
-		}
-		o.State = store.Sending
+	if chat.Dead == "" && !tooOld && b.stillDue(tx, *o, now, waited) {
+		return false, nil
 	}
+	o.State = store.Dropped
 	if err := tx.SaveOutgoing(*o); err != nil {
-		return err
+		return true, err
 	}
 	if !tooOld || o.Told == "" {
-		return nil
+		return true, nil
 	}
 	b.Log.Warn("a nudge reached nobody in time; its herd is looked at again", "row", o.ID)
-	return b.Desk.Undelivered(tx, o.Herd, o.Told, now)
+	return true, b.Desk.Undelivered(tx, o.Herd, o.Told, now)
 }
 
 // stillDue reports whether a message is worth saying still: a nudge that had to
 // wait may have been settled since.
-func (b *Bot) stillDue(tx *store.Tx, o store.Outgoing, now time.Time) bool {
-	waited := o.Tries > 0 || o.Repeated || !o.NotBefore.IsZero()
+func (b *Bot) stillDue(tx *store.Tx, o store.Outgoing, now time.Time, waited bool) bool {
+	waited = waited || o.Tries > 0 || o.Repeated || !o.NotBefore.IsZero()
 	if o.Kind != "nudge" || !waited {
 		return true
 	}

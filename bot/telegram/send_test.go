@@ -115,7 +115,6 @@ func TestOneChatDelaysNoOther(t *testing.T) {
 		}
 		return nil
 	})
-	r.bot.Wake()
 	r.eventually(func() bool { return len(r.api.Calls("sendMessage")) > 1 })
 	r.nudge("danger", schedule.Danger)
 	r.find(ann, "Fill the feeder")
@@ -186,7 +185,6 @@ func TestNudgeThatReachedNobody(t *testing.T) {
 				Nudge: schedule.Nudge{Key: key, GoodUntil: now.Add(-time.Minute)}, At: now, Text: "Too late.",
 			}})
 		})
-		r.bot.Wake()
 		r.settled()
 	}
 	look := func() (at time.Time) {

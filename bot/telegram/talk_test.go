@@ -207,7 +207,6 @@ func TestLongAnswersAreSplit(t *testing.T) {
 		}
 		return r.bot.Desk.Queue(tx, messageIn(chat, "77"), outcomeOf(text))
 	})
-	r.bot.Wake()
 	r.eventually(func() bool { return len(r.answersTo(ann.ID, 77)) == 3 })
 	var whole []string
 	for _, m := range r.answersTo(ann.ID, 77) {

@@ -16,7 +16,7 @@ import (
 // two lines, and the pauses grow up to their limit.
 func TestTroubleIsToldOnce(t *testing.T) {
 	log := &journal{}
-	b := New(Config{Log: slog.New(slog.NewTextHandler(log, nil))})
+	b := New(Config{Store: &store.Store{}, Log: slog.New(slog.NewTextHandler(log, nil))})
 	full := &store.Problem{Code: store.Full, Sentence: "There is no room left."}
 	parts := []*trouble{{bot: b, what: "polling"}, {bot: b, what: "handling a message"}, {bot: b, what: "reading the outbox"}}
 	for range 20 {

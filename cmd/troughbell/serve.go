@@ -120,7 +120,7 @@ func newServer(a *app, path string, c telegram.Config) (*server, error) {
 	desk := bot.NewDesk()
 	c.Store, c.Desk, c.Log, c.Now = st, desk, a.log, time.Now
 	edge := telegram.New(c)
-	clock := &bot.Clock{Store: st, Desk: desk, Queued: edge.Wake}
+	clock := &bot.Clock{Store: st, Desk: desk}
 	return &server{
 		app: a, store: st, desk: desk, edge: edge,
 		clock: schedule.NewDispatcher(clock, time.Now, hourly(a.log, time.Now)),
@@ -133,7 +133,7 @@ func (s *server) keepBackups(f backupsFlag, path string, zone *time.Location) er
 	if err != nil || !on {
 		return err
 	}
-	b := &bot.Backups{Store: s.store, Copies: copies, Zone: zone, Log: s.app.log, Queued: s.edge.Wake}
+	b := &bot.Backups{Store: s.store, Copies: copies, Zone: zone, Log: s.app.log}
 	s.desk.KeepBackups(b)
 	s.clock.Also(b.Beat)
 	return nil
