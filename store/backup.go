@@ -42,7 +42,19 @@ const partMark = ".part-"
 // copyOf writes a whole, checked copy of the database to a new file in the
 // folder of to, brought to the disk, and gives the file's name.
 func copyOf(ctx context.Context, path string, settings []string, to string) (part string, err error) {
-	f, err := os.CreateTemp(filepath.Dir(to), filepath.Base(to)+partMark+"*")
+	return makeCopy(ctx, to, partMark, func(part string) error {
+		err := look(ctx, path, settings, func(c *connection) error {
+			_, err := c.conn.ExecContext(ctx, "VACUUM INTO ?", part)
+			return err
+		})
+		return explainCopy(path, to, err)
+	})
+}
+
+// makeCopy makes a copy by write, in a new file beside the one at to, and checks
+// it and brings it to the disk.
+func makeCopy(ctx context.Context, to, mark string, write func(part string) error) (part string, err error) {
+	f, err := os.CreateTemp(filepath.Dir(to), filepath.Base(to)+mark+"*")
 	if errors.Is(err, fs.ErrNotExist) {
 		return "", problem(Missing, err, "There is no folder %s; make it first, or check the path.", filepath.Dir(to))
 	}
@@ -60,15 +72,11 @@ func copyOf(ctx context.Context, path string, settings []string, to string) (par
 	}
 	// VACUUM INTO takes an empty file as none, and CreateTemp made it readable
 	// by its owner only.
-	err = look(ctx, path, settings, func(c *connection) error {
-		_, err := c.conn.ExecContext(ctx, "VACUUM INTO ?", part)
-		return err
-	})
-	if err != nil {
-		return part, explainCopy(path, to, err)
+	if err := write(part); err != nil {
+		return part, err
 	}
 	if err := inspect(ctx, part, copying, "PRAGMA integrity_check(1)"); err != nil {
-		return part, explain(path, err)
+		return part, explain(to, err)
 	}
 	return part, explain(to, syncFile(part))
 }
@@ -76,6 +84,9 @@ func copyOf(ctx context.Context, path string, settings []string, to string) (par
 // explainCopy says which of the two files a failed copy is about: what is
 // written is the copy, what is damaged the original.
 func explainCopy(path, to string, err error) error {
+	if err == nil {
+		return nil
+	}
 	explained := explain(path, err)
 	var p *Problem
 	if errors.As(explained, &p) && (p.Code == Full || p.Code == ReadOnly) {

@@ -16,8 +16,8 @@ import (
 const applicationID = 0x74726762
 
 // checkedUpTo is the size up to which a file is checked for damage each time it
-// is opened: some 30 ms. Larger ones are checked when they are backed up.
-const checkedUpTo = 8 << 20 // bytes
+// is opened: about a second. Larger ones are checked when they are backed up.
+const checkedUpTo = 128 << 20 // bytes
 
 // examine looks at the file without changing a bit of it: is it a database, is
 // it ours, is it whole, is it not too new? An empty file is fine.

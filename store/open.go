@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"sync"
+	"sync/atomic"
 )
 
 // Options of Open.
@@ -16,6 +17,9 @@ type Options struct {
 	// Ephemeral trades the safety of the disk for speed: for a herd that lives
 	// and dies with a run.
 	Ephemeral bool
+	// PutBack is called when the file was deleted under the store and was put
+	// back whole. It must not call the store.
+	PutBack func()
 }
 
 // readersAtOnce is how many reads run side by side.
@@ -36,6 +40,10 @@ type Store struct {
 	readers chan *lazy
 
 	onQueued func([]Waiting) // see OnQueued; nil: nobody listens
+
+	place       atomic.Pointer[place] // nil: nobody looks
+	putBackTold func()
+	lost        error // why the store can only be closed; the writer's
 
 	closing sync.Once
 	closed  error
@@ -61,7 +69,7 @@ func Open(ctx context.Context, path string, o Options) (_ *Store, err error) {
 	if err != nil {
 		return nil, err
 	}
-	s := &Store{path: path, lock: lock}
+	s := &Store{path: path, lock: lock, putBackTold: o.PutBack}
 	defer func() {
 		if err != nil {
 			err = errors.Join(explain(path, err), s.Close())
@@ -97,7 +105,10 @@ func Open(ctx context.Context, path string, o Options) (_ *Store, err error) {
 	if err := s.openReaders(path, reading); err != nil {
 		return nil, err
 	}
-	return s, nil
+	if o.Ephemeral {
+		return s, nil
+	}
+	return s, s.note()
 }
 
 // OpenReader opens the file for reading, beside a process that writes it.
@@ -194,10 +205,11 @@ func (s *Store) close() error {
 		err = errors.Join(err, s.readDB.Close())
 	}
 	if s.writer != nil {
-		c := <-s.writer
-		// The log is folded into the file as far as readers elsewhere let it;
-		// without any, closing takes the log away.
-		err = errors.Join(err, c.do(context.Background(), "PRAGMA wal_checkpoint(PASSIVE)"), c.close())
+		if c := <-s.writer; c != nil {
+			// The log is folded into the file as far as readers elsewhere let it;
+			// without any, closing takes the log away.
+			err = errors.Join(err, c.do(context.Background(), "PRAGMA wal_checkpoint(PASSIVE)"), c.close())
+		}
 		close(s.writer)
 	}
 	if s.writeDB != nil {

@@ -28,6 +28,7 @@ const (
 	Older       ProblemCode = "older"     // to be brought up to date by a writer first
 	Exists      ProblemCode = "exists"    // would be overwritten
 	Unusable    ProblemCode = "unusable"  // the disk or the permissions fail
+	Replaced    ProblemCode = "replaced"  // another file was put in its place
 )
 
 // Problem is something wrong with a file that a person can put right. Sentence

@@ -95,12 +95,20 @@ func replace(ctx context.Context, part, path string, there bool) error {
 			return err
 		}
 	}
+	if err := removeSides(path); err != nil {
+		return err
+	}
+	return rename(part, path)
+}
+
+// removeSides removes the log and its index, where they are there.
+func removeSides(path string) error {
 	for _, side := range []string{"-wal", "-shm"} {
 		if err := os.Remove(path + side); err != nil && !errors.Is(err, fs.ErrNotExist) {
 			return err
 		}
 	}
-	return rename(part, path)
+	return nil
 }
 
 func foldLog(ctx context.Context, path string) error {

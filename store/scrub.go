@@ -28,6 +28,9 @@ func (s *Store) Scrub(ctx context.Context) error {
 			return errClosed
 		}
 		defer func() { s.writer <- c }()
+		if err := s.ready(ctx, &c); err != nil {
+			return err
+		}
 		return explainSQL(s.path, c.scrubIfDue(ctx))
 	case <-ctx.Done():
 		return ctx.Err()

@@ -30,6 +30,9 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 			return errClosed
 		}
 		defer func() { s.writer <- c }()
+		if err := s.ready(ctx, &c); err != nil {
+			return err
+		}
 		erased := false
 		var waiting []Waiting
 		err := c.inTransaction(ctx, "BEGIN IMMEDIATE", func(tx *Tx) error {
@@ -53,6 +56,9 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 // Read runs f on one consistent state, beside a write and other reads. f must
 // not call Read again.
 func (s *Store) Read(ctx context.Context, f func(*Tx) error) error {
+	if err := s.watch(ctx); err != nil {
+		return err
+	}
 	select {
 	case c, ok := <-s.readers:
 		if !ok {
