@@ -30,10 +30,12 @@ type Bot struct {
 	calls         sync.Map // that are under way: what ends each, by its row of the outbox
 	pace          *pace
 	troubles      sync.Map // what fails now, so that the log tells of it once
+	distress      distress
 
-	stop  context.CancelFunc
-	wg    sync.WaitGroup
-	fatal chan error
+	stop   context.CancelFunc
+	graced context.Context // of calls under way: they outlive the Bot's end by the grace
+	wg     sync.WaitGroup
+	fatal  chan error
 }
 
 // New makes a Bot; nothing runs yet.
@@ -55,8 +57,8 @@ func New(c Config) *Bot {
 // does.
 func (b *Bot) Start(ctx context.Context) (ready <-chan struct{}, fatal <-chan error) {
 	ctx, b.stop = context.WithCancel(ctx)
-	// Calls under way outlive the Bot's end by the grace.
 	calls, cut := context.WithCancel(context.WithoutCancel(ctx))
+	b.graced = calls
 	context.AfterFunc(ctx, func() { time.AfterFunc(b.Limits.Grace, cut) })
 	up := make(chan struct{})
 	b.wg.Go(func() { b.poll(ctx, up) })

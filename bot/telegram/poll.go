@@ -92,6 +92,9 @@ func (b *Bot) removeWebhook(ctx context.Context) {
 func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 	params := tgbotapi.Params{"timeout": strconv.Itoa(seconds), "limit": "100", "allowed_updates": wanted}
 	if err := b.Store.Read(ctx, func(tx *store.Tx) error {
+		if err := b.distress.learn(tx); err != nil {
+			return err
+		}
 		offset, err := tx.Value(valueOffset)
 		if err != nil || offset == "" {
 			return err
@@ -112,7 +115,12 @@ func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 	if err := json.Unmarshal(result, &raws); err != nil {
 		return 0, fmt.Errorf("getUpdates: %w", err)
 	}
-	return len(raws), b.keep(ctx, raws)
+	err = b.keep(ctx, raws)
+	var problem *store.Problem
+	if errors.As(err, &problem) {
+		b.tellWaiting(ctx, raws)
+	}
+	return len(raws), err
 }
 
 // keep puts updates into the inbox and notes what to ask for next.

@@ -30,6 +30,9 @@ func (t *trouble) failed(err error) time.Duration {
 	}
 	if _, known := t.bot.troubles.LoadOrStore(what, true); !known {
 		t.bot.Log.Warn(what+" fails; trying again until it works", "err", err)
+		if problem != nil {
+			t.bot.alarm(problem)
+		}
 	}
 	d := t.bot.pause(t.tries)
 	t.tries++
