@@ -83,14 +83,15 @@ func (c *chaos) checkRecords() {
 		c.records++
 	}
 	for _, s := range c.sayings {
+		became := lazy(func() string { return recordsOf(all, s) })
 		for _, v := range s.versions {
 			k := key{fmt.Sprint(s.id), v.text}
 			for kind, n := range v.want {
-				require.Equal(c.t, n, kept[k][kind], "%s of message %d %q, seed %d\n%s", kind, s.id, v.text, c.seed, recordsOf(all, s))
+				require.Equal(c.t, n, kept[k][kind], "%s of message %d %q, seed %d\n%s", kind, s.id, v.text, c.seed, became)
 				if v.text != s.last().text {
 					n = 0
 				}
-				require.Equal(c.t, n, standing[k][kind], "%s of message %d %q that stand, seed %d\n%s", kind, s.id, v.text, c.seed, recordsOf(all, s))
+				require.Equal(c.t, n, standing[k][kind], "%s of message %d %q that stand, seed %d\n%s", kind, s.id, v.text, c.seed, became)
 			}
 		}
 		require.Empty(c.t, kept[key{fmt.Sprint(s.id), s.late}], "message %d %q came too late, seed %d", s.id, s.late, c.seed)

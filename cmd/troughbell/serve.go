@@ -113,13 +113,14 @@ type server struct {
 }
 
 func newServer(a *app, path string, c telegram.Config) (*server, error) {
-	st, err := store.Open(a.ctx, path, store.Options{})
+	var edge *telegram.Bot
+	st, err := store.Open(a.ctx, path, store.Options{PutBack: func() { edge.PutBack() }})
 	if err != nil {
 		return nil, err
 	}
 	desk := bot.NewDesk()
 	c.Store, c.Desk, c.Log, c.Now = st, desk, a.log, time.Now
-	edge := telegram.New(c)
+	edge = telegram.New(c)
 	clock := &bot.Clock{Store: st, Desk: desk}
 	return &server{
 		app: a, store: st, desk: desk, edge: edge,
