@@ -33,6 +33,7 @@ func (t *talk) act(e *reading.Entry) error {
 			return t.do(reading.Do{What: "start"})
 		}
 		t.lines = append(t.lines, t.voice().None(a, t.m.Text))
+		t.offer(a)
 	}
 	return nil
 }

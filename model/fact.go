@@ -47,6 +47,7 @@ var facts = []Fact{
 	Gone{},
 	Booked{},
 	AwayFrom{},
+	Expected{},
 	Note{},
 	Remind{},
 	Done{},

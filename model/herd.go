@@ -51,6 +51,7 @@ type Herd struct {
 	Bookings    []Dated[Booked]
 	Gones       []Dated[Gone]
 	Aways       []Dated[AwayFrom]
+	Expecteds   []Dated[Expected]
 	Spends      []Dated[Spend]
 	Notes       []Dated[Note]
 	Reminds     []Dated[Remind]

@@ -185,6 +185,13 @@ const (
 	// About "season". The last pig has gone, all nudges stop. On: the day it went.
 	// Q: pigs of the season (Count); of them butchered or sold (Count).
 	CodeSeasonOver = "season_over"
+	// Pigs for the next season are to be ordered, and the butcher booked. On: the
+	// day on which the last season's first pigs came. Q: how many came (Count).
+	// Names: what was noted when it ended, the latest last.
+	CodeOrder = "season_order"
+	// Pigs come soon. On: the day they come. Q: days until then (Days); how many
+	// (Count), 0 where that was not told.
+	CodeReady = "season_ready"
 
 	// About "check". No word for a while. On: the day of the latest record. Q: days
 	// since.
@@ -272,6 +279,8 @@ var Codes = []string{
 	CodeOutgrownNipple, CodeOutgrownShelter, CodeOutgrownShade,
 	CodeAlarmOut, CodeAlarmDown, CodeAlarmNoWater, CodeAlarmNoFeed, CodeAlarmFence, CodeAlarmFenceLow,
 	CodeSeasonOver,
+	CodeOrder,
+	CodeReady,
 	CodeCheckSilence, CodeCheckSilenceLast, CodeCheckFeedLevel, CodeCheckWaterLevel, CodeCheckQuestion, CodeCheckNotFilled, CodeCheckGone, CodeCheckGoneSome,
 	CodeOddFeedMore, CodeOddFeedLess, CodeOddFeedEmpty, CodeOddWaterMore, CodeOddWaterLess, CodeOddGrowth, CodeMissedFeed,
 	CodeKeepAsking,

@@ -28,7 +28,9 @@ func decide(h *model.Herd, f figures, now time.Time) (due []Nudge, lookAgain tim
 }
 
 // asleep reports whether nothing can fall due, whatever the day.
-func (v *view) asleep() bool { return len(v.h.Animals) == 0 && len(v.h.Reminds) == 0 }
+func (v *view) asleep() bool {
+	return len(v.h.Animals) == 0 && len(v.h.Reminds) == 0 && len(v.h.Expecteds) == 0
+}
 
 // toldNow is what has been told once these nudges have gone out.
 func toldNow(tolds []model.Dated[model.Told], due []Nudge, now time.Time) []model.Dated[model.Told] {

@@ -33,4 +33,6 @@ var rules = []rule{
 	{between: oddBetween},
 	{between: ownBetween, idle: true, always: true},
 	{between: seasonBetween, idle: true, always: true},
+	{between: orderBetween, idle: true, always: true},
+	{between: readyBetween, idle: true, always: true},
 }

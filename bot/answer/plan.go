@@ -28,10 +28,18 @@ func plan(a asked) Answer {
 	}
 	if q.Count == 0 {
 		pigs := a.h.Alive(a.today)
-		if len(pigs) == 0 {
+		coming, ok := a.h.Coming(a.today)
+		switch {
+		case len(pigs) == 0 && ok && coming.Count > 0:
+			q.Count, own = coming.Count, false
+			if a.On == nil {
+				q.From = coming.Day
+			}
+		case len(pigs) == 0:
 			return a.missing(&model.Missing{What: "count"})
+		default:
+			q.Count = len(pigs)
 		}
-		q.Count = len(pigs)
 		if w, err := a.h.MeanWeight(pigs, a.today); err == nil && assumed {
 			q.WeightKg, assumed = w.WeightKg.Mid, false
 		}

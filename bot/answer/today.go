@@ -41,6 +41,9 @@ func due(a asked) Answer {
 	}
 	data := map[string]any{"due": items}
 	if len(lines) == 0 && len(a.h.Alive(a.today)) == 0 {
+		if c, ok := a.h.Coming(a.today); ok {
+			return Answer{Data: data, Text: a.say("nothing_due_coming", wording.Args{Days: []model.Day{c.Day}, Q: []model.Quantity{wording.N(c.Count)}})}
+		}
 		return Answer{Data: data, Text: a.say("nothing_due_empty", wording.Args{})}
 	}
 	if len(lines) == 0 {

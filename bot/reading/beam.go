@@ -62,7 +62,7 @@ func (r *reader) cut() []span {
 		next = next[:0]
 		opened := int32(-1)
 		for f := fIdle; f < numFrames; f++ {
-			if forced != 0 && f != frame(forced) {
+			if forced != 0 && f != frame(forced) || forced == 0 && f >= fSpill { // no word opens what only a whole sentence tells
 				continue
 			}
 			w, part := r.weigh(f, 0)

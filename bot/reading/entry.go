@@ -127,7 +127,11 @@ type Do struct {
 func (Do) Intent() string { return "help" }
 
 // None is a text with nothing to record or answer. Reason is a code.
-type None struct{ Reason string }
+type None struct {
+	Reason string
+	// Coming is the pigs that the text says are to come.
+	Coming *model.Expected
+}
 
 func (None) Intent() string { return "none" }
 

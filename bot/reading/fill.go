@@ -88,6 +88,8 @@ func (r *reader) fill(s span) {
 		r.fillProtein(s)
 	case fSoil:
 		r.fillSoil(s)
+	case fExpect:
+		r.fillExpect(s)
 	default:
 		r.idleSpan(s)
 	}

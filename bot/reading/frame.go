@@ -49,6 +49,7 @@ const (
 	fRain
 	fProtein
 	fSoil
+	fExpect
 	numFrames
 )
 
@@ -155,7 +156,7 @@ func castVotes() *ballots {
 	castHerd(give, late, word, lateWord, need)
 	castTalk(give, late, word, lateWord, need)
 	castSetup(give, late, word, lateWord, need)
-	for _, f := range []frame{fSpill, fRain, fProtein, fSoil} { // no word votes for what only a whole sentence tells
+	for _, f := range []frame{fSpill, fRain, fProtein, fSoil, fExpect} { // no word votes for what only a whole sentence tells
 		need(f, bAnchor)
 	}
 	return b

@@ -25,6 +25,9 @@ func (r *reader) idleRun(i, j int) bool {
 	return words > 1
 }
 
+// notesWanted are texts of nothing but the word: they ask what was noted.
+var notesWanted = split("notes, my notes, our notes, the notes, all notes, notes for next year, my notes for next year, next year notes, notes next year, notes so far")
+
 // fillNote keeps words as they stand.
 func (r *reader) fillNote(s span) {
 	from := s.i
@@ -45,6 +48,10 @@ func (r *reader) fillNote(s span) {
 	what := strings.Trim(r.quote(from, s.j), " ,.;:-")
 	if from > s.i {
 		what = strings.TrimPrefix(what, "that ") // "make a note that otis likes the hose"
+	}
+	if slices.Contains(notesWanted, strings.ToLower(strings.Trim(r.quote(s.i, s.j), " ?.!"))) {
+		r.emit(Ask{Topic: "history", About: "note"}, s)
+		return
 	}
 	if what == "" {
 		r.clarify(Clarify{About: "note", Code: "note_what", Want: "what", Draft: []Entry{r.draft(Fact{model.Note{}}, s)}}, s)

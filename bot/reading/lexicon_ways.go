@@ -13,6 +13,7 @@ var waysWords = []entryWords{
 	// Departures.
 	{sDied, "kicked the bucket, deceased, drowned, no longer with us, put to sleep, bit the dust, gave up the ghost, was euthanized, got euthanized"},
 	// What is not done.
+	{sPlan, "due for, is due for, are due for, overdue for, due to be, due to get"},
 	{sPlan, "we may, i may, may sell, may get, may butcher, says to worm, said to worm, says to give, said to give, told me to worm, recommends, suggests, suggested, got an offer, got an offer of, an offer of, had an offer, got offered, wants me to, says i should, said i should"},
 	{sFiller, "more later, talk later, talk to you later, see you later, catch you later, write more later, later gator, ttyl, chance of rain, chance of storms, chance of showers, happy and full, fat and happy, fat and full, chance of"},
 	// Signs of illness.

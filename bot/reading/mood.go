@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // factual are the frames whose spans record something that was seen or done,
 // so that a plan or hearsay in them records nothing.
 var factual = map[frame]bool{
@@ -152,9 +154,15 @@ func (r *reader) fromVet(k int) bool {
 	return false
 }
 
+// wormedSince tell that what was due was done.
+var wormedSince = split("i wormed, we wormed, so wormed, and wormed, i dewormed, we dewormed, i gave, we gave, so gave, got wormed, i treated, we treated, i did, we did")
+
 // doneAfter says that a word of planning is followed by one of what was done:
 // "needed to fill it, took 150".
 func (r *reader) doneAfter(k int, s span) bool {
+	if strings.HasPrefix(r.items[k].s, "due") && saysAny(r.said(span{0, k + 1, s.j}), wormedSince) {
+		return true // "they were due for worming so i wormed them"
+	}
 	for n := k + 1; n < s.j; n++ {
 		if r.items[n].is(sTook) && r.items[n].s != "to fill" && r.items[n].s != "to top" {
 			return true

@@ -45,11 +45,14 @@ func (r *reader) settle() Reading {
 				reason = NoneChatter
 			}
 		}
-		if reason == NoneUnknown && r.chatter() {
+		switch {
+		case reason == NoneUnknown && r.plansAhead():
+			reason = NonePlan
+		case reason == NoneUnknown && r.chatter():
 			reason = NoneChatter
 		}
 		got := r.just(None{Reason: reason})
-		if reason != NoneChatter || r.numbersLeft() {
+		if reason == NoneUnknown || r.numbersLeft() {
 			got.Left = r.left // of talk nothing is quoted
 		}
 		return got
@@ -84,11 +87,15 @@ func (r *reader) judgeDay(e Entry) Entry {
 		return e
 	}
 	switch f.Fact.(type) {
-	case model.Setting, model.Booked, model.AwayFrom, model.Remind, model.Note, model.Recipe:
+	case model.Setting, model.Booked, model.AwayFrom, model.Expected, model.Remind, model.Note, model.Recipe:
 		return e
 	}
 	if e.On > r.today {
-		e.Act = None{Reason: NoneFuture}
+		none := None{Reason: NoneFuture}
+		if a, arrives := f.Fact.(model.Arrive); arrives {
+			none.Coming = &model.Expected{Day: e.On, Count: a.Count}
+		}
+		e.Act = none
 		e.On, e.Minute, e.Dated = r.today, nil, false
 		return e
 	}

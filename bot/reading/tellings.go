@@ -4,7 +4,8 @@ package reading
 var sackWords = split("whole sacks, whole bags, whole sack, whole bag, batches per bag, batches per sack")
 
 // forceTellings settles sentences that tell of what no frame is weighed up for:
-// feed spilled, rain fallen, protein on a tag, the soil of the pens. They are rare, and known by whole
+// feed spilled, rain fallen, protein on a tag, the soil of the pens,
+// pigs to come. They are rare, and known by whole
 // phrases.
 func (r *reader) forceTellings() {
 	if r.helpOn() {
@@ -16,6 +17,11 @@ func (r *reader) forceTellings() {
 		return
 	}
 	for k := range r.items {
+		if r.expectStart(k) {
+			if s, ok := r.expectSpan(k); ok {
+				r.forceRange(s.i, s.j, fExpect)
+			}
+		}
 		if r.force[k] != 0 {
 			continue
 		}

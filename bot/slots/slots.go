@@ -277,6 +277,12 @@ func (s slots) ahead(f model.Fact) {
 		s.flag("cancelled", v.Cancelled)
 	case model.AwayFrom:
 		s["from"], s["to"] = v.From.String(), v.To.String()
+	case model.Expected:
+		if v.Day != 0 {
+			s["date"] = v.Day.String()
+		}
+		s.count("count", v.Count)
+		s.flag("cancelled", v.Cancelled)
 	case model.Remind:
 		s["when"] = v.Day.String()
 		if v.Minute != nil {

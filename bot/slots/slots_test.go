@@ -68,6 +68,8 @@ func TestOf(t *testing.T) {
 		{"arrived", fact(model.Arrive{Count: 2, Animals: []string{"Fern", "Ash"}, Sexes: []model.Sex{model.Gilt, model.Barrow}, WeightKg: model.Float(21.3), Born: &d}), `{"intent":"arrive","count":2,"animals":["Fern","Ash"],"sexes":["gilt","barrow"],"weight_kg":21.3,"born":"2026-08-01","date":"2026-07-04"}`},
 		{"gone", fact(model.Gone{Animals: []string{"Fern"}, How: "butchered", HangingKg: model.Float(84.5), PackagedKg: model.Float(60), Amount: model.Float(300)}), `{"intent":"gone","animals":["Fern"],"how":"butchered","hanging_kg":84.5,"packaged_kg":60,"amount":300,"date":"2026-07-04"}`},
 		{"booked", fact(model.Booked{Day: d, Minute: quarter, Count: 2}), `{"intent":"booked","date":"2026-08-01","at":"07:05","count":2}`},
+		{"expected", fact(model.Expected{Day: d, Count: 4}), `{"intent":"expected","date":"2026-08-01","count":4}`},
+		{"expected none", fact(model.Expected{Cancelled: true}), `{"intent":"expected","cancelled":true}`},
 		{"away", fact(model.AwayFrom{From: d, To: d + 6}), `{"intent":"away","from":"2026-08-01","to":"2026-08-07"}`},
 		{"a note", fact(model.Note{What: "gate sticks"}), `{"intent":"note","what":"gate sticks","date":"2026-07-04"}`},
 		{"a reminder", fact(model.Remind{Day: d, Minute: quarter, What: "call"}), `{"intent":"remind","when":"2026-08-01T07:05","what":"call"}`},

@@ -11,7 +11,7 @@ var aboutWords = map[string]string{
 	"capacity": "feeder size", "check": "check", "withdrawal": "withdrawal",
 	"alarm": "alarm", "catch_up": "catching up", "own": "own reminder", "season": "season",
 	"gone": "pig gone", "arrive": "arrival", "spend": "spending", "fence": "fence",
-	"weather": "weather", "recipe": "mix", "sick": "sick pig", "away": "being away",
+	"weather": "weather", "recipe": "mix", "sick": "sick pig", "away": "being away", "expected": "pigs to come",
 	"note": "note", "remind": "reminder", "settings": "setting", "setup": "set-up",
 }
 

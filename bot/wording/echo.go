@@ -17,7 +17,7 @@ func (v Voice) Echo(e reading.Entry) string {
 		return ""
 	}
 	switch f.Fact.(type) {
-	case model.Booked, model.Remind, model.AwayFrom, model.Setting: // they carry their own day, or hold from now on
+	case model.Booked, model.Remind, model.AwayFrom, model.Expected, model.Setting: // they carry their own day, or hold from now on
 		return v.echoFact(f.Fact)
 	}
 	return v.echoFact(f.Fact) + v.when(e)
@@ -75,6 +75,8 @@ func (v Voice) echoFact(f model.Fact) string {
 		return v.echoBooked(f)
 	case model.AwayFrom:
 		return "away " + v.Day(f.From) + " to " + v.Day(f.To)
+	case model.Expected:
+		return v.echoExpected(f)
 	case model.Spend:
 		return v.echoSpend(f)
 	case model.Setting:

@@ -105,6 +105,16 @@ func (v Voice) echoBooked(b model.Booked) string {
 	return "butcher " + v.Day(b.Day) + at + count
 }
 
+func (v Voice) echoExpected(x model.Expected) string {
+	switch {
+	case x.Cancelled:
+		return "expect no pigs"
+	case x.Count == 0:
+		return "expect pigs " + v.Day(x.Day)
+	}
+	return "expect " + countNoun(float64(x.Count), "pig", "pigs") + " " + v.Day(x.Day)
+}
+
 func (v Voice) echoSpend(s model.Spend) string {
 	verb := "spent"
 	if s.Income {

@@ -49,3 +49,6 @@ func (v Voice) abouts(topics []string) string {
 	}
 	return Join(words, "and")
 }
+
+// Offer says what a plan can be kept as, in words that read to it.
+func (v Voice) Offer(f model.Fact) string { return capital(v.echoFact(f)) }

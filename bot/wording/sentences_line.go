@@ -94,6 +94,9 @@ var lineSentences = catalogue{
 
 	"season_over": "Season over {on}: {q0|pig|pigs}, {q1} to butcher or sold. All nudges stop. One thing for next year? Text: note ...",
 
+	"season_order": "Pigs again? {q0|pig|pigs} came {on}. Order them now and ask the butcher for a day. Then text: expect {q0|pig|pigs} and the day.[ You noted: {n}.]",
+	"season_ready": "Pigs come {on}, in {q0}[, {?q1} of them]. Before then: bed the shelter, test the fence, let each drinker run, get feed in.",
+
 	"check_silence":        "No word since {on}, {q0}: figures are guesses. Text one level, as in: half left.",
 	"check_silence_last":   "No word since {on}, {q0}: only rounds, drug and butcher days, your reminders till you text.",
 	"check_feed_level":     "How full is the feed[ in {n}]?",

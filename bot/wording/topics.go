@@ -69,19 +69,19 @@ var Topics = []Topic{
 		Name: "settings", Title: "Herd and settings", Words: []string{"setup", "set-up", "pigs", "plan", "sizes"},
 		Kinds: []model.Kind{"settings", "arrive"},
 		US: []string{
-			"4 pigs came 48 lb each", "target 265 lb", "chores sat 7 am", "write me at 6 am", "quiet 9 pm to 6 am",
+			"4 pigs came 48 lb each", "expect 4 pigs apr 10", "target 265 lb", "chores sat 7 am", "write me at 6 am", "quiet 9 pm to 6 am",
 			"FEEDER holds 300 lb", "water BARREL holds 55 gal, 2 nipples", "PEN 50x80 ft in use", "wallow 8x8 ft 8 in deep",
 			"a bag is 50 lb", "our herd is Oak Hollow", "time zone Chicago", "metric units", "prices in USD", "mute weighing",
 		},
 		Metric: []string{
-			"4 pigs came 22 kg each", "target 120 kg", "chores Sat 7:00", "write me at 6:00", "quiet 21:00 to 6:00",
+			"4 pigs came 22 kg each", "expect 4 pigs 10 Apr", "target 120 kg", "chores Sat 7:00", "write me at 6:00", "quiet 21:00 to 6:00",
 			"FEEDER holds 150 kg", "water BARREL holds 200 l, 2 nipples", "PEN 400 m2 in use", "wallow 6 m2 20 cm deep",
 			"a bag is 25 kg", "our herd is Oak Hollow", "time zone Berlin", "us units", "prices in EUR", "mute weighing",
 		},
 	},
 	{
 		Name: "nudges", Title: "Nudges and reminders", Words: []string{"reminder", "reminders", "quiet", "today"},
-		Kinds: []model.Kind{"remind", "note", "away", "done", "snooze"},
+		Kinds: []model.Kind{"remind", "note", "away", "expected", "done", "snooze"},
 		US:    []string{"what's due?", "remind friday 6 pm: check the wire", "away jul 24 to aug 3", "tell me the evening before, 7 pm"},
 	},
 }
