@@ -28,7 +28,7 @@ type Desk interface {
 
 const (
 	sweepBatch    = 100 // herds asked for at once
-	lookBatch     = 20  // herds looked at in one go: a message that comes in waits no longer
+	lookBatch     = 5   // herds looked at in one go: a message that comes in waits no longer
 	watchdogEvery = 30 * time.Second
 	overdue       = 75 * time.Second // a sweep is missing after so long
 	pause         = 5 * time.Minute  // the machine slept

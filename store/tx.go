@@ -11,6 +11,7 @@ import (
 // goroutine.
 type Tx struct {
 	c       *connection
+	path    string
 	erased  bool      // something was erased for good
 	waiting []Waiting // what was put into the outbox
 }
@@ -36,6 +37,7 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 		erased := false
 		var waiting []Waiting
 		err := c.inTransaction(ctx, "BEGIN IMMEDIATE", func(tx *Tx) error {
+			tx.path = s.path
 			err := f(tx)
 			erased, waiting = tx.erased, tx.waiting
 			return err
@@ -76,6 +78,24 @@ func (s *Store) Read(ctx context.Context, f func(*Tx) error) error {
 	case <-ctx.Done():
 		return ctx.Err()
 	}
+}
+
+// Try runs f as a part of the transaction that is undone if f fails; then the
+// transaction goes on without it, and fault says why, as the error of a Write
+// would. err is that of a transaction that cannot go on.
+func (tx *Tx) Try(f func() error) (fault, err error) {
+	if _, err := tx.exec("SAVEPOINT part"); err != nil {
+		return nil, err
+	}
+	before := *tx
+	if fault = explainSQL(tx.path, f()); fault != nil {
+		if _, err := tx.exec("ROLLBACK TO part"); err != nil { // SQLite has undone all
+			return fault, errors.Join(fault, err)
+		}
+		tx.erased, tx.waiting = before.erased, before.waiting
+	}
+	_, err = tx.exec("RELEASE part")
+	return fault, err
 }
 
 func (tx *Tx) exec(query string, args ...any) (sql.Result, error) {

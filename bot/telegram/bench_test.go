@@ -44,7 +44,7 @@ func BenchmarkUpdate(b *testing.B) {
 				edge = benchEdge(b)
 				b.StartTimer()
 			}
-			more, err := edge.answerOne()
+			more, err := edge.answerSome(1)
 			require.NoError(b, err)
 			require.True(b, more)
 		}
@@ -56,7 +56,7 @@ func BenchmarkUpdate(b *testing.B) {
 const seasonTexts = 200
 
 // benchEdge is a bot that does not run, with a herd in the middle of its season.
-func benchEdge(b *testing.B) *Bot {
+func benchEdge(b testing.TB) *Bot {
 	st, err := store.Open(b.Context(), filepath.Join(b.TempDir(), "herd.db"), store.Options{})
 	require.NoError(b, err)
 	b.Cleanup(func() { require.NoError(b, st.Close()) })
@@ -73,7 +73,7 @@ func benchEdge(b *testing.B) *Bot {
 	}
 	receive(b, edge, texts)
 	for range len(texts) - seasonTexts {
-		more, err := edge.answerOne()
+		more, err := edge.answerSome(1)
 		require.NoError(b, err)
 		require.True(b, more)
 	}
@@ -81,7 +81,7 @@ func benchEdge(b *testing.B) *Bot {
 }
 
 // receive puts texts of one person into the inbox.
-func receive(b *testing.B, edge *Bot, texts []string) {
+func receive(b testing.TB, edge *Bot, texts []string) {
 	require.NoError(b, edge.Store.Write(context.Background(), func(tx *store.Tx) error {
 		for i, text := range texts {
 			raw := fmt.Sprintf(`{"message":{"message_id":%d,"date":%d,"text":%q,"chat":{"id":101,"type":"private"},"from":{"id":101,"first_name":"Ann"}}}`,

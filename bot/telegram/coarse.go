@@ -1,6 +1,7 @@
 package telegram
 
 import (
+	"bytes"
 	"encoding/json"
 	"fmt"
 
@@ -12,6 +13,9 @@ import (
 // coarse takes out of an update, before it is kept, where exactly somebody is:
 // of a shared position only the tenth of a degree that a forecast needs is left.
 func coarse(raw []byte) ([]byte, error) {
+	if !bytes.Contains(raw, []byte("location")) && !bytes.Contains(raw, []byte("venue")) {
+		return raw, nil
+	}
 	var t tgbotapi.Update
 	if err := json.Unmarshal(raw, &t); err != nil {
 		return nil, fmt.Errorf("read an update: %w", err)

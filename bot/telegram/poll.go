@@ -123,40 +123,60 @@ func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 	return len(raws), err
 }
 
-// keep puts updates into the inbox and notes what to ask for next.
+// keep puts updates into the inbox, notes what to ask for next, and handles at
+// once, in the same transaction, what waits in the inbox, as far as the time goes.
 func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
-	now := b.Now()
+	more := false
+	r := round{bot: b}
 	err := b.Store.Write(ctx, func(tx *store.Tx) error {
-		for _, raw := range raws {
+		if err := b.receive(tx, raws); err != nil || len(raws) == 0 {
+			return err
+		}
+		fault, err := tx.Try(func() (err error) {
+			more, err = r.handle(tx, roundMessages)
+			return err
+		})
+		if fault != nil { // what came in is kept; the answering meets the fault, and tells of it
+			r.undo()
+			more = true
+		}
+		return err
+	})
+	r.over(err)
+	if err == nil && more {
+		wake(b.inbox)
+	}
+	return err
+}
+
+func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage) error {
+	now := b.Now()
+	for _, raw := range raws {
+		u, ok, err := readUpdate(raw)
+		if err != nil { // what we cannot read must not stop the rest
 			var head struct {
 				ID int64 `json:"update_id"`
 			}
 			if err := json.Unmarshal(raw, &head); err != nil {
 				return fmt.Errorf("getUpdates: %w", err)
 			}
-			u, ok, err := readUpdate(raw)
-			if err != nil { // what we cannot read must not stop the rest
-				b.Log.Error("an update cannot be read", "update", head.ID, "err", err)
+			u.id = head.ID
+			b.Log.Error("an update cannot be read", "update", u.id, "err", err)
+		}
+		if ok && err == nil {
+			if raw, err = coarse(raw); err != nil {
+				return err
 			}
-			if ok && err == nil {
-				if raw, err = coarse(raw); err != nil {
-					return err
-				}
-				if _, err := tx.Receive(store.Incoming{Key: u.key, Chat: u.chat, Raw: raw, At: now}); err != nil {
-					return err
-				}
-			}
-			// The offset follows the batch even where ids restart lower.
-			if err := tx.SetValue(valueOffset, strconv.FormatInt(head.ID+1, 10)); err != nil {
+			if _, err := tx.Receive(store.Incoming{Key: u.key, Chat: u.chat, Raw: raw, At: now}); err != nil {
 				return err
 			}
 		}
-		return tx.SetValue(valueSeen, strconv.FormatInt(now.Unix(), 10))
-	})
-	if err == nil && len(raws) > 0 {
-		wake(b.inbox)
+		// The offset follows the batch even where ids restart lower.
+		if err := tx.SetValue(valueOffset, strconv.FormatInt(u.id+1, 10)); err != nil {
+			return err
+		}
 	}
-	return err
+	return tx.SetValue(valueSeen, strconv.FormatInt(now.Unix(), 10))
 }
 
 func lastSeen(tx *store.Tx) (time.Time, error) {

@@ -15,6 +15,7 @@ import (
 
 // update is what one update says, in our own terms.
 type update struct {
+	id     int64  // the server's count
 	key    string // what it is: the same message, edit or press has one key
 	chat   string // external id
 	group  bool
@@ -54,6 +55,7 @@ func readUpdate(raw []byte) (u update, ok bool, err error) {
 	case t.MyChatMember != nil:
 		u, ok = ofMembership(t.MyChatMember), true
 	}
+	u.id = int64(t.UpdateID)
 	return u, ok, nil
 }
 

@@ -1,0 +1,115 @@
+package telegram
+
+import (
+	"errors"
+	"time"
+
+	"troughbell/bot/wording"
+	"troughbell/store"
+)
+
+// What of the inbox shares a transaction, and with it a wait for the disk: no
+// more than lets others write soon.
+const (
+	roundMessages = 100
+	roundSpan     = 5 * time.Millisecond
+)
+
+// round is the messages of the inbox that are handled in one transaction, each
+// by itself: what fails takes no other message with it.
+type round struct {
+	bot   *Bot
+	herds []store.HerdID // of the messages handled
+	after []func()       // to be done once it is committed
+}
+
+// handle handles messages, the oldest first, at most so many, and reports whether
+// more wait. The error is the store's; a message that is itself at fault is
+// marked so, and never stops the queue.
+func (r *round) handle(tx *store.Tx, most int) (more bool, err error) {
+	began := r.bot.Now()
+	for range most {
+		in, found, err := tx.NextIncoming()
+		if err != nil || !found {
+			return false, err
+		}
+		if err := r.handleOne(tx, in); err != nil {
+			return true, err
+		}
+		if r.bot.Now().Sub(began) >= roundSpan {
+			break
+		}
+	}
+	return true, nil
+}
+
+func (r *round) handleOne(tx *store.Tx, in store.Incoming) error {
+	u, ok, err := readUpdate(in.Raw)
+	switch {
+	case err != nil:
+		return tx.Handled(in.ID, err.Error())
+	case !ok:
+		return tx.Handled(in.ID, "it says nothing")
+	}
+	h := handling{bot: r.bot, tx: tx, u: u, row: in.ID}
+	fault, err := tx.Try(h.guarded)
+	r.herds = append(r.herds, h.herd)
+	switch {
+	case err != nil:
+		return err
+	case fault != nil:
+		r.bot.Desk.Forget(h.herd)
+		var trouble *store.Problem
+		if errors.As(fault, &trouble) {
+			return fault
+		}
+		return r.setAside(tx, in, u, fault)
+	}
+	r.after = append(r.after, h.after...)
+	if h.drop {
+		return tx.DropIncoming(in.ID)
+	}
+	return tx.Handled(in.ID, "")
+}
+
+// setAside marks a message that cannot be handled, and says so to its sender if
+// it came from a herd's chat.
+func (r *round) setAside(tx *store.Tx, in store.Incoming, u update, fault error) error {
+	r.after = append(r.after, func() {
+		r.bot.Log.Error("a message was set aside", "message", in.Key, "err", fault)
+	})
+	c, found, err := tx.FindChat(transport, u.chat)
+	if err != nil {
+		return err
+	}
+	if !found || c.Herd == 0 {
+		return tx.DropIncoming(in.ID)
+	}
+	o := store.Outgoing{
+		Key: "fault:" + in.Key, Herd: c.Herd, Chat: c.ID, Kind: "reply",
+		Text: wording.Fault(), ReplyTo: u.message, Quiet: true,
+	}
+	if _, err := tx.Queue(&o); err != nil {
+		return err
+	}
+	return tx.Handled(in.ID, fault.Error())
+}
+
+// over is called when the transaction has ended, with its error.
+func (r *round) over(err error) {
+	if err != nil {
+		r.undo()
+		return
+	}
+	for _, do := range r.after {
+		do()
+	}
+}
+
+// undo forgets what was handled: it was not committed.
+func (r *round) undo() {
+	for _, herd := range r.herds {
+		r.bot.Desk.Forget(herd)
+	}
+	r.herds, r.after = nil, nil
+}
