@@ -5,6 +5,7 @@ import (
 
 	"troughbell/bot/answer"
 	"troughbell/bot/reading"
+	"troughbell/bot/wording"
 	"troughbell/model"
 	"troughbell/store"
 )
@@ -124,6 +125,7 @@ func (t *talk) done(e *reading.Entry, a reading.Done) error {
 	topics, about := t.topics(a.About)
 	e.Act = reading.Done{About: about}
 	t.lines = append(t.lines, t.voice().Done(about))
+	t.typed = t.typed || wording.DoneAsks(about)
 	return t.append(t.note(model.Done{About: about, Topics: topics}))
 }
 
@@ -157,7 +159,8 @@ func (t *talk) do(a reading.Do) error {
 			t.lines, t.buttons = append(t.lines, text), rows(labels)
 			return nil
 		}
-		t.setup = t.m.From.Role != store.Helper // who may not set up is not asked
+		// Who may not set up is not asked, nor who joins while somebody else is at it.
+		t.setup = t.m.From.Role != store.Helper && !t.s.settingUp()
 	case "skip":
 		if t.pending == nil || t.pending.Setup == "" {
 			t.lines = append(t.lines, t.voice().NothingToSkip())

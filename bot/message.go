@@ -25,6 +25,8 @@ type Message struct {
 	// replying to the bot's answer; ReplyNudge the key of the nudge replied to.
 	ReplyTo    string
 	ReplyNudge string
+	// Pressed says that the text is the word on a button.
+	Pressed bool
 	// Wall says that the message's clock is a wall clock: where a text states
 	// the herd's zone, the hour stays and the zone changes.
 	Wall   bool
@@ -52,6 +54,8 @@ type Reply struct {
 	Answers map[int]map[string]any
 	// Questions has the text and labels of each "clarify", by its index.
 	Questions map[int]Asked
+	// Typed says that the reply asks for a number or a word that no button gives.
+	Typed bool
 }
 
 // Asked is a question as the person reads it.

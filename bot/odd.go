@@ -56,9 +56,13 @@ func inNudge(q model.Question, key string) (model.Question, error) {
 
 // nudgeOf is the key of the nudge that a question was put in.
 func nudgeOf(q model.Dated[model.Question]) (string, error) {
+	return nudgeKey(q.F.Body)
+}
+
+func nudgeKey(question json.RawMessage) (string, error) {
 	var body questionBody
-	if err := json.Unmarshal(q.F.Body, &body); err != nil {
-		return "", fmt.Errorf("read question %s: %w", q.ID, err)
+	if err := json.Unmarshal(question, &body); err != nil {
+		return "", fmt.Errorf("read a question: %w", err)
 	}
 	return body.Nudge, nil
 }

@@ -3,6 +3,7 @@ package bot
 import (
 	"encoding/json"
 	"fmt"
+	"slices"
 	"time"
 
 	"troughbell/bot/reading"
@@ -171,7 +172,8 @@ func unpackQuestion(q model.Dated[model.Question]) (*reading.Pending, error) {
 const questionStands = 36 * time.Hour
 
 // pending is the question that a text of this person may answer: the one it
-// replies to, else the latest open one of theirs.
+// replies to, else the latest open one of theirs. A button may hang below a later
+// message than that which raised its question: there it was put once more.
 func (s *State) pending(m Message, now time.Time) (*reading.Pending, error) {
 	open := s.Herd.Open()
 	for i := len(open) - 1; i >= 0; i-- {
@@ -184,6 +186,13 @@ func (s *State) pending(m Message, now time.Time) (*reading.Pending, error) {
 				return nil, err
 			}
 			replied = in == m.ReplyNudge
+		}
+		if m.Pressed && !replied && by == m.From.Person {
+			p, err := unpackQuestion(open[i])
+			if err != nil {
+				return nil, err
+			}
+			replied = slices.Contains(p.Labels, m.Text)
 		}
 		if replied || m.ReplyTo == "" && (by == m.From.Person || odd) && now.Sub(open[i].At) <= questionStands {
 			return unpackQuestion(open[i])

@@ -44,6 +44,9 @@ func outgoing(m Message, out Outcome) []store.Outgoing {
 				Text:   part.text, Buttons: part.buttons, File: part.file,
 			})
 		}
+		if last := len(rows) - 1; last >= 0 && r.Typed && rows[last].File == nil {
+			rows[last].Kind = store.Question
+		}
 	}
 	return rows
 }

@@ -1,6 +1,7 @@
 package bot
 
 import (
+	"slices"
 	"strings"
 	"time"
 	"unicode/utf8"
@@ -37,6 +38,7 @@ const MaxText = 4096
 // Respond works out what a message leads to. It is pure: the same state and
 // message give the same outcome. asked is the question this person asked last.
 func Respond(s *State, m Message, asked *reading.Ask) (Outcome, error) {
+	m.Text = plainly(m.Text)
 	t := &talk{before: s, s: s, m: m, asked: asked}
 	t.now = m.At.In(s.Zone)
 	if m.Medium != "" {
@@ -81,6 +83,7 @@ type talk struct {
 	lines    []string        // what is answered beside it
 	buttons  [][]string
 	setup    bool // the message is part of setting up
+	typed    bool // what is answered asks for a word or a number
 }
 
 func (t *talk) voice() wording.Voice {
@@ -282,7 +285,9 @@ func (t *talk) carryOut() error {
 		parts = append(parts, card)
 	}
 	if len(t.recorded) > 0 {
-		parts = append(parts, v.Recorded(t.recorded, v.Effects(t.s.Herd, t.recorded)))
+		effects := v.Effects(t.s.Herd, t.recorded)
+		parts = append(parts, v.Recorded(t.recorded, effects))
+		t.typed = t.typed || slices.ContainsFunc(effects, wording.Effect.Asks)
 	}
 	parts = append(parts, t.lines...)
 	if len(t.r.Left) > 0 && card == "" && !t.lost() {
@@ -321,6 +326,7 @@ func (t *talk) carryOut() error {
 	parts = append(parts, questions...)
 	reply.Text = strings.Join(parts, "\n")
 	reply.Buttons = t.buttons
+	reply.Typed = len(t.buttons) == 0 && (t.typed || len(reply.Questions) > 0)
 	if reply.Text != "" {
 		t.out.Replies = append(t.out.Replies, reply)
 	}

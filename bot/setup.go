@@ -2,6 +2,7 @@ package bot
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -216,6 +217,11 @@ func (t *talk) nextSetup() (string, error) {
 		return t.voice().SetupDone(t.s.Herd), nil
 	}
 	return "", nil
+}
+
+// settingUp reports whether a question of setting up waits for its answer.
+func (s *State) settingUp() bool {
+	return slices.ContainsFunc(s.Herd.Open(), func(q model.Dated[model.Question]) bool { return q.F.About == "setup" })
 }
 
 // setUp reports whether every step is known or skipped.

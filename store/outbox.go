@@ -15,6 +15,9 @@ const (
 	Dropped = "dropped"
 )
 
+// Question is the kind of an Outgoing that wants its answer typed.
+const Question = "question"
+
 // Removal is the kind of an Outgoing that takes a message away.
 const Removal = "removal"
 

@@ -102,7 +102,7 @@ type Outgoing struct {
 	Key     string // what caused it, and which of several: never queued twice
 	Herd    HerdID
 	Chat    ChatID
-	Kind    string // "reply", "nudge", "edit", Removal
+	Kind    string // "reply", "nudge", "edit", Question, Removal
 	Text    string
 	Buttons [][]string // labels, row by row
 	ReplyTo string     // message in the chat that it answers

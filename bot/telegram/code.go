@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"troughbell/bot"
 	"troughbell/bot/wording"
 	"troughbell/store"
 )
@@ -41,7 +42,7 @@ func (h *handling) tryCode(person store.PersonID) (done bool, err error) {
 // codeIn is the one-time code in a text, if any; certain where it can be
 // nothing else.
 func codeIn(text string) (code string, certain bool) {
-	if word, _, rest, ok := command(text); ok {
+	if word, _, rest, ok := bot.Command(text); ok {
 		if word == "start" {
 			return rest, true
 		}

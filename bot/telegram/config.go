@@ -29,6 +29,10 @@ type Limits struct {
 	GroupPerMinute float64 // messages in one group; 20
 	AtOnce         int     // calls under way at once, each to another chat; 8
 
+	// Patience is how long a person waits before the chat says that an answer is
+	// under way; half a second.
+	Patience time.Duration
+
 	FirstPause   time.Duration // after a failure, doubled after each further one; 1 s
 	LongestPause time.Duration // 1 minute
 	Grace        time.Duration // for a call under way when the bot is stopped; 1 s
@@ -65,6 +69,7 @@ func (l Limits) withDefaults() Limits {
 	orDefault(&l.ChatPerSecond, 1)
 	orDefault(&l.GroupPerMinute, 20)
 	orDefault(&l.AtOnce, 8)
+	orDefault(&l.Patience, 500*time.Millisecond)
 	orDefault(&l.FirstPause, time.Second)
 	orDefault(&l.LongestPause, time.Minute)
 	orDefault(&l.Grace, time.Second)

@@ -24,6 +24,11 @@ func (b *Bot) deliver(ctx context.Context, j job) (sent string, err error) {
 		return j.edits, b.edit(ctx, j, params)
 	}
 	params.AddBool("disable_notification", o.Quiet)
+	if o.Kind == store.Question { // in a group the answer would not reach the bot otherwise
+		if err := params.AddInterface("reply_markup", tgbotapi.ForceReply{ForceReply: true, Selective: true}); err != nil {
+			return "", err
+		}
+	}
 	if isNumber(o.ReplyTo) { // a press has an id too, but is no message
 		params["reply_to_message_id"] = o.ReplyTo
 		params["allow_sending_without_reply"] = "true"
@@ -34,6 +39,7 @@ func (b *Bot) deliver(ctx context.Context, j job) (sent string, err error) {
 	} else {
 		params["text"] = o.Text
 		params.AddBool("disable_web_page_preview", true)
+		defer b.working(j.chat.External, actionTyping)()
 		result, err = b.client.call(ctx, method, params, sendLimit)
 	}
 	if err != nil {
@@ -73,15 +79,15 @@ func (b *Bot) remove(ctx context.Context, j job) error {
 	return err
 }
 
-// upload makes the call for a message with a file. That one is under way is said
-// in the chat meanwhile: it may take a while from a barn.
+// upload makes the call for a message with a file, which may take a while from a
+// barn.
 func (b *Bot) upload(ctx context.Context, j job, params tgbotapi.Params) (method string, result json.RawMessage, err error) {
 	file := j.row.File
-	method, field, action := "sendDocument", "document", "upload_document"
+	method, field, action := "sendDocument", "document", actionDocument
 	if file.Kind == store.Photo {
-		method, field, action = "sendPhoto", "photo", "upload_photo"
+		method, field, action = "sendPhoto", "photo", actionPhoto
 	}
-	b.aside("sendChatAction", tgbotapi.Params{"chat_id": j.chat.External, "action": action})
+	defer b.working(j.chat.External, action)()
 	params.AddNonEmpty("caption", j.row.Text)
 	result, err = b.client.upload(ctx, method, params, tgbotapi.RequestFile{
 		Name: field, Data: tgbotapi.FileBytes{Name: file.Name, Bytes: j.file},

@@ -67,7 +67,7 @@ func (h *handling) handle() error {
 		return nil
 	}
 	m.Text = text
-	if word, _, rest, ok := command(h.u.text); ok {
+	if word, _, rest, ok := bot.Command(h.u.text); ok {
 		if done, err := h.edgeCommand(word, rest); done || err != nil {
 			return err
 		}
@@ -92,8 +92,12 @@ func (h *handling) late() (bool, error) {
 
 // hear has a message answered.
 func (h *handling) hear(m bot.Message) error {
+	defer h.bot.working(h.u.chat, actionTyping)()
 	out, err := h.bot.Desk.Handle(h.tx, m)
 	if err != nil {
+		return err
+	}
+	if err := h.retire(m, out); err != nil {
 		return err
 	}
 	return h.bot.Desk.Queue(h.tx, m, out)
@@ -137,7 +141,7 @@ func (h *handling) answered() (bool, error) {
 // commands, mentions of the bot, and what is ours by what it replies to or
 // edits are.
 func (h *handling) address(ours bool) (text string, toUs bool) {
-	if word, name, rest, ok := command(h.u.text); ok {
+	if word, name, rest, ok := bot.Command(h.u.text); ok {
 		if h.u.group && name != "" && !equalName(name, h.bot.userName()) {
 			return "", false // another bot's
 		}

@@ -33,12 +33,11 @@ func (h *handling) newHerd() error {
 	if err != nil {
 		return err
 	}
-	s, err := h.bot.Desk.State(h.tx, h.herd)
+	v, err := h.voice()
 	if err != nil {
 		return err
 	}
-	v := wording.Voice{Herd: s.Herd, Now: now.In(s.Zone)}
-	return h.say(v.HerdCode(code, now.Add(pairStands).In(s.Zone)))
+	return h.say(v.HerdCode(code, now.Add(pairStands).In(v.Now.Location())))
 }
 
 // switchHerd has the chat speak of another of the person's herds, by its name.

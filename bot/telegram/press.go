@@ -5,8 +5,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
-	"time"
 
+	"troughbell/bot"
 	"troughbell/bot/wording"
 	"troughbell/store"
 )
@@ -41,6 +41,13 @@ func (h *handling) press() error {
 		answer(wording.PressUnknown())
 		return nil
 	}
+	if late, err := h.tooLate(o); err != nil || late != "" {
+		answer(late)
+		if err != nil {
+			return err
+		}
+		return h.settleCopy(o)
+	}
 	if o.Sent == "" && h.u.message != "" { // the press proves that it arrived
 		o.State, o.Sent = store.Sent, h.u.message
 		if err := h.tx.SaveOutgoing(o); err != nil {
@@ -50,10 +57,10 @@ func (h *handling) press() error {
 	}
 	now := h.bot.Now()
 	m := h.message()
-	m.Text, m.At = label, now
+	m.Text, m.At, m.Pressed = label, now, true
 	m.ID = "press-" + query
 	m.ReplyTo, m.ReplyNudge = o.ReplyTo, o.Told
-	settled, err := h.settle(o, label, now)
+	settled, err := h.settle(o, label)
 	if err != nil {
 		return err
 	}
@@ -61,11 +68,94 @@ func (h *handling) press() error {
 		return err
 	}
 	if !settled {
-		answer(wording.PressSettled())
+		answer(wording.PressSettled(""))
 		return nil
 	}
 	answer("")
 	return h.hear(m)
+}
+
+// tooLate says, kindly, why a button came too late: it was pressed before, its
+// question was answered, the text above was edited, or what it speaks of has been
+// told anew. Empty where it did not.
+func (h *handling) tooLate(o store.Outgoing) (string, error) {
+	edit, ok, err := h.tx.OutgoingByKey(settledKey(o))
+	if err != nil {
+		return "", err
+	}
+	if ok {
+		return wording.PressSettled(strings.TrimSpace(strings.TrimPrefix(edit.Text, o.Text))), nil
+	}
+	if o.ReplyTo != "" {
+		rows, err := h.tx.AnswersTo(o.Chat, o.ReplyTo)
+		if err != nil {
+			return "", err
+		}
+		if slices.ContainsFunc(rows, func(later store.Outgoing) bool { return replaces(later, o) }) {
+			return wording.PressReplaced(), nil
+		}
+	}
+	if o.Told != "" {
+		overtaken, err := h.bot.Desk.Overtaken(h.tx, o.Herd, o.Told, h.bot.Now())
+		if err != nil || !overtaken {
+			return "", err
+		}
+		_, err = h.takeButtons(o, "")
+		return wording.PressOvertaken(), err
+	}
+	return "", nil
+}
+
+// replaces reports whether a message of the outbox takes the place of another.
+func replaces(later, o store.Outgoing) bool {
+	return later.ID > o.ID && later.State != store.Dropped && later.Edits != "" && later.Edits == o.Sent
+}
+
+// settledKey names the edit that takes the buttons off a message.
+func settledKey(o store.Outgoing) string { return fmt.Sprintf("settled:%d", o.ID) }
+
+// takeButtons turns a message into text without buttons, with a line below it
+// where there is one. It reports false where that was done before.
+func (h *handling) takeButtons(o store.Outgoing, line string) (bool, error) {
+	text := o.Text
+	if line != "" {
+		text += "\n" + line
+	}
+	return h.tx.Queue(&store.Outgoing{
+		Key: settledKey(o), Herd: o.Herd, Chat: o.Chat, Kind: "edit", Text: text, Edits: o.Sent,
+	})
+}
+
+// retire takes the buttons off the messages that a message has made needless; a
+// nudge says who settled it.
+func (h *handling) retire(m bot.Message, out bot.Outcome) error {
+	rows, err := h.bot.Desk.Needless(h.tx, m, out)
+	if err != nil || len(rows) == 0 {
+		return err
+	}
+	v, err := h.voice()
+	if err != nil {
+		return err
+	}
+	for _, n := range rows {
+		line := ""
+		if n.Done || n.PutOff {
+			line = v.Settled(n.Done, m.From.Name)
+		}
+		if _, err := h.takeButtons(n.Row, line); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// voice speaks to the herd as it is now.
+func (h *handling) voice() (wording.Voice, error) {
+	s, err := h.bot.Desk.State(h.tx, h.herd)
+	if err != nil {
+		return wording.Voice{}, err
+	}
+	return wording.Voice{Herd: s.Herd, Now: h.bot.Now().In(s.Zone)}, nil
 }
 
 // pressed finds the message whose button was pressed, and the button's word; ok
@@ -89,7 +179,7 @@ func (h *handling) pressed() (o store.Outgoing, label string, ok bool, err error
 
 // settle turns the message, in every chat that got it, into text without
 // buttons. It reports false where that was done before.
-func (h *handling) settle(o store.Outgoing, label string, now time.Time) (bool, error) {
+func (h *handling) settle(o store.Outgoing, label string) (bool, error) {
 	all := []store.Outgoing{o}
 	if o.Told != "" {
 		others, err := h.tx.Deliveries(o.Herd, o.Told)
@@ -102,18 +192,13 @@ func (h *handling) settle(o store.Outgoing, label string, now time.Time) (bool, 
 			}
 		}
 	}
-	s, err := h.bot.Desk.State(h.tx, h.herd)
+	v, err := h.voice()
 	if err != nil {
 		return false, err
 	}
-	v := wording.Voice{Herd: s.Herd, Now: now.In(s.Zone)}
 	first := true
 	for _, d := range all {
-		edit := store.Outgoing{
-			Key: settledKey(d.ID), Herd: d.Herd, Chat: d.Chat, Kind: "edit",
-			Text: d.Text + "\n" + v.Pressed(label, h.member.Name), Edits: d.Sent,
-		}
-		queued, err := h.tx.Queue(&edit)
+		queued, err := h.takeButtons(d, v.Pressed(label, h.member.Name))
 		if err != nil {
 			return false, err
 		}
@@ -130,15 +215,13 @@ func (h *handling) settleCopy(o store.Outgoing) error {
 	if h.u.message == "" || h.u.message == o.Sent {
 		return nil
 	}
-	settled, ok, err := h.tx.OutgoingByKey(settledKey(o.ID))
+	settled, ok, err := h.tx.OutgoingByKey(settledKey(o))
 	if err != nil || !ok {
 		return err
 	}
 	_, err = h.tx.Queue(&store.Outgoing{
-		Key: settledKey(o.ID) + ":" + h.u.message, Herd: o.Herd, Chat: o.Chat, Kind: "edit",
+		Key: settledKey(o) + ":" + h.u.message, Herd: o.Herd, Chat: o.Chat, Kind: "edit",
 		Text: settled.Text, Edits: h.u.message,
 	})
 	return err
 }
-
-func settledKey(row int64) string { return fmt.Sprintf("settled:%d", row) }

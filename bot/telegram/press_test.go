@@ -3,12 +3,14 @@ package telegram
 import (
 	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
 	"troughbell/bot"
 	"troughbell/bot/telegram/botapitest"
 	"troughbell/bot/wording"
+	"troughbell/model"
 	"troughbell/schedule"
 	"troughbell/store"
 )
@@ -73,7 +75,7 @@ func TestNudgeIsSettledInAllChats(t *testing.T) {
 
 	// Ann's phone still showed the buttons.
 	query := r.api.Forge(ann.ID, ann, atAnn.ID, pressData(r.row(ann, atAnn.ID), 0))
-	require.Equal(t, wording.PressSettled(), r.pressAnswer(query))
+	require.Regexp(t, `^That is settled already\. Done: .+, Ben$`, r.pressAnswer(query))
 	r.settled()
 	done := 0
 	for text, kinds := range r.kinds() {
@@ -198,4 +200,121 @@ func TestPressBelowACopy(t *testing.T) {
 	r.eventually(func() bool { return len(copies()[0].Buttons)+len(copies()[1].Buttons) == 0 })
 	r.settled()
 	require.Equal(t, copies()[0].Text, copies()[1].Text)
+}
+
+// typesAQuestion sets a herd up and has Ann text a girth that does not fit.
+func (r *rig) typesAQuestion() (text int64, asked botapitest.Message) {
+	r.t.Helper()
+	r.ask(ann, "4 pigs came today: Olive, Rufus, Nettle and Gus, 45 lb each. one feeder holds 200 lb. "+
+		"one water barrel, 55 gal. target 270 lb, chores saturday 7 am, eastern time")
+	text = r.api.Say(ann, "gus 47.5 girth")
+	asked = r.answerTo(ann.ID, text)
+	require.NotEmpty(r.t, asked.Buttons, asked.Text)
+	return text, asked
+}
+
+// A button of a question that was answered in words, or whose text was edited,
+// records nothing more and says why.
+func TestPressComesTooLate(t *testing.T) {
+	r := newFarm(t, quick)
+	text, asked := r.typesAQuestion()
+	data := pressData(r.row(ann, asked.ID), 0)
+	r.ask(ann, "22 in")
+	r.eventually(func() bool { return len(r.message(ann.ID, asked.ID).Buttons) == 0 })
+	require.Equal(t, asked.Text, r.message(ann.ID, asked.ID).Text, "the answer stands below already")
+	require.Equal(t, wording.PressSettled(""), r.pressAnswer(r.api.Forge(ann.ID, ann, asked.ID, data)))
+
+	r.api.Edit(ann.ID, ann, text, "gus 48.5 girth")
+	r.eventually(func() bool { return len(r.message(ann.ID, asked.ID).Buttons) > 0 })
+	data = pressData(r.row(ann, asked.ID), 0)
+	r.api.Edit(ann.ID, ann, text, "gus 49.5 girth")
+	r.eventually(func() bool { return strings.Contains(r.message(ann.ID, asked.ID).Text, "49.5") })
+	before := r.kinds()
+	require.Equal(t, wording.PressSettled(""), r.pressAnswer(r.api.Forge(ann.ID, ann, asked.ID, data)))
+	require.Equal(t, before, r.kinds())
+}
+
+// Hours later a button still counts while nothing has settled what it speaks of.
+func TestPressHoursLater(t *testing.T) {
+	r := newFarm(t, quick)
+	_, asked := r.typesAQuestion()
+	r.bot.Now = func() time.Time { return time.Now().Add(30 * time.Hour) }
+	label := asked.Buttons[len(asked.Buttons)-1].Label
+	require.Empty(t, r.pressAnswer(r.api.Press(ann, asked.ID, label)))
+	r.eventually(func() bool { return len(r.kinds()[label]) > 0 })
+	require.Contains(t, r.kinds()[label], "weigh")
+}
+
+// A question that was put once more below a later message is answered by the
+// buttons there.
+func TestPressOfAQuestionPutAgain(t *testing.T) {
+	r := newRig(t, quick)
+	r.api.Say(ann, r.pairCode())
+	r.lastTo(ann.ID, 1)
+	r.ask(ann, "4 pigs 45 lb")
+	again := r.ask(ann, "/start")
+	require.Contains(t, again.Text, "What weight")
+	require.NotEmpty(t, r.api.Press(ann, again.ID, again.Buttons[1].Label))
+	r.eventually(func() bool { return len(r.kinds()[again.Buttons[1].Label]) > 0 })
+	require.ElementsMatch(t, []string{"settings", "settled", "question"}, r.kinds()[again.Buttons[1].Label])
+}
+
+// A nudge that somebody settles in words says so in all chats.
+func TestNudgeSettledInWords(t *testing.T) {
+	r := newFarm(t, quick)
+	r.invite(ben, "invite my wife")
+	r.told("standing 2026-05-16", r.bot.Now().Add(-time.Minute), "refill")
+	atAnn, atBen := r.find(ann, "Fill the feeder"), r.find(ben, "Fill the feeder")
+	r.ask(ben, "done")
+	for _, m := range []botapitest.Message{atAnn, atBen} {
+		r.eventually(func() bool { return r.message(m.Chat, m.ID).Edits == 1 })
+		now := r.message(m.Chat, m.ID)
+		require.Empty(t, now.Buttons)
+		require.Contains(t, now.Text, "Fill the feeder today.\nDone: ")
+		require.True(t, strings.HasSuffix(now.Text, "Ben"), now.Text)
+	}
+	query := r.api.Forge(ann.ID, ann, atAnn.ID, pressData(r.row(ann, atAnn.ID), 1))
+	require.Contains(t, r.pressAnswer(query), "settled already. Done: ")
+}
+
+// A nudge of last week whose matter was told anew is not what a button speaks of.
+func TestPressOfANudgeToldAnew(t *testing.T) {
+	r := newFarm(t, quick)
+	now := r.bot.Now()
+	r.told("standing 2026-05-09", now.AddDate(0, 0, -7), "refill")
+	old := r.find(ann, "Fill the feeder")
+	r.told("standing 2026-05-16", now, "refill", "water")
+	r.lastTo(ann.ID, len(r.api.Messages(ann.ID)))
+	before := r.kinds()
+	require.Equal(t, wording.PressOvertaken(), r.pressAnswer(r.api.Press(ann, old.ID, "Done")))
+	r.eventually(func() bool { return len(r.message(ann.ID, old.ID).Buttons) == 0 })
+	require.Equal(t, before, r.kinds())
+}
+
+// told keeps that a nudge was told at a moment, and delivers it.
+func (r *rig) told(key string, at time.Time, topics ...string) {
+	r.t.Helper()
+	r.write(func(tx *store.Tx) error {
+		f := model.Told{Key: key, About: topics, Topics: topics, Standing: true, Grade: "routine"}
+		return tx.Append(&store.Envelope{
+			Herd: 1, On: model.DayOf(at), At: at, SaidAt: at, Zone: "America/New_York", Judged: "certain", Fact: f,
+		})
+	})
+	r.nudge(key, schedule.Routine)
+}
+
+// A question that no button answers asks for a typed reply: in a group it would
+// not reach the bot otherwise.
+func TestQuestionThatWantsTyping(t *testing.T) {
+	r := newBarn(t)
+	r.ask(ann, "4 pigs came today: Olive, Rufus, Nettle and Gus, 45 lb each. one feeder holds 200 lb. "+
+		"one water barrel, 55 gal. target 270 lb, chores saturday 7 am, eastern time")
+	asked := r.answerTo(barn, r.api.SayIn(barn, ann, "@"+botapitest.BotName+" wormed olive today ivermectin"))
+	require.True(t, asked.ForceReply, asked.Text)
+	require.Empty(t, asked.Buttons)
+	got := r.answerTo(barn, r.api.Reply(barn, ann, "18", asked.ID))
+	require.Contains(t, got.Text, "18 days")
+	require.False(t, got.ForceReply)
+	asked = r.answerTo(barn, r.api.Reply(barn, ann, "remind me", asked.ID))
+	require.True(t, asked.ForceReply, asked.Text)
 }

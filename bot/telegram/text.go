@@ -19,16 +19,3 @@ func clean(name string) string {
 	}
 	return strings.TrimSpace(name)
 }
-
-// command takes a leading "/word@bot" apart; ok is false where the text is none.
-func command(text string) (word, bot, rest string, ok bool) {
-	if !strings.HasPrefix(text, "/") || len(text) < 2 {
-		return "", "", "", false
-	}
-	word, rest, _ = strings.Cut(text[1:], " ")
-	if first, more, cut := strings.Cut(word, "\n"); cut {
-		word, rest = first, more+" "+rest
-	}
-	word, bot, _ = strings.Cut(word, "@")
-	return strings.ToLower(word), bot, strings.TrimSpace(rest), word != ""
-}

@@ -87,22 +87,6 @@ func TestMentions(t *testing.T) {
 	require.False(t, ok, "no name is known yet")
 }
 
-func TestCommandParts(t *testing.T) {
-	for _, tt := range []struct{ text, word, bot, rest string }{
-		{"/start", "start", "", ""},
-		{"/Start@Bell_Bot  ABC", "start", "Bell_Bot", "ABC"},
-		{"/undo\nplease now", "undo", "", "please now"},
-	} {
-		word, bot, rest, ok := command(tt.text)
-		require.True(t, ok)
-		require.Equal(t, []string{tt.word, tt.bot, tt.rest}, []string{word, bot, rest}, tt.text)
-	}
-	for _, text := range []string{"", "/", "/ x", "start", " /start", "/@bell"} {
-		_, _, _, ok := command(text)
-		require.False(t, ok, text)
-	}
-}
-
 func TestNamesAreCleaned(t *testing.T) {
 	require.Equal(t, "Ann", clean(" A\u202en\u0000n\n "))
 	require.Equal(t, maxName, utf8.RuneCountInString(clean(strings.Repeat("ß", 100))))

@@ -7,6 +7,9 @@ import (
 	"troughbell/model"
 )
 
+// notClearUnknown asks for the withdrawal days.
+const notClearUnknown = "not_clear_unknown"
+
 // treatmentEffects says when the pigs are clear, and what that means for a
 // booking. Without the days of the label they are not clear at all.
 func (v Voice) treatmentEffects(e reading.Entry, t model.Treatment) []Effect {
@@ -15,7 +18,7 @@ func (v Voice) treatmentEffects(e reading.Entry, t model.Treatment) []Effect {
 		who = []string{model.All}
 	}
 	if t.WithdrawalDays == nil {
-		return []Effect{{Code: "not_clear_unknown", Names: who}}
+		return []Effect{{Code: notClearUnknown, Names: who}}
 	}
 	pigs := v.pigsNamed(who)
 	var clearAt time.Time

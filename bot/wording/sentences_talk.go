@@ -48,6 +48,7 @@ var talkSentences = catalogue{
 	"nothing_to_skip": "There is no question open.",
 	"dropped":         "Dropped. Nothing recorded of it.",
 	"pressed":         "{n0}: {t0}[, {n1}]",
+	"put_off":         "Put off",
 
 	"do_picture":     "I draw growth, feed, water, heat, the calendar and costs. Text: chart of growth.",
 	"do_export":      "Your records as tables (CSV in a ZIP), the season to read, and the coming dates for a calendar.",

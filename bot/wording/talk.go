@@ -7,6 +7,7 @@ import (
 
 	"troughbell/bot/reading"
 	"troughbell/model"
+	"troughbell/schedule"
 )
 
 func (v Voice) talk(code string, names ...string) string {
@@ -42,11 +43,14 @@ func (v Voice) Done(about []string) string {
 	switch {
 	case len(about) == 0:
 		return v.talk("done_all")
-	case slices.Contains(about, "refill"):
+	case DoneAsks(about):
 		return v.talk("done_refill", v.topics(about)...)
 	}
 	return v.talk("done", v.topics(about)...)
 }
+
+// DoneAsks reports whether Done asks how much it was.
+func DoneAsks(about []string) bool { return slices.Contains(about, "refill") }
 
 // Snoozed acknowledges that something is put off, or stopped.
 func (v Voice) Snoozed(s model.Snooze) string {
@@ -120,6 +124,16 @@ func (v Voice) Pressed(label, who string) string {
 	return v.say(partTalk, "pressed", Args{Names: names, Moments: []time.Time{v.Now}})
 }
 
+// Settled is the line below a nudge that somebody settled in words: done, else
+// put off.
+func (v Voice) Settled(done bool, who string) string {
+	word := v.talk("put_off")
+	if done {
+		word = buttonLabel(schedule.ButtonDone)
+	}
+	return v.Pressed(word, who)
+}
+
 // Invite gives a one-time code to hand on.
 func (v Voice) Invite(code, role string, until time.Time) string {
 	return v.say(partTalk, "invite_"+role, Args{Names: []string{code}, Moments: []time.Time{until}})
@@ -138,8 +152,19 @@ func Stranger() string {
 // PressUnknown answers a button that is not known.
 func PressUnknown() string { return "That button is no longer in use. Text it in words." }
 
-// PressSettled answers a button that was pressed before.
-func PressSettled() string { return "That is settled already." }
+// PressSettled answers a button that was pressed before, or whose question was
+// answered; how is the line that says who settled it and when, if there is one.
+func PressSettled(how string) string {
+	return strings.TrimSpace("That is settled already. " + how)
+}
+
+// PressReplaced answers a button of an answer that an edit has changed.
+func PressReplaced() string {
+	return "You edited that text since: the buttons below my new answer count."
+}
+
+// PressOvertaken answers a button of a nudge that came again since.
+func PressOvertaken() string { return "That was told anew since: answer the latest message on it." }
 
 // Above is what is left of a message that an edit made needless and that cannot
 // be taken away.

@@ -44,6 +44,9 @@ type Effect struct {
 	Q      []model.Quantity
 }
 
+// Asks reports whether the effect is said as a question.
+func (e Effect) Asks() bool { return e.Code == notClearUnknown }
+
 // Metric reports whether the person's units are metric; where none were ever
 // stated they are US.
 func (v Voice) Metric() bool { return v.Herd != nil && v.Herd.Units == model.Metric }

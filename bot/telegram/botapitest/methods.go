@@ -165,7 +165,7 @@ func (s *Server) show(p url.Values, text string, file *File, lost bool) (any, *F
 	s.lastID++
 	m := &Message{
 		ID: s.lastID, Chat: chat, Text: text, File: file, ReplyTo: p.Get("reply_to_message_id"),
-		Buttons: buttons(p), Silent: p.Get("disable_notification") == "true",
+		Buttons: buttons(p), Silent: p.Get("disable_notification") == "true", ForceReply: forcesReply(p),
 		Shown: time.Now(), Lost: lost,
 	}
 	s.messages = append(s.messages, m)
@@ -206,6 +206,13 @@ func (s *Server) deleteMessage(p url.Values) (any, *Fault) {
 		}
 	}
 	return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message to delete not found"}
+}
+
+func forcesReply(p url.Values) bool {
+	var markup struct {
+		ForceReply bool `json:"force_reply"`
+	}
+	return json.Unmarshal([]byte(p.Get("reply_markup")), &markup) == nil && markup.ForceReply
 }
 
 func buttons(p url.Values) []Button {

@@ -62,6 +62,8 @@ type Message struct {
 	ReplyTo string
 	Buttons []Button
 	Silent  bool
+	// ForceReply says that the person's next text is a reply to it.
+	ForceReply bool
 	Edits   int
 	File    *File // nil: a text; else Text stands below it
 
