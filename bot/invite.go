@@ -27,6 +27,8 @@ func (t *talk) invite() {
 		return slices.ContainsFunc(any, func(w string) bool { return slices.Contains(words, w) })
 	}
 	switch {
+	case t.m.Group: // everybody there would read the code
+		t.lines = append(t.lines, wording.PrivateOnly())
 	case says("herd", "owner", "household"):
 		if !t.m.From.Operator {
 			t.lines = append(t.lines, t.voice().Forbidden("invite_herd"))

@@ -25,6 +25,8 @@ type Message struct {
 	// replying to the bot's answer; ReplyNudge the key of the nudge replied to.
 	ReplyTo    string
 	ReplyNudge string
+	// Group says that others read along.
+	Group bool
 	// Pressed says that the text is the word on a button.
 	Pressed bool
 	// Wall says that the message's clock is a wall clock: where a text states

@@ -16,15 +16,18 @@ const (
 // aside has something said that is not kept and not repeated, and that no
 // message may wait for: the end of a button's spinner, a word to a stranger.
 func (b *Bot) aside(method string, params tgbotapi.Params) {
-	call := func(ctx context.Context) {
+	b.beside(func(ctx context.Context) {
 		if _, err := b.client.call(ctx, method, params, asideLimit); err != nil {
-			b.Log.Debug("an aside was not said", "err", err)
+			b.Log.Debug("an aside was not said", "method", method, "err", err)
 		}
-	}
+	})
+}
+
+func (b *Bot) beside(call func(context.Context)) {
 	select {
 	case b.asides <- call:
 	default:
-		b.Log.Debug("an aside was let go", "method", method)
+		b.Log.Debug("an aside was let go")
 	}
 }
 

@@ -66,6 +66,7 @@ func (h *handling) join(g store.Grant, person store.PersonID) error {
 		if err := h.tx.SetOperator(person); err != nil {
 			return err
 		}
+		h.after = append(h.after, h.bot.offerOperator)
 	}
 	if g.Herd == 0 {
 		if g.Herd, err = h.tx.CreateHerd("", h.bot.Zone.String(), h.bot.Now()); err != nil {

@@ -79,6 +79,14 @@ func TestBeingInAGroupGivesNoRights(t *testing.T) {
 	require.Empty(t, r.kinds()["spent 99 straw"])
 }
 
+// A code that lets somebody in is given in private only.
+func TestNoCodesInAGroup(t *testing.T) {
+	r := newBarn(t)
+	for _, text := range []string{"/invite", "/invite helper", "/newherd"} {
+		require.Equal(t, wording.PrivateOnly(), r.answerTo(barn, r.api.SayIn(barn, ann, text)).Text, text)
+	}
+}
+
 // A group that becomes a supergroup keeps its herd under its new id, whether the
 // bot is told or finds out when it sends.
 func TestGroupBecomesASupergroup(t *testing.T) {

@@ -79,7 +79,7 @@ func (h *handling) handle() error {
 func (h *handling) message() bot.Message {
 	return bot.Message{
 		Herd: h.herd, Chat: h.chat.ID, From: h.member, ID: h.u.message, Text: h.u.text,
-		At: h.u.at, Edit: h.u.edit, Version: h.row, Medium: h.u.medium,
+		At: h.u.at, Edit: h.u.edit, Version: h.row, Medium: h.u.medium, Group: h.u.group,
 	}
 }
 

@@ -252,16 +252,3 @@ func TestPanicIsAFaultOfTheMessage(t *testing.T) {
 	h := handling{u: update{sender: "1", chat: "1", text: "spent 20 straw"}} // with no store behind it
 	require.ErrorContains(t, h.guarded(), "panic")
 }
-
-func TestCommandsReachTheBotByName(t *testing.T) {
-	r := newFarm(t, quick)
-	r.eventually(func() bool { return len(r.api.Calls("setMyCommands")) > 0 })
-	menu := r.api.Calls("setMyCommands")[0].Params.Get("commands")
-	for _, c := range wording.Commands {
-		require.Contains(t, menu, c.Name)
-	}
-	plain := r.ask(ann, "what do they cost?").Text
-	for _, text := range []string{"/cost", "/COST@" + strings.ToUpper(botapitest.BotName), "/cost\n"} {
-		require.Equal(t, plain, r.ask(ann, text).Text, text)
-	}
-}

@@ -7,8 +7,12 @@ import (
 )
 
 // Help is one screen on how to use the bot, or with a topic three or four examples in
-// the herd's own names. A topic that is not known gets the screen.
+// the herd's own names; or the list of commands. A topic that is not known gets
+// the screen.
 func (v Voice) Help(about string) string {
+	if strings.TrimSpace(strings.ToLower(about)) == "commands" {
+		return strings.Join(commandList(), "\n")
+	}
 	if t, ok := findTopic(about); ok {
 		lines := []string{t.Title + ". Text things like:"}
 		for _, x := range v.Examples(t) {
@@ -26,7 +30,7 @@ func (v Voice) Help(about string) string {
 		"  " + v.examplesOf("weigh")[0],
 		"Ask: how much feed is left? when are they ready? what's due? why?",
 		"Wrong? Edit your message, or text: undo.",
-		"Help on one thing: help " + strings.Join(words, ", help "),
+		"Help on one thing: help " + strings.Join(words, ", help ") + ", help commands",
 	}, "\n")
 }
 

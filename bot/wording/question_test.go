@@ -205,10 +205,23 @@ func TestCommands(t *testing.T) {
 	for _, c := range wording.Commands {
 		require.Regexp(t, `^[a-z]{1,32}$`, c.Name)
 		require.NotEmpty(t, c.Description)
+		require.LessOrEqual(t, len(c.Description), 40, "a phone shows no more in one line")
+		require.NotEmpty(t, c.Menus, "it would be offered nowhere")
 		require.False(t, seen[c.Name])
 		seen[c.Name] = true
 	}
-	for name := range wording.CommandTexts {
-		require.True(t, seen[name], name)
+	for _, menu := range []wording.Menu{wording.PrivateMenu, wording.GroupMenu, wording.OperatorMenu} {
+		for _, language := range wording.Languages {
+			offered := wording.Offered(menu, language)
+			require.NotEmpty(t, offered)
+			require.LessOrEqual(t, len(offered), 100)
+		}
 	}
+	require.Empty(t, wording.Offered(wording.PrivateMenu, "xx"))
+	listed := wording.Voice{}.Help("commands")
+	for _, c := range wording.Offered(wording.PrivateMenu, "") {
+		require.Contains(t, listed, "/"+c.Name+": "+c.Description)
+	}
+	require.NotContains(t, listed, "newherd", "what only the operator may do")
+	require.LessOrEqual(t, len(wording.Description()), 512)
 }

@@ -139,12 +139,8 @@ func TestHelpIsReadable(t *testing.T) {
 				requireReadable(t, v.Herd, text)
 			}
 		}
-		for _, c := range wording.Commands {
-			text := wording.CommandTexts[c.Name]
-			if text == "" {
-				text = c.Name
-			}
-			requireReadable(t, v.Herd, text)
+		for _, c := range wording.Offered(wording.PrivateMenu, "") {
+			requireReadable(t, v.Herd, wording.CommandText(c.Name, ""))
 		}
 	}
 	for _, units := range []string{model.US, model.Metric} {

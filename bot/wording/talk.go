@@ -170,16 +170,6 @@ func PressOvertaken() string { return "That was told anew since: answer the late
 // be taken away.
 func Above() string { return "My answer to your edited text stands above." }
 
-// CommandText is a command of the menu as a text; a word that is not in the
-// menu stands for itself.
-func CommandText(word, rest string) string {
-	text, ok := CommandTexts[word]
-	if !ok {
-		text = strings.ReplaceAll(word, "_", " ")
-	}
-	return strings.TrimSpace(text + " " + rest)
-}
-
 // Backup says in few words how old the newest copy of the database is; day 0 is
 // none. Who runs the server is sent to its log where it is too old.
 func (v Voice) Backup(on model.Day, operator bool) string {

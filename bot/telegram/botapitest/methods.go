@@ -29,6 +29,15 @@ func (s *Server) do(r *http.Request, method string, lost bool) (any, *Fault) {
 		return s.editMessage(r.Form, "text")
 	case "editMessageCaption":
 		return s.editMessage(r.Form, "caption")
+	case "setMyDescription":
+		s.mu.Lock()
+		defer s.mu.Unlock()
+		s.described = r.Form.Get("description")
+		return true, nil
+	case "getMyDescription":
+		s.mu.Lock()
+		defer s.mu.Unlock()
+		return map[string]any{"description": s.described}, nil
 	case "deleteMessage":
 		return s.deleteMessage(r.Form)
 	case "deleteWebhook":

@@ -41,6 +41,8 @@ type Server struct {
 	queries  int64    // presses so far
 	last     event    // the latest update queued
 	held     *[]event // nil: updates are queued as they come
+	// described is what the bot says of itself.
+	described string
 }
 
 // event is what an update tells, before it has an id.
@@ -64,8 +66,8 @@ type Message struct {
 	Silent  bool
 	// ForceReply says that the person's next text is a reply to it.
 	ForceReply bool
-	Edits   int
-	File    *File // nil: a text; else Text stands below it
+	Edits      int
+	File       *File // nil: a text; else Text stands below it
 
 	Shown time.Time // by the machine's clock
 	Lost  bool      // the bot got no answer to the call that sent it
