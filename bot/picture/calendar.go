@@ -50,7 +50,11 @@ const (
 )
 
 func (c Calendar) layout(s *sheet) {
-	y := s.head(s.v.Caption("calendar", wording.Args{Days: []model.Day{c.From, c.To}}), s.v.Caption("calendar_note", wording.Args{}))
+	note := s.v.Caption("calendar_note", wording.Args{})
+	if c.crowded() {
+		note += " " + s.v.Caption("calendar_more", wording.Args{})
+	}
+	y := s.head(s.v.Caption("calendar", wording.Args{Days: []model.Day{c.From, c.To}}), note)
 	first := s.v.WeekStart(c.From)
 	wide := (Width - edge/2 - edge - weekName) / 7
 	left := edge + weekName
@@ -89,13 +93,46 @@ func (c Calendar) day(s *sheet, d model.Day, events []Event, round bool, x, y, w
 		}
 		return
 	}
-	const most = 3
-	shown = shown[:min(most, len(shown))]
+	shown, more := fitting(shown)
 	step := signSize + 3
-	from := x + wide/2 - step*float64(len(shown))/2 + 1.5
+	signs := len(shown)
+	if more > 0 {
+		signs++
+	}
+	from := x + wide/2 - step*float64(signs)/2 + 1.5
 	for i, e := range shown {
 		s.sign(e, from+float64(i)*step, y+(weekRoom-signSize)/2)
 	}
+	if more > 0 {
+		s.text(from+float64(len(shown))*step, y+weekRoom/2+10, labelText, faint, false, rightOf, moreSign+wording.Mark(float64(more)))
+	}
+}
+
+// mostSigns is how many signs a day has room for; moreSign stands, where there
+// are more events, in the place of the last.
+const (
+	mostSigns = 3
+	moreSign  = "+"
+)
+
+// fitting gives the events of a day that have a sign of their own, and how many
+// more there are.
+func fitting(events []Event) (shown []Event, more int) {
+	if len(events) <= mostSigns {
+		return events, 0
+	}
+	return events[:mostSigns-1], len(events) - (mostSigns - 1)
+}
+
+// crowded reports whether a day has more events than signs.
+func (c Calendar) crowded() bool {
+	on, _ := c.byDay()
+	for _, events := range on {
+		if _, more := fitting(ordered(events)); more > 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // ordered gives a day's events, each kind once, the gravest first.

@@ -8,10 +8,9 @@ import (
 )
 
 // blocks gives a line a week, the signs of each day in a column of it: a capital
-// letter was done, a small one is to come.
+// letter was done, a small one is to come. The span stands in the words above it.
 func (c Calendar) blocks(p *page) {
-	p.put(p.say(p.v.Caption("calendar", wording.Args{Days: []model.Day{c.From, c.To}})))
-	const dayRoom = 5
+	dayRoom := min((p.Columns-8)/7, 5)
 	first := p.v.WeekStart(c.From)
 	head := strings.Repeat(" ", 8)
 	for k := range 7 {
@@ -24,14 +23,16 @@ func (c Calendar) blocks(p *page) {
 		for k := range 7 {
 			d := week + model.Day(k)
 			signs, code := "", ansiPast
-			for i, e := range ordered(on[d]) {
+			shown, more := fitting(ordered(on[d]))
+			for _, e := range shown {
 				letter := p.v.Label("sign_"+e.About, wording.Args{})
 				if e.Ahead {
 					letter, code = strings.ToLower(letter), ansiAhead
 				}
-				if i < 3 {
-					signs += letter
-				}
+				signs += letter
+			}
+			if more > 0 {
+				signs += moreSign
 			}
 			switch {
 			case signs != "":
@@ -63,15 +64,15 @@ func (p *page) legend(c Calendar) {
 			continue
 		}
 		one := p.v.Label("sign_"+k.about, wording.Args{}) + " " + p.v.Label("event_"+k.about, wording.Args{})
-		if line != "" && len(line)+2+len(one) > p.Columns {
-			p.put(line)
-			line = ""
-		}
 		if line != "" {
 			line += ", "
 		}
 		line += one
 	}
-	p.put(line)
-	p.put(p.coloured(ansiFaint, p.say(p.v.Caption("calendar_letters", wording.Args{}))))
+	p.words(line)
+	note := p.v.Caption("calendar_letters", wording.Args{})
+	if c.crowded() {
+		note += " " + p.v.Caption("calendar_more", wording.Args{})
+	}
+	p.words(note)
 }

@@ -2,10 +2,10 @@ package picture
 
 import "strings"
 
-// blocks gives a bar a part.
+// blocks gives a bar a part. What it comes to in all stands in the words above it.
 func (c Costs) blocks(p *page) {
-	for _, n := range c.notes(p.v) {
-		p.put(p.say(n))
+	for _, n := range c.notes(p.v)[1:] {
+		p.words(n)
 	}
 	parts, rest := c.bars()
 	name, most, money := 0, 0.0, 0

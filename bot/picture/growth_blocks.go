@@ -12,7 +12,7 @@ import (
 func (g Growth) blocks(p *page) {
 	s := &sheet{v: p.v}
 	title, note := g.title(s)
-	p.put(p.say(title + ". " + note))
+	p.words(title + ". " + note)
 	name := 0
 	pigs := g.Pigs
 	if len(pigs) > mostApart {

@@ -97,7 +97,7 @@ func (l Levels) vessel(s *sheet, x Vessel, y, tall float64, first, last bool) fl
 		heading += 32 // the amounts poured stand there
 	}
 	s.text(edge, y+30, labelText+4, text, true, rightOf, s.cut(x.Name, labelText+4, true, Width/2))
-	s.text(edge, y+68, labelText, faint, false, rightOf, s.cut(l.lasts(s, x), labelText, false, Width-2*edge))
+	s.text(edge, y+68, labelText, faint, false, rightOf, s.cut(l.lasts(s.v.Caption, x), labelText, false, Width-2*edge))
 	marks := 4
 	if tall < 200 {
 		marks = 2
@@ -139,7 +139,7 @@ func (l Levels) vessel(s *sheet, x Vessel, y, tall float64, first, last bool) fl
 }
 
 // lasts says until when a vessel holds.
-func (l Levels) lasts(s *sheet, x Vessel) string {
+func (l Levels) lasts(say func(code string, a wording.Args) string, x Vessel) string {
 	n := len(x.Level)
 	level := 0.0
 	for i := range n {
@@ -160,7 +160,7 @@ func (l Levels) lasts(s *sheet, x Vessel) string {
 		code = "level_lasts"
 		args.Moments = []time.Time{x.SafeTo, x.Empty}
 	}
-	return s.v.Caption(code, args)
+	return say(code, args)
 }
 
 // saw draws the course: what is known so far as a line over a filled ground, what

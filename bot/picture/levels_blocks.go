@@ -13,13 +13,13 @@ import (
 func (l Levels) blocks(p *page) {
 	s := &sheet{v: p.v}
 	_, unit := p.v.Scaled(l.quantity(1))
-	p.put(p.say(p.v.Caption(l.Kind(), wording.Args{Names: []string{unit}})))
+	p.words(p.v.Caption(l.Kind(), wording.Args{Names: []string{unit}}))
 	columns := p.Columns - 2
 	from, to := dayOf(l.From), dayOf(l.To)
 	span := (to - from) / float64(columns)
 	now := int((dayOf(l.Now) - from) / span)
 	for _, x := range l.Vessels {
-		p.put(p.say(x.Name + ": " + l.lasts(s, x)))
+		p.words(x.Name + ": " + l.lasts(p.v.Label, x))
 		shares := make([]float64, columns)
 		top, _ := p.v.Scaled(l.quantity(x.Capacity))
 		top = max(top, l.capacity(s, x), 1e-9)
@@ -55,7 +55,7 @@ var heatMarks = map[model.HeatClass]string{
 // blocks gives a line a day: its high, a bar of its index, its class.
 func (h Heat) blocks(p *page) {
 	_, unit := p.v.Scaled(model.Quantity{Unit: model.Celsius})
-	p.put(p.say(p.v.Caption("thi", wording.Args{}) + ", " + p.v.Label("highs", wording.Args{Names: []string{unit}})))
+	p.words(p.v.Caption("thi", wording.Args{}) + ", " + p.v.Label("highs", wording.Args{Names: []string{unit}}))
 	days := h.Days
 	if const14 := 14; len(days) > const14 {
 		days = days[len(days)-const14:]

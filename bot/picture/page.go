@@ -34,6 +34,22 @@ func (p *page) put(line string) {
 	p.out.WriteByte('\n')
 }
 
+// words writes words in lines that fit the screen.
+func (p *page) words(words string) {
+	line := ""
+	for _, w := range strings.Fields(p.say(words)) {
+		if line != "" && len([]rune(line))+1+len([]rune(w)) > p.Columns {
+			p.put(line)
+			line = ""
+		}
+		if line != "" {
+			line += " "
+		}
+		line += w
+	}
+	p.put(line)
+}
+
 // ANSI colours that read on dark and on light grounds.
 const (
 	ansiFaint = "2"
@@ -106,7 +122,10 @@ func (p *page) column(share float64) rune {
 
 // bar is a lying bar of a share of so many columns, to an eighth.
 func (p *page) bar(share float64, columns int) string {
-	eighths := int(min(max(share, 0), 1)*float64(columns)*8 + 0.5)
+	if !(share > 0) { // nor what is nothing of nothing
+		return ""
+	}
+	eighths := int(min(share, 1)*float64(columns)*8 + 0.5)
 	if p.Plain {
 		return strings.Repeat("#", (eighths+4)/8)
 	}

@@ -42,6 +42,7 @@ var pictureSentences = catalogue{
 
 	"calendar":         "The season, {d0~d1}",
 	"calendar_note":    "Filled: done. Framed: to come. Ring: a chore day.",
+	"calendar_more":    "+: more that day.",
 	"calendar_letters": "Capital: done. Small: to come. o a chore day, < today.",
 	"sign_butcher":     "B",
 	"sign_target":      "T",
