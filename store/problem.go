@@ -89,6 +89,8 @@ func explainSQL(path string, err error) error {
 		return problem(Missing, err, "%s was moved or replaced while in use; start again.", path)
 	case sqlite3.SQLITE_IOERR_SHORT_READ:
 		return damaged(path, err)
+	case sqlite3.SQLITE_IOERR_SHMSIZE: // the log's index finds no room
+		return problem(Full, err, "There is no room left on the disk for %s; make room and try again.", path)
 	}
 	switch e.Code() & 0xff {
 	case sqlite3.SQLITE_NOTADB:

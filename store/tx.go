@@ -61,23 +61,36 @@ func (s *Store) Read(ctx context.Context, f func(*Tx) error) error {
 	if err := s.watch(ctx); err != nil {
 		return err
 	}
-	select {
-	case c, ok := <-s.readers:
-		if !ok {
-			return errClosed
-		}
-		defer func() { s.readers <- c }()
-		if c.connection == nil {
-			made, err := connect(ctx, s.readDB)
-			if err != nil {
-				return explain(s.path, err)
-			}
-			c.connection = made
-		}
-		return explainSQL(s.path, c.inTransaction(ctx, "BEGIN", f))
-	case <-ctx.Done():
-		return ctx.Err()
+	c, err := s.reader(ctx)
+	if err != nil {
+		return err
 	}
+	defer func() { s.readers <- c }()
+	return explainSQL(s.path, c.inTransaction(ctx, "BEGIN", f))
+}
+
+// reader takes a reading connection. Where a further one cannot be opened, as on
+// a disk that fails, those that are open do.
+func (s *Store) reader(ctx context.Context) (c *lazy, err error) {
+	for range readersAtOnce {
+		var ok bool
+		select {
+		case c, ok = <-s.readers:
+		case <-ctx.Done():
+			return nil, ctx.Err()
+		}
+		switch {
+		case !ok:
+			return nil, errClosed
+		case c.connection != nil:
+			return c, nil
+		}
+		if c.connection, err = connect(ctx, s.readDB); err == nil {
+			return c, nil
+		}
+		s.readers <- c
+	}
+	return nil, explain(s.path, err)
 }
 
 // Try runs f as a part of the transaction that is undone if f fails; then the
