@@ -29,6 +29,7 @@ type distress struct {
 	mu        sync.Mutex
 	operators []string             // their private chats, as last read
 	told      map[string]time.Time // when a chat was told last
+	ending    sync.Once
 }
 
 // learn reads who the operators are, for when it cannot be read.
@@ -70,15 +71,33 @@ func (d *distress) turn(chat string, now time.Time) bool {
 	return true
 }
 
+// Report is told of a trouble with the database that another part of the program
+// met. What passes is left to the bot's own parts, which meet it too.
+func (b *Bot) Report(p *store.Problem) {
+	if ends(p) {
+		b.alarm(p)
+	}
+}
+
+// ends reports whether to go on would lose what comes in: it would be kept in a
+// file that is no longer the one, or is not to be for long.
+func ends(p *store.Problem) bool {
+	switch p.Code {
+	case store.Damaged, store.NotDatabase, store.Newer, store.Replaced:
+		return true
+	}
+	return false
+}
+
 // alarm tells the operator that the database fails, if that is for people to put
-// right. Where going on would lose what comes in, it ends the bot: what people
-// text then waits at Telegram.
+// right, and ends the bot where it must not go on: what people text then waits
+// at Telegram.
 func (b *Bot) alarm(p *store.Problem) {
 	text := wording.DatabaseFails(string(p.Code))
-	switch p.Code {
-	case store.Busy, store.Locked: // passes by itself
-	case store.Damaged, store.NotDatabase, store.Newer, store.Replaced:
-		b.endWith(p, text)
+	switch {
+	case p.Code == store.Busy, p.Code == store.Locked: // passes by itself
+	case ends(p):
+		b.distress.ending.Do(func() { b.endWith(p, text) })
 	default:
 		b.tellOperators(text)
 	}

@@ -124,8 +124,21 @@ func newServer(a *app, path string, c telegram.Config) (*server, error) {
 	clock := &bot.Clock{Store: st, Desk: desk}
 	return &server{
 		app: a, store: st, desk: desk, edge: edge,
-		clock: schedule.NewDispatcher(clock, time.Now, hourly(a.log, time.Now)),
+		clock: schedule.NewDispatcher(clock, time.Now, ofRound(edge, hourly(a.log, time.Now))),
 	}, nil
+}
+
+// ofRound is told what goes wrong in the minute's round: the edge of trouble with
+// the database, which it meets as well and logs once, and report of the rest.
+func ofRound(edge *telegram.Bot, report func(error)) func(error) {
+	return func(err error) {
+		var p *store.Problem
+		if errors.As(err, &p) {
+			edge.Report(p)
+			return
+		}
+		report(err)
+	}
 }
 
 // keepBackups has a copy of the database made each night, unless none are wanted.
