@@ -76,7 +76,9 @@ func (c *chaos) setUp() {
 // were said.
 func (c *chaos) talk(until int) {
 	for c.said < until {
-		c.press()
+		if c.rnd.IntN(4) == 0 {
+			c.press()
+		}
 		for group := 1 + c.rnd.IntN(30); group > 0 && c.said < until; group-- {
 			p := c.pens[c.rnd.IntN(len(c.pens))]
 			if p.choice == nil {
@@ -123,7 +125,7 @@ func (p *pen) spend() telling {
 	p.spent++
 	cents := 1000 + 7*p.spent
 	sum := fmt.Sprintf("%d.%02d", cents/100, cents%100)
-	return telling{"spent " + sum + " straw", map[model.Kind]int{"spend": 1}, "$" + sum}
+	return telling{"spent " + sum + " straw", map[model.Kind]int{"spend": 1}, "$" + strings.TrimSuffix(sum, ".00") + " "}
 }
 
 func (c *chaos) say(p *pen, v telling) *saying {

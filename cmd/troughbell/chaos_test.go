@@ -79,6 +79,8 @@ type chaos struct {
 	pens         []*pen
 	said         int // texts, edits and presses
 	sayings      []*saying
+	looked       int            // messages that were looked at for answers
+	replied      map[int64]bool // messages of people that were answered
 	presses      []*pressing
 	repeats      int // of updates
 	mixed        int // groups of updates that came in another order
@@ -95,7 +97,7 @@ func newChaos(t *testing.T, form chaosForm, seed uint64) *chaos {
 	c := &chaos{
 		t: t, form: form, seed: seed, rnd: rand.New(rand.NewPCG(seed, 1)),
 		api: botapitest.New(testToken), db: filepath.Join(t.TempDir(), "herd.db"),
-		faults: map[string]int{}, repeated: map[string]int{}, began: time.Now(),
+		replied: map[int64]bool{}, faults: map[string]int{}, repeated: map[string]int{}, began: time.Now(),
 	}
 	t.Cleanup(c.api.Close)
 	c.found()
@@ -255,25 +257,17 @@ func (c *chaos) tail() string {
 
 // answered tells which messages got an answer.
 func (c *chaos) answered() map[int64]bool {
-	out := map[int64]bool{}
-	for _, m := range c.api.AllMessages() {
+	for _, m := range c.api.MessagesSince(c.looked) {
 		var id int64
 		if _, err := fmt.Sscan(m.ReplyTo, &id); err == nil {
-			out[id] = true
+			c.replied[id] = true
 		}
+		c.looked++
 	}
-	return out
+	return c.replied
 }
 
-func (c *chaos) unanswered() (n int) {
-	answered := c.answered()
-	for _, s := range c.sayings {
-		if !answered[s.id] {
-			n++
-		}
-	}
-	return n
-}
+func (c *chaos) unanswered() int { return len(c.sayings) - len(c.answered()) }
 
 // noonZone is a zone in which it is about noon, so that no quiet hours and no
 // midnight fall into the run.

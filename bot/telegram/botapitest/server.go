@@ -193,11 +193,14 @@ func (s *Server) Messages(chat int64) []Message {
 
 // AllMessages lists what the bot sent to all chats, in the order in which it
 // was shown.
-func (s *Server) AllMessages() []Message {
+func (s *Server) AllMessages() []Message { return s.MessagesSince(0) }
+
+// MessagesSince lists them but for the first n.
+func (s *Server) MessagesSince(n int) []Message {
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	out := make([]Message, 0, len(s.messages))
-	for _, m := range s.messages {
+	out := make([]Message, 0, len(s.messages)-n)
+	for _, m := range s.messages[n:] {
 		out = append(out, *m)
 	}
 	return out
