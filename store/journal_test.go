@@ -70,6 +70,7 @@ func TestEveryKindOfFactComesBack(t *testing.T) {
 		model.Arrive{Count: 2, Animals: []string{"Dot"}, Sexes: []model.Sex{model.Gilt}, WeightKg: &kg, Born: &born},
 		model.Gone{Count: 1, How: model.Sold, Amount: &kg},
 		model.Booked{Day: 20800, Minute: &minute},
+		model.Expected{Day: 20900, Count: 4},
 		model.AwayFrom{From: 20600, To: 20610},
 		model.Note{What: "a \"quoted\" 100 % 'note'\x00\x1f\nüñ 🐖"},
 		model.Remind{Day: 20700, What: "ear tags"},
