@@ -248,9 +248,13 @@ func fillUp(t *testing.T, path string) {
 	}
 }
 
+// limitFiles sets how large a file the program may write.
 func limitFiles(t *testing.T, r *diskRig, size uint64) {
 	t.Helper()
-	require.NoError(t, unix.Prlimit(r.p.cmd.Process.Pid, unix.RLIMIT_FSIZE, &unix.Rlimit{Cur: size, Max: unix.RLIM_INFINITY}, nil))
+	var limit unix.Rlimit
+	require.NoError(t, unix.Prlimit(r.p.cmd.Process.Pid, unix.RLIMIT_FSIZE, nil, &limit))
+	limit.Cur = min(size, limit.Max)
+	require.NoError(t, unix.Prlimit(r.p.cmd.Process.Pid, unix.RLIMIT_FSIZE, &limit, nil))
 }
 
 // immutable is the flag of a file that nobody may change.
