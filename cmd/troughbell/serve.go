@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"log/slog"
 	"os"
+	"slices"
 	"strings"
 	"sync"
 	"time"
@@ -177,15 +178,20 @@ func (s *server) run(ctx context.Context) (err error) {
 		return err
 	}
 	defer fetchForecasts(s.app, s.store, s.desk, s.source)()
-	if err := s.clock.Start(ctx); err != nil {
-		return err
-	}
+	// The edge first: the clock reports to it.
 	ready, fatal := s.edge.Start(ctx)
+	stops := []func(context.Context) error{s.edge.Stop}
 	defer func() {
 		ctx, cancel := context.WithTimeout(context.Background(), stopLimit)
 		defer cancel()
-		err = errors.Join(err, s.clock.Stop(ctx), s.edge.Stop(ctx))
+		for _, stop := range slices.Backward(stops) {
+			err = errors.Join(err, stop(ctx))
+		}
 	}()
+	if err := s.clock.Start(ctx); err != nil {
+		return err
+	}
+	stops = append(stops, s.clock.Stop)
 	for {
 		select {
 		case <-ctx.Done():
