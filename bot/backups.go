@@ -72,7 +72,7 @@ func (b *Backups) zone(ctx context.Context) (*time.Location, error) {
 		if err != nil || !ok {
 			return err
 		}
-		zone, err = time.LoadLocation(row.Zone)
+		zone, err = store.Zone(row.Zone)
 		return err
 	})
 	if err != nil {

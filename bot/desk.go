@@ -49,7 +49,7 @@ func (d *Desk) State(tx *store.Tx, id store.HerdID) (*State, error) {
 	} else if journal, err = tx.Journal(id); err != nil {
 		return nil, err
 	}
-	zone, err := time.LoadLocation(row.Zone)
+	zone, err := store.Zone(row.Zone)
 	if err != nil {
 		return nil, fmt.Errorf("herd %q: zone: %w", row.Name, err)
 	}

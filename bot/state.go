@@ -38,7 +38,7 @@ func NewState(row store.HerdRow, journal []store.Envelope, fallback *time.Locati
 	zone := fallback
 	if h.Zone != "" {
 		var err error
-		if zone, err = time.LoadLocation(h.Zone); err != nil {
+		if zone, err = store.Zone(h.Zone); err != nil {
 			return nil, fmt.Errorf("herd %q: zone: %w", row.Name, err)
 		}
 	}

@@ -47,7 +47,7 @@ func (tx *Tx) Herd(id HerdID) (HerdRow, error) {
 // CreateHerd makes a herd, to be looked at from now on. It is paused until a
 // chat in which it is spoken of can be reached.
 func (tx *Tx) CreateHerd(name, zoneName string, now time.Time) (HerdID, error) {
-	if _, err := zone(zoneName); err != nil {
+	if _, err := Zone(zoneName); err != nil {
 		return 0, err
 	}
 	r, err := tx.exec("INSERT INTO herd (id, name, zone, made_name, made_zone, look_again) VALUES ("+nextID("herd")+", ?1, ?2, ?1, ?2, ?3)",

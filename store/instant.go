@@ -25,8 +25,8 @@ func instant(ms int64) time.Time {
 
 var zones sync.Map // IANA name to *time.Location
 
-// zone finds a zone by its IANA name.
-func zone(name string) (*time.Location, error) {
+// Zone finds a zone by its IANA name. Each is read once.
+func Zone(name string) (*time.Location, error) {
 	if z, ok := zones.Load(name); ok {
 		return z.(*time.Location), nil
 	}

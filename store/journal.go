@@ -71,7 +71,7 @@ func (tx *Tx) append(e *Envelope) error {
 		return err
 	}
 	if s, ok := e.Fact.(model.Setting); ok && s.Key == model.SetZone {
-		if _, err := zone(s.Text); err != nil {
+		if _, err := Zone(s.Text); err != nil {
 			return err
 		}
 	}
@@ -94,7 +94,7 @@ func (tx *Tx) append(e *Envelope) error {
 	if in == "" {
 		in = herdZone
 	}
-	loc, err := zone(in)
+	loc, err := Zone(in)
 	if err != nil {
 		return err
 	}

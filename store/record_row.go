@@ -65,7 +65,7 @@ func (e *Envelope) fill(h *head, body string) error {
 	if h.err != nil {
 		return h.err
 	}
-	loc, err := zone(h.rest)
+	loc, err := Zone(h.rest)
 	if err != nil {
 		return err
 	}

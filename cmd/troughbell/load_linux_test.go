@@ -77,10 +77,11 @@ func TestLoad(t *testing.T) {
 		file := built(t)
 		t.Logf("disk: %s", fsyncRate(t, filepath.Dir(db)))
 		began = time.Now()
-		p = startFile(t, file, []string{"TROUGHBELL_TELEGRAM_TOKEN=" + api.Token}, "serve", "--db", db, "--telegram-api", api.URL())
+		p = startFile(t, file, []string{"TROUGHBELL_TELEGRAM_TOKEN=" + api.Token}, "serve", "--db", db, "--telegram-api", api.URL(), "--backups", "off")
 	}
 	require.Equal(t, "ready", p.line(t))
-	t.Logf("ready after %d ms, %s", time.Since(began).Milliseconds(), usage(t, p))
+	up := usage(t, p)
+	t.Logf("ready after %d ms, %d ms of processor, %s", time.Since(began).Milliseconds(), up.cpu.Milliseconds(), up)
 
 	w := watch(t, db)
 	before := usage(t, p)
@@ -106,7 +107,7 @@ func TestLoad(t *testing.T) {
 		began = time.Now()
 	}
 	p.stop(t, syscall.SIGTERM)
-	t.Logf("stopped after %d ms", time.Since(began).Milliseconds())
+	t.Logf("stopped after %d ms, %d texts not asked for yet", time.Since(began).Milliseconds(), api.Pending())
 	if api.Pending() > 0 { // said after the last poll
 		p = start(t, api, db)
 		require.Equal(t, "ready", p.line(t))
