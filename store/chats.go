@@ -65,9 +65,11 @@ func (tx *Tx) Chats(herd HerdID) ([]Chat, error) {
 	return c, nil
 }
 
+const operatorChats = "is_group = 0 AND person IN (SELECT id FROM person WHERE operator = 1) ORDER BY id"
+
 // OperatorChats lists the private chats of who runs this server, by id.
 func (tx *Tx) OperatorChats() ([]Chat, error) {
-	c, err := list(tx, chatColumns+"is_group = 0 AND person IN (SELECT id FROM person WHERE operator = 1) ORDER BY id", nil, scanChat)
+	c, err := list(tx, chatColumns+operatorChats, nil, scanChat)
 	if err != nil {
 		return nil, fmt.Errorf("chats of the operator: %w", err)
 	}
