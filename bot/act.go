@@ -181,6 +181,14 @@ func (t *talk) do(a reading.Do) error {
 		t.give(a.What)
 	case "sitter":
 		t.lines = append(t.lines, answer.SitterSheet(t.s.Herd, t.now))
+	case "delete herd", "forget me", "remove person", "hand over", "people":
+		t.leave(leaveWishes[a.What], a)
+	case "privacy":
+		place := ""
+		if t.s.Forecasts && t.s.Herd.Place != nil {
+			place = t.s.Herd.Place.String()
+		}
+		t.lines = append(t.lines, t.voice().Privacy(sentDays, failedDays, place))
 	case "settings":
 		t.lines = append(t.lines, t.voice().Help(a.What))
 	default:

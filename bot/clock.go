@@ -2,6 +2,7 @@ package bot
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"slices"
 	"strconv"
@@ -95,6 +96,9 @@ func (c *Clock) lookAt(ctx context.Context, herds []int64, now time.Time) error 
 // lookIn looks at one herd in the transaction, if its time has come.
 func (c *Clock) lookIn(tx *store.Tx, id store.HerdID, now time.Time) (look, error) {
 	row, err := tx.Herd(id)
+	if errors.Is(err, store.ErrNotFound) { // it was deleted since it was found to be due
+		return look{herd: id}, nil
+	}
 	if err != nil || row.LookAgain.After(now) {
 		return look{herd: id}, err
 	}
@@ -157,7 +161,8 @@ func (c *Clock) Woke(ctx context.Context, from, now time.Time) error {
 
 // Alive implements schedule.Desk.
 func (c *Clock) Alive(ctx context.Context, now time.Time) error {
-	return c.Store.Write(ctx, func(tx *store.Tx) error {
+	err := c.Store.Write(ctx, func(tx *store.Tx) error {
 		return tx.SetValue(valueAlive, strconv.FormatInt(now.Unix(), 10))
 	})
+	return errors.Join(err, c.Store.Scrub(ctx))
 }

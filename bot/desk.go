@@ -21,6 +21,10 @@ type Desk struct {
 	cache   map[store.HerdID]*State
 	sky     *Sky     // fetches forecasts; nil where none are
 	backups *Backups // nil where none are kept
+
+	// Copies lists the copies of the database that the program has made; nil where
+	// it makes none.
+	Copies func() ([]store.Copy, error)
 }
 
 // NewDesk makes a desk.
@@ -95,8 +99,20 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 	if err != nil {
 		return Outcome{}, err
 	}
+	was, err := takeLeaving(tx, m)
+	if err != nil {
+		return Outcome{}, err
+	}
+	if was != nil {
+		if out, done, err := d.confirmed(tx, s, m, *was); done || err != nil {
+			return out, err
+		}
+	}
 	asked, err := lastAsked(tx, m)
 	if err != nil {
+		return Outcome{}, err
+	}
+	if m.People, err = peopleFor(tx, m); err != nil {
 		return Outcome{}, err
 	}
 	out, err := Respond(s, m, asked)
@@ -123,6 +139,9 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 			return Outcome{}, err
 		}
 	}
+	if err := d.leave(tx, m, was, &out); err != nil {
+		return Outcome{}, err
+	}
 	if out.Asked != nil {
 		kept := *out.Asked
 		kept.At = out.At
@@ -138,7 +157,7 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 	return out, nil
 }
 
-func askedName(m Message) string { return fmt.Sprintf("asked:%d:%d", m.Herd, m.From.Person) }
+func askedName(m Message) string { return store.PersonValue("asked", m.Herd, m.From.Person) }
 
 func lastAsked(tx *store.Tx, m Message) (*reading.Ask, error) {
 	v, err := tx.Value(askedName(m))

@@ -33,6 +33,9 @@ type Message struct {
 	// the herd's zone, the hour stays and the zone changes.
 	Wall   bool
 	Medium string // what it is if not a text: "photo", "voice", ...
+	// People are the names of the household's people, where the text may speak of
+	// them; the desk sees to it.
+	People []string
 }
 
 // version is 0 for the message as it was first sent.

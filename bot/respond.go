@@ -28,6 +28,13 @@ type Outcome struct {
 	// Give is the documents wanted: "export", "report", "calendar"; the desk makes
 	// them.
 	Give []string
+	// Leave is a wish that ends something; the desk answers it.
+	Leave *Leave
+	// Farewells are last words, to be said after the commit and kept nowhere.
+	Farewells []Farewell
+	// Gone says that the herd, or who spoke, is there no more: nothing is to be
+	// queued or noted of the message.
+	Gone PersonOrHerd
 	// Asked is the question to remember for a "why?"; nil if none was asked.
 	Asked *reading.Ask
 }
@@ -206,7 +213,7 @@ func statedZone(r reading.Reading) *time.Location {
 func (t *talk) context() reading.Context {
 	c := reading.Context{
 		Now: t.now, Herd: t.s.Herd, LastAsked: t.asked,
-		Before: t.s.before(t.m.From.Person, store.Source{}),
+		Before: t.s.before(t.m.From.Person, store.Source{}), People: t.m.People,
 	}
 	if t.m.Edit {
 		c.Before = t.s.before(t.m.From.Person, t.source())

@@ -65,6 +65,9 @@ func (s *Sky) Run(ctx context.Context) {
 
 func (s *Sky) serve(ctx context.Context, id store.HerdID) error {
 	err := s.fetch(ctx, id)
+	if errors.Is(err, store.ErrNotFound) { // the herd was deleted meanwhile
+		err = nil
+	}
 	if err != nil {
 		err = errors.Join(fmt.Errorf("forecast for herd %d: %w", id, err), s.retry(ctx, id))
 	}

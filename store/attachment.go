@@ -93,3 +93,13 @@ func (tx *Tx) FilesHeld() (n int, err error) {
 	}
 	return n, nil
 }
+
+// FilesWaiting is how many files of a herd wait to be sent.
+func (tx *Tx) FilesWaiting(herd HerdID) (n int, err error) {
+	_, err = tx.one("SELECT count(*) FROM attachment AS f JOIN outgoing AS o ON o.id = f.outgoing"+
+		" WHERE o.herd = ? AND o.state IN ('pending', 'sending') AND length(f.bytes) > 0", []any{int64(herd)}, &n)
+	if err != nil {
+		return 0, fmt.Errorf("files waiting: %w", err)
+	}
+	return n, nil
+}

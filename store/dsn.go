@@ -7,19 +7,20 @@ import (
 )
 
 // Settings of every connection go into its DSN: a PRAGMA that is run on a pool
-// reaches one connection of it only.
+// reaches one connection of it only. What is deleted is overwritten
+// (secure_delete): it may be a stranger's text.
 var (
 	writing = []string{
 		"mode=rw", "_txlock=immediate", "_busy_timeout=5000", "_foreign_keys=on",
 		"_journal_mode=WAL", "_synchronous=FULL", "_dqs=0",
-		"_pragma=journal_size_limit(4194304)", "_pragma=cache_size(-4096)", "_pragma=temp_store(memory)",
+		"_pragma=journal_size_limit(4194304)", "_pragma=cache_size(-4096)", "_pragma=temp_store(memory)", "_pragma=secure_delete(on)",
 	}
 	// An ephemeral file keeps the write-ahead log, so that readers stay beside
 	// the writer, and leaves out every wait for the disk.
 	ephemeral = []string{
 		"mode=rw", "_txlock=immediate", "_busy_timeout=5000", "_foreign_keys=on",
 		"_journal_mode=WAL", "_synchronous=OFF", "_dqs=0",
-		"_pragma=journal_size_limit(4194304)", "_pragma=cache_size(-4096)", "_pragma=temp_store(memory)",
+		"_pragma=journal_size_limit(4194304)", "_pragma=cache_size(-4096)", "_pragma=temp_store(memory)", "_pragma=secure_delete(on)",
 	}
 	reading = []string{"mode=ro", "_query_only=1", "_busy_timeout=5000", "_dqs=0", "_pragma=cache_size(-2048)"}
 	// copying reads, but may write a copy elsewhere.

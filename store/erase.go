@@ -70,10 +70,6 @@ func (tx *Tx) eraseHerd(id HerdID) error {
 // beginErasure opens the journal of a herd to it: to all of it, or to who said
 // what where that is a person.
 func (tx *Tx) beginErasure(herd HerdID, person PersonID) error {
-	// Rows that go are overwritten, not only given free.
-	if _, err := tx.c.conn.ExecContext(noContext, "PRAGMA secure_delete = ON"); err != nil {
-		return err
-	}
 	if err := tx.keepLastIDs(); err != nil {
 		return err
 	}
@@ -112,7 +108,7 @@ func (tx *Tx) letGo(c Chat) error {
 			c.Herd = further[0].Herd
 			return tx.SaveChat(c)
 		}
-		if runs, err := tx.runsServer(c.Person); err != nil || runs {
+		if runs, err := tx.RunsServer(c.Person); err != nil || runs {
 			c.Herd = 0
 			return errors.Join(err, tx.SaveChat(c))
 		}
@@ -131,7 +127,7 @@ func (tx *Tx) dropPerson(p PersonID) error {
 	if err != nil || len(further) > 0 {
 		return err
 	}
-	runs, err := tx.runsServer(p)
+	runs, err := tx.RunsServer(p)
 	switch {
 	case err != nil:
 		return err
@@ -141,7 +137,8 @@ func (tx *Tx) dropPerson(p PersonID) error {
 	return tx.change(fmt.Sprintf("person %d", p), "DELETE FROM person WHERE id = ?", int64(p))
 }
 
-func (tx *Tx) runsServer(p PersonID) (runs bool, err error) {
+// RunsServer reports whether a person may run this server.
+func (tx *Tx) RunsServer(p PersonID) (runs bool, err error) {
 	if _, err = tx.one("SELECT operator FROM person WHERE id = ?", []any{int64(p)}, &runs); err != nil {
 		return false, fmt.Errorf("person %d: %w", p, err)
 	}

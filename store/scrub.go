@@ -9,12 +9,6 @@ import (
 // may hold what was erased, and are to be written anew.
 const valueScrub = "scrub"
 
-// scrubbedInMemory is up to which size a file is written anew by way of memory:
-// a machine that may write nowhere but beside the file can do it too.
-const scrubbedInMemory = 64 << 20 // bytes
-
-var noContext = context.Background()
-
 // Scrub writes the file anew without its free places, and empties the log, where
 // an erasure has asked for it and something was in the way: a reader elsewhere,
 // a full disk, a power cut. It does nothing else.
@@ -58,19 +52,8 @@ func (c *connection) scrub(ctx context.Context) (err error) {
 			err = fmt.Errorf("write the file anew: %w", err)
 		}
 	}()
-	var size int64
-	const query = "SELECT page_count * page_size FROM pragma_page_count, pragma_page_size"
-	if err := c.conn.QueryRowContext(ctx, query).Scan(&size); err != nil {
+	if _, err := c.conn.ExecContext(ctx, "VACUUM"); err != nil {
 		return err
-	}
-	way := "PRAGMA temp_store = FILE"
-	if size <= scrubbedInMemory {
-		way = "PRAGMA temp_store = MEMORY"
-	}
-	for _, q := range []string{way, "VACUUM"} {
-		if _, err := c.conn.ExecContext(ctx, q); err != nil {
-			return err
-		}
 	}
 	if err := c.emptyLog(ctx); err != nil {
 		return err

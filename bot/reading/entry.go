@@ -22,6 +22,9 @@ type Context struct {
 	LastAsked *Ask
 	// LastNudge is what the latest nudge, or the one replied to, was about.
 	LastNudge []string
+	// People are the names of the household's people, where the text may speak of
+	// them: see OfPeople.
+	People []string
 }
 
 // Recorded is an entry that was recorded before.
@@ -118,7 +121,8 @@ type Help struct{ About string }
 func (Help) Intent() string { return "help" }
 
 // Do is a wish that is neither record nor question: "export", "invite",
-// "privacy", "forget me", "start", "skip" (the set-up question), "cancel".
+// "privacy", "start", "skip" (the set-up question), "cancel"; "delete herd",
+// "forget me", "people"; "remove person" and "hand over", of whom Arg names.
 type Do struct {
 	What string
 	Arg  string

@@ -11,13 +11,11 @@ var wholeWishes = map[string]string{
 	"ical file": "calendar", "calendar export": "calendar", "export calendar": "calendar", "send calendar file": "calendar",
 	"import": "import", "import file": "import", "import a file": "import", "import my data": "import", "import weights": "import",
 	"import csv": "import", "upload": "import",
-	"delete this herd": "delete herd", "delete the herd": "delete herd", "delete herd": "delete herd",
-	"delete my herd": "delete herd", "erase this herd": "delete herd", "erase the herd": "delete herd",
-	"forget this herd": "delete herd",
-	"forget me":        "forget me", "forget about me": "forget me", "delete me": "forget me", "erase me": "forget me",
-	"please forget me": "forget me",
-	"privacy":          "privacy", "privacy policy": "privacy", "what do you keep": "privacy", "what do you know about me": "privacy",
-	"what is kept": "privacy", "where is my data": "privacy", "who can see this": "privacy",
+	"privacy": "privacy", "privacy policy": "privacy", "what do you keep": "privacy", "what do you know about me": "privacy",
+	"what is kept": "privacy", "where is my data": "privacy", "who can see this": "privacy", "who sees my data": "privacy",
+	"what do you know": "privacy", "what do you know about us": "privacy", "what do you store": "privacy", "what data do you keep": "privacy",
+	"what do you save": "privacy", "how long do you keep it": "privacy", "how long do you keep my data": "privacy", "data protection": "privacy",
+	"where do you keep it": "privacy", "where do you keep my data": "privacy", "is this private": "privacy",
 }
 
 func (r *reader) wholeWish() (Reading, bool) {

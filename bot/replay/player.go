@@ -40,6 +40,7 @@ type Player struct {
 	messages map[int]string // line to the id of its message
 	people   map[string]store.Member
 	failed   int
+	ended    int // the line that deleted the herd; 0: none
 }
 
 // New makes a player for a herd of the store. zone holds until the herd states
@@ -136,6 +137,9 @@ func (b *badLine) Error() string { return b.why }
 func badf(format string, args ...any) error { return &badLine{fmt.Sprintf(format, args...)} }
 
 func (p *Player) step(ctx context.Context, l line) error {
+	if p.ended != 0 {
+		return badf("line %d of the log deleted the herd: nothing after it is played", p.ended)
+	}
 	at := p.moment(l.wall)
 	if at.Before(p.now) {
 		return badf("time goes back: the log is already at %s", p.Now().Format("2006-01-02 15:04"))
@@ -234,7 +238,10 @@ func (p *Player) hear(ctx context.Context, l line) error {
 		if m.From, err = p.person(tx, l.who); err != nil {
 			return err
 		}
-		if out, err = p.desk.Handle(tx, m); err != nil {
+		if after, err = p.desk.State(tx, p.herd); err != nil {
+			return err
+		}
+		if out, err = p.desk.Handle(tx, m); err != nil || out.Gone == bot.HerdGone {
 			return err
 		}
 		after, err = p.desk.State(tx, p.herd)
@@ -244,6 +251,7 @@ func (p *Player) hear(ctx context.Context, l line) error {
 		p.desk.Forget(p.herd)
 		return err
 	}
+	p.gone(l, &out)
 	p.now, p.zone = out.At, after.Zone
 	if err := p.out.Text(p.Now(), l.who, l.text); err != nil {
 		return err
@@ -256,11 +264,35 @@ func (p *Player) hear(ctx context.Context, l line) error {
 	return nil
 }
 
+// gone sees to what is there no more after a line, and gives the last word in the
+// place of a reply.
+func (p *Player) gone(l line, out *bot.Outcome) {
+	if len(out.Farewells) > 0 {
+		p.desk.Forget(p.herd)
+	}
+	switch out.Gone {
+	case bot.HerdGone:
+		p.ended = l.number
+	case bot.PersonGone:
+		delete(p.people, l.who)
+	default:
+		return
+	}
+	for _, f := range out.Farewells {
+		if f.Chat.ID == p.chat {
+			out.Replies = append(out.Replies, bot.Reply{Text: f.Text})
+		}
+	}
+}
+
 // person is the member of that name, made family where there is none; nobody
 // named is the owner.
 func (p *Player) person(tx *store.Tx, who string) (store.Member, error) {
 	if m, ok := p.people[who]; ok {
-		return m, nil
+		now, still, err := tx.Member(p.herd, m.Person) // the herd may have been handed on
+		if err != nil || still {
+			return now, err
+		}
 	}
 	role := store.Family
 	if who == "" {

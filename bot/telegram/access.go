@@ -28,6 +28,11 @@ func (h *handling) admit() (bool, error) {
 	if err != nil {
 		return false, err
 	}
+	if c.Herd == 0 && !h.u.group {
+		if done, err := h.withoutHerd(person); done || err != nil {
+			return false, err
+		}
+	}
 	if c.Herd == 0 { // a group in which a member speaks to the bot for the first time
 		if c.Herd, err = h.herdOf(person); err != nil {
 			return false, err

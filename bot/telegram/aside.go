@@ -2,12 +2,15 @@ package telegram
 
 import (
 	"context"
+	"errors"
 	"time"
 
 	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
 )
 
 const (
+	farewellTries = 4 // some seconds in all
+
 	maxAsides    = 100 // waiting; more are let go
 	asideWorkers = 2
 	asideLimit   = 5 * time.Second
@@ -29,6 +32,28 @@ func (b *Bot) beside(call func(context.Context)) {
 	default:
 		b.Log.Debug("an aside was let go")
 	}
+}
+
+// farewell says the last word in a chat of which nothing is kept, and tries it a
+// few times: there is no outbox that it could wait in.
+func (b *Bot) farewell(chat, text string) {
+	b.beside(func(ctx context.Context) {
+		for try := range farewellTries {
+			_, err := b.client.call(ctx, "sendMessage", tgbotapi.Params{"chat_id": chat, "text": text}, sendLimit)
+			var call *callError
+			if err == nil || errors.As(err, &call) && call.what != passing && call.what != flood {
+				return
+			}
+			b.Log.Debug("a last word was not said yet", "err", err)
+			wait := b.pause(try)
+			if call != nil {
+				wait = max(wait, call.wait)
+			}
+			if !sleep(ctx, wait) {
+				return
+			}
+		}
+	})
 }
 
 // doAsides says asides until ctx ends, and then those that wait still, as far

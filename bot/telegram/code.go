@@ -2,6 +2,7 @@ package telegram
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -85,6 +86,12 @@ func (h *handling) join(g store.Grant, person store.PersonID) error {
 	if err := h.speakOf(g.Herd, person); err != nil {
 		return err
 	}
+	if h.member.Name == "" && h.u.name != "" { // it went with their last herd
+		if err := h.tx.Rename(person, h.u.name); err != nil {
+			return err
+		}
+		h.member.Name = h.u.name
+	}
 	m := h.message()
 	m.Text = "start"
 	return h.hear(m)
@@ -132,7 +139,13 @@ func (b *Bot) PairCode(tx *store.Tx) (string, error) {
 	}
 	var herd store.HerdID // the herd that a terminal chat began, if there is one
 	if len(herds) > 0 {
-		herd = herds[0].ID
+		chats, err := tx.Chats(herds[0].ID)
+		if err != nil {
+			return "", err
+		}
+		if !slices.ContainsFunc(chats, func(c store.Chat) bool { return c.Transport == transport }) {
+			herd = herds[0].ID
+		}
 	}
 	code, err := tx.NewCode(herd, store.Owner, true, b.Now(), pairStands)
 	if err != nil {

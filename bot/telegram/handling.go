@@ -22,6 +22,7 @@ type handling struct {
 	herd   store.HerdID
 
 	drop  bool     // nothing of the update is to be kept
+	gone  bool     // it is out of the inbox already, with its herd or its sender
 	after []func() // to be done once it is committed
 }
 
@@ -96,6 +97,18 @@ func (h *handling) hear(m bot.Message) error {
 	out, err := h.bot.Desk.Handle(h.tx, m)
 	if err != nil {
 		return err
+	}
+	for _, f := range out.Farewells {
+		if f.Chat.Transport == transport {
+			h.after = append(h.after, func() { h.bot.farewell(f.Chat.External, f.Text) })
+		}
+	}
+	if len(out.Farewells) > 0 { // who said what in it may be told otherwise now
+		h.after = append(h.after, func() { h.bot.Desk.Forget(m.Herd) })
+	}
+	if out.Gone != "" {
+		h.gone = true
+		return nil
 	}
 	if err := h.retire(m, out); err != nil {
 		return err

@@ -3,7 +3,9 @@ package telegram
 import (
 	"strings"
 
+	"troughbell/bot"
 	"troughbell/bot/wording"
+	"troughbell/model"
 	"troughbell/store"
 )
 
@@ -38,6 +40,32 @@ func (h *handling) newHerd() error {
 		return err
 	}
 	return h.say(v.HerdCode(code, now.Add(pairStands).In(v.Now.Location())))
+}
+
+// withoutHerd answers who runs the server and belongs to no herd any more: the
+// code for a further one opens one for them too. done is false for anybody else.
+func (h *handling) withoutHerd(p store.PersonID) (done bool, err error) {
+	runs, err := h.tx.RunsServer(p)
+	if err != nil || !runs {
+		return false, err
+	}
+	h.drop = true
+	if query := h.u.query; query != "" {
+		h.after = append(h.after, func() { h.bot.answerPress(query, wording.PressUnknown()) })
+		return true, nil
+	}
+	now := h.bot.Now().In(h.bot.Zone)
+	v := wording.Voice{Herd: model.Fold(nil), Now: now}
+	if word, _, _, ok := bot.Command(h.u.text); !ok || word != "newherd" {
+		h.whisper(v.StillOperator())
+		return true, nil
+	}
+	code, err := h.tx.NewCode(0, store.Owner, false, now, pairStands)
+	if err != nil {
+		return true, err
+	}
+	h.whisper(v.HerdCode(code, now.Add(pairStands)))
+	return true, nil
 }
 
 // switchHerd has the chat speak of another of the person's herds, by its name.

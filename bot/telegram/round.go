@@ -66,7 +66,10 @@ func (r *round) handleOne(tx *store.Tx, in store.Incoming) error {
 		return r.setAside(tx, in, u, fault)
 	}
 	r.after = append(r.after, h.after...)
-	if h.drop {
+	switch {
+	case h.gone:
+		return nil
+	case h.drop:
 		return tx.DropIncoming(in.ID)
 	}
 	return tx.Handled(in.ID, "")

@@ -65,7 +65,7 @@ func (c *Chat) interactive(ctx context.Context, in, out *os.File) error {
 			}
 			return fmt.Errorf("read the terminal: %w", err)
 		case l := <-typed:
-			if err := c.hear(ctx, l); err != nil {
+			if err := c.hear(ctx, l); err != nil || c.over {
 				return err
 			}
 		}

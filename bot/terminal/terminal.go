@@ -42,6 +42,7 @@ type Chat struct {
 	buttons []string // of what was said last, for a bare number
 	count   int
 	charts  []string // of the pictures that wait in the outbox
+	over    bool     // the herd, or who sits here, was taken out
 }
 
 // Open finds the terminal's chat and person in the herd, or makes them: who
@@ -120,13 +121,16 @@ func (c *Chat) begin(ctx context.Context, screen io.Writer) error {
 // the end: nobody may be there to read it on the screen.
 func (c *Chat) lines(ctx context.Context, in io.Reader) error {
 	r := bufio.NewReader(in)
+	late := 0 // texts for which there is no herd any more
 	for {
 		l, err := r.ReadString('\n')
 		if ctx.Err() != nil {
 			break
 		}
 		if strings.TrimSpace(l) != "" {
-			if herr := c.hear(ctx, strings.TrimRight(l, "\r\n")); herr != nil {
+			if c.over {
+				late++
+			} else if herr := c.hear(ctx, strings.TrimRight(l, "\r\n")); herr != nil {
 				return herr
 			}
 		}
@@ -136,6 +140,9 @@ func (c *Chat) lines(ctx context.Context, in io.Reader) error {
 		if err != nil {
 			return fmt.Errorf("read the input: %w", err)
 		}
+	}
+	if late > 0 {
+		return fmt.Errorf("texts that came after the end of this chat were not kept (%d): start a new chat for them", late)
 	}
 	if c.lost > 0 {
 		return fmt.Errorf("%d of the texts could not be kept: put right what the chat says of it, and send them again", c.lost)
@@ -165,20 +172,28 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 	}
 	c.mu.Lock()
 	defer c.mu.Unlock()
+	press := false
 	if n, err := strconv.Atoi(text); err == nil && n >= 1 && n <= len(c.buttons) {
-		text = c.buttons[n-1]
+		text, press = c.buttons[n-1], true
 	}
 	c.buttons = nil
 	ctx = context.WithoutCancel(ctx) // what was begun is answered before the chat stops
 	now := c.Now()
 	c.count++
+	var out bot.Outcome
 	err := c.Store.Write(ctx, func(tx *store.Tx) error {
+		me, ok, err := tx.Member(c.Herd, c.me.Person) // the herd may have been handed on
+		if err != nil {
+			return err
+		}
+		if ok {
+			c.me = me
+		}
 		m := bot.Message{
-			Herd: c.Herd, Chat: c.chat, From: c.me, Text: text, At: now,
+			Herd: c.Herd, Chat: c.chat, From: c.me, Text: text, At: now, Pressed: press,
 			ID: fmt.Sprintf("%d-%d", now.UnixMilli(), c.count),
 		}
-		out, err := c.Desk.Handle(tx, m)
-		if err != nil {
+		if out, err = c.Desk.Handle(tx, m); err != nil || out.Gone != "" {
 			return err
 		}
 		c.charts = c.chartsOf(out.Replies)
@@ -191,6 +206,11 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 		_, werr := fmt.Fprintf(c.screen, "Not recorded: %v\n", err)
 		return werr
 	}
+	if len(out.Farewells) > 0 {
+		if err := c.farewell(out); err != nil || c.over {
+			return err
+		}
+	}
 	return c.drain(ctx)
 }
 
@@ -201,6 +221,9 @@ func (c *Chat) Look(ctx context.Context) error {
 	defer c.mu.Unlock()
 	ctx = context.WithoutCancel(ctx)
 	now := c.Now()
+	if c.over {
+		return nil
+	}
 	if err := c.clock.Look(ctx, []int64{int64(c.Herd)}, now)[int64(c.Herd)]; err != nil {
 		return err
 	}

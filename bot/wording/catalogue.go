@@ -19,6 +19,7 @@ const (
 	partAnswer   = "answer"
 	partTalk     = "talk"
 	partPicture  = "picture"
+	partLeave    = "leave"
 )
 
 // english has all sentences in English.
@@ -34,6 +35,7 @@ var english = map[string]catalogue{
 	partAnswer:   answerSentences,
 	partTalk:     talkSentences,
 	partPicture:  pictureSentences,
+	partLeave:    leaveSentences,
 }
 
 // metricEnding ends the code of a sentence whose example has metric units.

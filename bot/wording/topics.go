@@ -84,4 +84,8 @@ var Topics = []Topic{
 		Kinds: []model.Kind{"remind", "note", "away", "expected", "done", "snooze"},
 		US:    []string{"what's due?", "remind friday 6 pm: check the wire", "away jul 24 to aug 3", "tell me the evening before, 7 pm"},
 	},
+	{
+		Name: "people", Title: "People, and what is kept", Words: []string{"privacy", "invite", "family", "helper", "delete"},
+		US: []string{"people", "invite helper", "forget me", "privacy"},
+	},
 }

@@ -51,7 +51,12 @@ func (c chatCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
+	copies, err := store.CopiesOf(path, "")
+	if err != nil {
+		return err
+	}
 	desk := bot.NewDesk()
+	desk.Copies = copies.All
 	defer fetchForecasts(a, st, desk, source)()
 	return talk(a, &terminal.Chat{Store: st, Desk: desk, Herd: herd, Now: time.Now, Files: c.folder(), PNG: c.PNG, Screen: a.screen()})
 }

@@ -47,10 +47,11 @@ type backupsFlag struct {
 }
 
 // copies are the nightly copies of the database at path; on is false where none
-// are wanted.
+// are wanted, though some may lie in the usual place from before.
 func (f backupsFlag) copies(path string) (c store.Copies, on bool, err error) {
 	if strings.EqualFold(f.Backups, "off") {
-		return store.Copies{}, false, nil
+		c, err = store.CopiesOf(path, "")
+		return c, false, err
 	}
 	c, err = store.CopiesOf(path, f.Backups)
 	return c, err == nil, err

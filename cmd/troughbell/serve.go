@@ -145,8 +145,12 @@ func ofRound(edge *telegram.Bot, report func(error)) func(error) {
 // keepBackups has a copy of the database made each night, unless none are wanted.
 func (s *server) keepBackups(f backupsFlag, path string, zone *time.Location) error {
 	copies, on, err := f.copies(path)
-	if err != nil || !on {
+	if err != nil {
 		return err
+	}
+	s.desk.Copies = copies.All
+	if !on {
+		return nil
 	}
 	b := &bot.Backups{Store: s.store, Copies: copies, Zone: zone, Log: s.app.log}
 	s.desk.KeepBackups(b)
