@@ -9,6 +9,7 @@ import (
 	"sync"
 	"time"
 
+	"troughbell/model"
 	"troughbell/schedule"
 	"troughbell/store"
 )
@@ -23,6 +24,7 @@ type Clock struct {
 	downFrom time.Time             // since when nobody looked
 	wokeAt   time.Time             // until when
 	caughtUp map[store.HerdID]bool // herds that were told of it, or need not be
+	tidied   model.Day             // when texts were last taken out that are too old to be kept
 }
 
 var _ schedule.Desk = (*Clock)(nil)
@@ -164,5 +166,5 @@ func (c *Clock) Alive(ctx context.Context, now time.Time) error {
 	err := c.Store.Write(ctx, func(tx *store.Tx) error {
 		return tx.SetValue(valueAlive, strconv.FormatInt(now.Unix(), 10))
 	})
-	return errors.Join(err, c.Store.Scrub(ctx))
+	return errors.Join(err, c.Store.Scrub(ctx), c.tidy(ctx, now))
 }
