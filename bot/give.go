@@ -48,7 +48,7 @@ func (d *Desk) makeDocuments(tx *store.Tx, m Message, out *Outcome) error {
 		if slices.Contains(wanted[:i], w) {
 			continue
 		}
-		f, err := s.document(tx, w, now)
+		f, err := s.Document(tx, w, now)
 		if err != nil {
 			return err
 		}
@@ -61,7 +61,9 @@ func (d *Desk) makeDocuments(tx *store.Tx, m Message, out *Outcome) error {
 	return nil
 }
 
-func (s *State) document(tx *store.Tx, what string, now time.Time) (File, error) {
+// Document makes one of the herd's documents as it is at that moment: "tables",
+// "report" or "calendar".
+func (s *State) Document(tx *store.Tx, what string, now time.Time) (File, error) {
 	name := fmt.Sprintf("%s %s", fileStem(s.Herd.Name), model.DayOf(now))
 	f := File{Kind: store.Document}
 	var err error

@@ -3,8 +3,10 @@ package main
 import (
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
+	"time"
 
 	"troughbell/bot"
 	"troughbell/bot/document"
@@ -12,39 +14,48 @@ import (
 	"troughbell/store"
 )
 
-// exportCmd writes a herd's records as CSV files.
+// exportCmd writes a herd's records as CSV files, and its other documents.
 type exportCmd struct {
 	dbFlag
 	herdFlag
-	Out string `required:"" placeholder:"FILE.zip" help:"The file to write; it must not be there yet."`
+	Out      string `placeholder:"FILE.zip" help:"Write the records as CSV in a ZIP."`
+	Report   string `placeholder:"FILE.html" help:"Write the season as one page to read or print."`
+	Calendar string `placeholder:"FILE.ics" help:"Write the coming dates as an iCalendar file."`
 }
 
 // Help of the command.
 func (exportCmd) Help() string {
-	return `One file for each kind of record, one row a record, amounts as plain
-numbers in SI units, days as 2026-05-16.
+	return `The ZIP has one file for each kind of record, one row a record, amounts as
+plain numbers in SI units, days as 2026-05-16. No file may be there yet.
 
-Example: troughbell export --out herd.zip`
+Example: troughbell export --out herd.zip
+Example: troughbell export --report season.html --calendar dates.ics`
 }
 
-// Run writes the ZIP.
+// output is one file that is wanted.
+type output struct{ flag, path, what string }
+
+// Run writes what is wanted, all of the same moment.
 func (c exportCmd) Run(a *app) error {
+	var wanted []output
+	for _, o := range []output{{"--out", c.Out, "tables"}, {"--report", c.Report, "report"}, {"--calendar", c.Calendar, "calendar"}} {
+		if o.path == "" {
+			continue
+		}
+		if _, err := os.Stat(o.path); err == nil {
+			return fmt.Errorf("%s is there already: name another file with %s", o.path, o.flag)
+		}
+		wanted = append(wanted, o)
+	}
+	if len(wanted) == 0 {
+		return wrongf("say what to write: --out FILE.zip, --report FILE.html or --calendar FILE.ics")
+	}
 	st, err := store.OpenReader(a.ctx, c.file())
 	if err != nil {
 		return err
 	}
 	defer st.Close()
-	if _, err := os.Stat(c.Out); err == nil {
-		return fmt.Errorf("%s is there already: name another file with --out", c.Out)
-	}
-	// Written beside its place and moved there when whole: never half a file.
-	f, err := os.CreateTemp(filepath.Dir(c.Out), ".export-*")
-	if err != nil {
-		return fmt.Errorf("cannot write %s: %w; name another place with --out", c.Out, err)
-	}
-	defer os.Remove(f.Name())
-	var rows int
-	err = st.Read(a.ctx, func(tx *store.Tx) error {
+	return st.Read(a.ctx, func(tx *store.Tx) error {
 		row, ok, err := c.pick(tx)
 		if err != nil {
 			return err
@@ -52,20 +63,51 @@ func (c exportCmd) Run(a *app) error {
 		if !ok {
 			return errors.New("the database has no herd yet; set one up with troughbell chat")
 		}
-		desk := bot.NewDesk()
-		s, err := desk.State(tx, row.ID)
+		s, err := bot.NewDesk().State(tx, row.ID)
 		if err != nil {
 			return err
 		}
-		rows, err = document.Tables(tx, row.ID, s.Herd.Units != model.Metric, f)
-		return err
+		now := time.Now().In(s.Zone)
+		for _, o := range wanted {
+			said, err := o.write(tx, s, now)
+			if err != nil {
+				return err
+			}
+			if _, err := fmt.Fprintln(a.stdout, said); err != nil {
+				return err
+			}
+		}
+		return nil
 	})
+}
+
+// write writes the file beside its place and moves it there when whole: never
+// half a file. It says what was written.
+func (o output) write(tx *store.Tx, s *bot.State, now time.Time) (said string, err error) {
+	f, err := os.CreateTemp(filepath.Dir(o.path), ".export-*")
+	if err != nil {
+		return "", fmt.Errorf("cannot write %s: %w; name another place with %s", o.path, err, o.flag)
+	}
+	defer os.Remove(f.Name())
+	said, err = o.fill(f, tx, s, now)
 	if err = errors.Join(err, f.Sync(), f.Close()); err != nil {
-		return err
+		return "", err
 	}
-	if err := os.Rename(f.Name(), c.Out); err != nil {
-		return fmt.Errorf("cannot write %s: %w", c.Out, err)
+	if err := os.Rename(f.Name(), o.path); err != nil {
+		return "", fmt.Errorf("cannot write %s: %w", o.path, err)
 	}
-	_, err = fmt.Fprintf(a.stdout, "exported %d records to %s\n", rows, c.Out)
-	return err
+	return said, nil
+}
+
+func (o output) fill(to io.Writer, tx *store.Tx, s *bot.State, now time.Time) (said string, err error) {
+	if o.what == "tables" { // of any size
+		rows, err := document.Tables(tx, s.Row.ID, s.Herd.Units != model.Metric, to)
+		return fmt.Sprintf("exported %d records to %s", rows, o.path), err
+	}
+	d, err := s.Document(tx, o.what, now)
+	if err != nil {
+		return "", err
+	}
+	_, err = to.Write(d.Bytes)
+	return fmt.Sprintf("wrote the %s to %s", o.what, o.path), err
 }

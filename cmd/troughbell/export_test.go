@@ -10,6 +10,7 @@ import (
 	"testing"
 	"time"
 
+	ics "github.com/arran4/golang-ical"
 	"github.com/stretchr/testify/require"
 )
 
@@ -110,4 +111,35 @@ func TestExportOverNothing(t *testing.T) {
 	left, err := os.ReadDir(dir)
 	require.NoError(t, err)
 	require.Len(t, left, 1)
+}
+
+// The season and the coming dates are written too, beside the tables or alone.
+func TestExportOfReportAndCalendar(t *testing.T) {
+	db, dir := kept(t, orchardJuly), t.TempDir()
+	zipped, page, dates := filepath.Join(dir, "a.zip"), filepath.Join(dir, "a.html"), filepath.Join(dir, "a.ics")
+	status, stdout, stderr := call(t, "", "export", "--db", db, "--report", page, "--calendar", dates)
+	require.Equal(t, exitDone, status, stderr)
+	require.Equal(t, "wrote the report to "+page+"\nwrote the calendar to "+dates+"\n", stdout)
+	require.NoFileExists(t, zipped)
+	b, err := os.ReadFile(page)
+	require.NoError(t, err)
+	require.Contains(t, string(b), "Hazel")
+	f, err := os.Open(dates)
+	require.NoError(t, err)
+	defer f.Close()
+	cal, err := ics.ParseCalendar(f)
+	require.NoError(t, err)
+	require.NotNil(t, cal)
+
+	// A file that is there is not written over, and then none is written.
+	status, _, stderr = call(t, "", "export", "--db", db, "--out", zipped, "--report", page)
+	require.Equal(t, exitFailed, status)
+	require.Contains(t, stderr, "--report")
+	require.NoFileExists(t, zipped)
+	status, _, stderr = call(t, "", "export", "--db", db)
+	require.Equal(t, exitWrong, status)
+	require.Contains(t, stderr, "--calendar")
+	left, err := os.ReadDir(dir)
+	require.NoError(t, err)
+	require.Len(t, left, 2, "nothing half written")
 }
