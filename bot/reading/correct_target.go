@@ -59,24 +59,6 @@ func (r *reader) bestOf(rs []Recorded) *Recorded {
 	return first
 }
 
-func animalsOf(f model.Fact) []string {
-	switch v := f.(type) {
-	case model.Weigh:
-		return v.Animals
-	case model.Worm:
-		return v.Animals
-	case model.Treat:
-		return v.Animals
-	case model.Sick:
-		return v.Animals
-	case model.Gone:
-		return v.Animals
-	case model.Move:
-		return v.Animals
-	}
-	return nil
-}
-
 // oldNumber is the number that the text says was wrong: "37 not 38", "not 450,
 // 405".
 func (r *reader) oldNumber() (float64, bool) {

@@ -93,10 +93,6 @@ func (r *reader) fillSick(s span) {
 		}
 		sel = selection{pigs: named, any: true}
 	}
-	if len(sel.pigs) == 2 && r.oneOrOther(s) { // "hazel or clover, no idea which is limping"
-		r.whichPig("sick", s, r.draft(act(nil), s), act)
-		return
-	}
 	if !sel.any || sel.lost {
 		if r.quoteHas(s, "one", "1", "someone", "somebody") && !r.anyNamed() || !r.anyNamed() {
 			r.emit(act([]string{model.All}), s)

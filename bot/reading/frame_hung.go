@@ -97,6 +97,21 @@ func (r *reader) hung(s span) {
 		}
 		return
 	}
+	if named := !sel.all && len(names) > 1; named && len(packs) == len(names) && len(hungs) == 0 {
+		for x, p := range packs {
+			v := g
+			v.Animals = selection{pigs: names[x : x+1]}.names(r)
+			v.PackagedKg = model.Float(p.kg)
+			r.emit(Fact{v}, s)
+		}
+		return
+	} else if named && !total && (len(hungs) > 1 || len(packs) > 1) {
+		r.unevenLists("gone", s, sel)
+		return
+	} else if !sel.all && len(names) == 1 && !total && len(hungs) > 1 && len(packs) == 0 && !r.halves(s) {
+		r.unevenLists("gone", s, sel)
+		return
+	}
 	v := g
 	v.Animals = sel.names(r)
 	if len(names) == 0 || sel.all {
@@ -135,6 +150,11 @@ func (r *reader) hung(s span) {
 		v.PackagedKg = model.Float(sum)
 	}
 	r.emit(Fact{v}, s)
+}
+
+// halves says that the weights are of one carcass's sides.
+func (r *reader) halves(s span) bool {
+	return r.quoteHas(s, "sides", "halves", "side", "half", "left", "right", "plus")
 }
 
 // lastButchered are the names of the pigs that a list of n weights can be about:

@@ -31,6 +31,7 @@ type measure struct {
 	pigs    selection
 	claimed bool
 	same    bool // the one before it, told again for another pig
+	uneven  bool // of a list that is longer or shorter than that of the pigs before it
 }
 
 // fillWeigh reads weights and tape readings: any order of names, numbers and
@@ -78,11 +79,24 @@ func (r *reader) fillWeigh(s span) {
 		r.whichPigFor(s, first[0], on)
 		return
 	}
+	asked := false
 	for k := range ms {
-		if ms[k].role != roleTare {
+		switch {
+		case ms[k].role == roleTare:
+		case ms[k].uneven && !asked:
+			r.unevenLists("weigh", s, ms[k].pigs)
+			asked = true
+		case !ms[k].uneven:
 			r.weighing(s, &ms[k])
 		}
 	}
+}
+
+// unevenLists asks whose is whose where a list of pigs and one of numbers differ in
+// their length: a number may be missing anywhere.
+func (r *reader) unevenLists(about string, s span, sel selection) {
+	r.useAll(s)
+	r.clarify(Clarify{About: about, Code: "uneven_lists", Names: sel.names(r)}, s)
 }
 
 // measures lists the numbers of the span with what their labels say.

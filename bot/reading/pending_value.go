@@ -110,7 +110,7 @@ func (r *reader) animalsAnswer(c Clarify) ([]Entry, bool) {
 		}
 	}
 	sel := r.selectPigs(0, len(r.items))
-	if !sel.any || sel.lost || sel.near && dear(c.About) {
+	if !sel.any || sel.lost || sel.near && dear(c.About) || len(r.eitherNames(0, len(r.items))) > 0 {
 		return nil, false
 	}
 	var es []Entry
@@ -119,29 +119,11 @@ func (r *reader) animalsAnswer(c Clarify) ([]Entry, bool) {
 		if !ok {
 			return nil, false
 		}
-		n := sel.names(r)
-		switch v := f.Fact.(type) {
-		case model.Weigh:
-			v.Animals = n
-			d.Act = Fact{v}
-		case model.Worm:
-			v.Animals = n
-			d.Act = Fact{v}
-		case model.Treat:
-			v.Animals = n
-			d.Act = Fact{v}
-		case model.Sick:
-			v.Animals = n
-			d.Act = Fact{v}
-		case model.Gone:
-			v.Animals, v.Count = n, 0
-			d.Act = Fact{v}
-		case model.Move:
-			v.Animals = n
-			d.Act = Fact{v}
-		default:
+		v, ok := withAnimals(f.Fact, sel.names(r))
+		if !ok {
 			return nil, false
 		}
+		d.Act = Fact{v}
 		es = append(es, d)
 	}
 	return es, true

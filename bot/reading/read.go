@@ -87,6 +87,7 @@ func (r *reader) readItems() {
 	r.passiveGot()
 	r.compared()
 	r.weighVerbs()
+	r.headedWeights()
 	r.boughtFromUs()
 	r.putThere()
 	r.unwell()
@@ -163,6 +164,7 @@ func (r *reader) readItems() {
 			}
 			r.fill(part)
 			r.vet(part, before)
+			r.eitherPig(part, before)
 			r.strayMoney(part)
 			r.noteUnits(part.i, part.j)
 			if len(r.out) > before && factual[s.frame] && s.frame != fArrive || len(r.out) == before {

@@ -13,7 +13,7 @@ func (r *reader) tagCollisions() {
 	r.pairs = r.pairs[:0]
 	for i := 0; i+1 < len(r.toks); i++ {
 		a, b := &r.toks[i], &r.toks[i+1]
-		if a.tag != tagPig || b.kind != tokNum || b.tag != noTag {
+		if a.tag != tagPig || b.kind != tokNum || b.tag != noTag || b.amount {
 			continue
 		}
 		if !r.isTag(b.s) || r.countBehind(i+1) {

@@ -30,9 +30,10 @@ func (r *reader) tagNames() {
 	if r.answersWithNumber() {
 		return
 	}
+	r.tagRows()
 	for i := 0; i < len(r.toks); i++ {
 		t := &r.toks[i]
-		if t.kind != tokNum || t.tag != noTag || t.decimals > 0 || t.ordinal {
+		if t.kind != tokNum || t.tag != noTag || t.amount || t.decimals > 0 || t.ordinal {
 			continue
 		}
 		if r.isTag(t.s) {

@@ -22,6 +22,7 @@ const (
 // token is one piece of the text with its place in it, in bytes.
 type token struct {
 	tag      tagKind
+	amount   bool // a number that is no tag, as the row it stands in shows
 	name     bool // stands in a list of new names, so that it is no slip of the pen
 	kind     tokenKind
 	from, to int

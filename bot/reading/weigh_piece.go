@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // otherPigFacts are words that give a number beside a pig's name another meaning
 // than its weight or girth.
 var otherPigFacts = setOf(sSold, sDied, sLost, sSlaughtered, sHung, sPackaged, sWorm, sTreat, sProduct, sWithdraw, sGave, sNamed, sBorn, sAge, sMove, sBook, sButcher, sTarget, sRemind, sNote, sSick, sGain, sWeather, sTotal, sCrate, sEmptyCrate, sIf, sWhatIf, sNo, sUndo, sPlan, sNot, sHearsay, sBackIn, sOut, sDown)
@@ -25,4 +27,22 @@ func (r *reader) nameAndNumber(k int) bool {
 		}
 	}
 	return true
+}
+
+// headedWeights takes the words that ask for weights where they head a list of them
+// for a heading: "weights today 506 257, 507 264".
+func (r *reader) headedWeights() {
+	for k := range r.items {
+		it := &r.items[k]
+		if !it.is(sTopic) || it.kind != itWord || it.quest || it.isAny(setOf(sAskSure, sWhatIf)) || k != r.sentenceStart(k) || !strings.HasPrefix(it.s, "weight") {
+			continue
+		}
+		n := k + 1
+		for n < len(r.items) && (r.items[n].kind == itDay || r.items[n].is(sFiller)) {
+			n++
+		}
+		if n+1 < len(r.items) && r.items[n].pig >= 0 && r.items[n+1].number() && !r.items[n+1].soft {
+			it.sense = setOf(sWeigh)
+		}
+	}
 }

@@ -81,6 +81,12 @@ func (r *reader) whose(s span, ms []measure) {
 					}
 					k += n - 1
 					continue
+				} else if n > 1 && !sel.all && len(sel.pigs) > 1 && len(sel.pigs) != n && r.eachNamed(lo, hi) && plainRun(ms[k:k+n]) {
+					for x := range n {
+						ms[k+x].pigs, ms[k+x].uneven = sel, true
+					}
+					k += n - 1
+					continue
 				}
 			} else if k == 0 {
 				last = r.defaultPigs(s)
@@ -134,6 +140,16 @@ func (r *reader) runOf(ms []measure, k int, s span) int {
 		n++
 	}
 	return n
+}
+
+// plainRun says that each of the measures is one pig's and stands for itself.
+func plainRun(ms []measure) bool {
+	for _, m := range ms {
+		if m.role == roleTare || m.role == roleGain || m.role == roleLength || m.same {
+			return false
+		}
+	}
+	return true
 }
 
 func (r *reader) subjectItem(k int, s span) bool {

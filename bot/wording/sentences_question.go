@@ -19,6 +19,7 @@ var questionSentences = catalogue{
 	"arrival_weight":           "{q0:exact} each does not fit young pigs[: by their age I figure {q1}]. Which is right?",
 	"arrival_weight_again":     "What did each weigh?",
 	"one_weight":               "Several weights for all pigs. Which is right?",
+	"uneven_lists":             "{N}: not as many numbers as pigs. Which is whose?",
 	"tag_or_weight":            "Which is the pig, and which what it weighs?",
 	"implausible_pour":         "{q0:exact} does not fit[ in {n}][: I figure room for {q1:feed}]. Which is right?",
 	"water_implausible_pour":   "{q0:exact} does not fit[ in {n}, which holds {q1:exact}]. Which is right?",

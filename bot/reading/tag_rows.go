@@ -1,0 +1,149 @@
+package reading
+
+// Numbers in a row say by their row what they are: "411 190, 413 196" is a pig and
+// its weight twice over, "501 502 503 weigh 251 244 239" first the pigs and then
+// what each weighs. A row is settled as a whole, before its numbers are looked at
+// one by one.
+
+// numberRow is a run of plain numbers with nothing between them but small joints
+// and units.
+type numberRow struct {
+	at     []int  // the numbers' tokens
+	parted []bool // a comma, an "and" or the end of a line stands before it
+	end    int    // the token behind it
+}
+
+// tagRows settles the numbers of rows that are pigs, and those that are amounts.
+func (r *reader) tagRows() {
+	for i := 0; i < len(r.toks); {
+		row := r.rowAt(i)
+		if len(row.at) == 0 {
+			i++
+			continue
+		}
+		i = row.end
+		if r.pairsOf(row) || len(row.at) < 2 || !r.allTags(row) {
+			continue
+		}
+		values := r.valuesBehind(row)
+		if len(values.at) < 2 {
+			continue
+		}
+		for _, k := range row.at {
+			r.toks[k].tag = tagPig
+		}
+		for _, k := range values.at {
+			r.toks[k].amount = true
+		}
+		i = values.end
+	}
+}
+
+// rowAt is the row that begins at token i.
+func (r *reader) rowAt(i int) numberRow {
+	row := numberRow{}
+	parted := false
+	for k := i; k < len(r.toks); k++ {
+		t := &r.toks[k]
+		switch {
+		case t.kind == tokNum && !t.ordinal && t.tag == noTag && !t.amount:
+			row.at, row.parted = append(row.at, k), append(row.parted, parted)
+			row.end, parted = k+1, false
+		case len(row.at) == 0:
+			return numberRow{}
+		case t.kind == tokBreak || t.s == "," || t.s == ";" || t.s == "and" || t.s == "&" || t.s == "n" && t.spaced:
+			parted = true
+		case t.s == "-" && !t.spaced && k+1 < len(r.toks) && !r.toks[k+1].spaced && len(row.at) > 0: // a range: "201-203"
+		case r.toks[k-1].kind == tokNum && t.kind == tokWord && (r.unitAt(k).dim() == mass || r.unitAt(k).dim() == length):
+			row.end = k + 1
+		case t.s == "#" && !parted:
+			row.end = k + 1
+		default:
+			return row
+		}
+	}
+	return row
+}
+
+// pairsOf settles a row of pigs each with an amount behind it: the parts between
+// its commas are pairs that begin with a tag, or, where no comma parts it, every
+// other number is one.
+func (r *reader) pairsOf(row numberRow) bool {
+	n := len(row.at)
+	if n < 4 || n%2 != 0 {
+		return false
+	}
+	commas := false
+	for k := 1; k < n; k++ {
+		commas = commas || row.parted[k]
+	}
+	for k := 0; k < n; k += 2 {
+		if !r.bigTagAt(row.at[k]) || row.parted[k+1] || k > 0 && commas && !row.parted[k] {
+			return false
+		}
+		if !commas && r.bigTagAt(row.at[k+1]) { // which of the two is the pig is asked elsewhere
+			return false
+		}
+		for m := 0; m < k; m += 2 {
+			if r.toks[row.at[m]].s == r.toks[row.at[k]].s {
+				return false
+			}
+		}
+	}
+	for k := 0; k < n; k += 2 {
+		r.toks[row.at[k]].tag, r.toks[row.at[k+1]].amount = tagPig, true
+	}
+	return true
+}
+
+// bigTagAt says that a living pig is called by the number at token i, which is too
+// high to count anything.
+func (r *reader) bigTagAt(i int) bool {
+	t := &r.toks[i]
+	return t.v >= bigTag && t.decimals == 0 && r.isLiving(t.s)
+}
+
+// allTags says that each number of a row is another living pig's.
+func (r *reader) allTags(row numberRow) bool {
+	for n, k := range row.at {
+		if !r.bigTagAt(k) {
+			return false
+		}
+		for _, m := range row.at[:n] {
+			if r.toks[m].s == r.toks[k].s {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// rowReach is how many words may stand between pigs and what they weigh.
+const rowReach = 5
+
+// valuesBehind is the row of what the pigs of a row weigh or measure, which words of
+// weighing or a colon lead up to.
+func (r *reader) valuesBehind(row numberRow) numberRow {
+	told := false
+	for k := row.end; k < len(r.toks) && k < row.end+rowReach; k++ {
+		t := &r.toks[k]
+		m := r.lex.of[t.s]
+		switch {
+		case t.kind == tokNum:
+			if !told {
+				return numberRow{}
+			}
+			return r.rowAt(k)
+		case t.s == ":" || t.s == "=" || t.s == "@":
+			told = true
+		case t.kind == tokWord && (tellsWeight[t.s] || t.s == "are" || t.s == "were" || t.s == "respectively"):
+			told = true
+		case t.kind == tokWord && m != nil && m.sense.any(setOf(sWeigh, sGirth, sTape, sHung, sPackaged)) && !m.sense.has(sGain):
+			told = true
+		case t.kind == tokWord && m != nil && m.sense.any(setOf(sFiller, sAbout, sIs, sNow)):
+		default:
+			return numberRow{}
+		}
+	}
+	return numberRow{}
+}
