@@ -1,11 +1,16 @@
 package reading
 
+import "strings"
+
 // brokenFence gives the sense of a fence that is down to the words for what breaks
 // one, "tree on the fence", "they knocked the wire down in 2 spots", unless it is
 // told to be mended.
 func (r *reader) brokenFence() {
 	for k := range r.items {
 		it := &r.items[k]
+		if it.is(sOut) && lastWord(it.s) == "fence" && r.holeBefore(k) { // "hole under the fence"
+			it.sense = setOf(sFence)
+		}
 		if !it.is(sFence) || it.pig >= 0 || it.quest {
 			continue
 		}
@@ -17,6 +22,8 @@ func (r *reader) brokenFence() {
 			x := &r.items[n]
 			switch {
 			case n == k:
+			case holes[x.s] && r.holeIn(n, k):
+				r.fenceDown(x)
 			case breakers[x.s] && r.lieOn(n, k), n < k && crossers[x.s] && r.sentenceNames(from, n, beasts):
 				r.fenceDown(x)
 			case x.is(sDown) && n < k && x.pig < 0 && downWith[lastWord(x.s)]: // "the deer took down the fence"
@@ -33,6 +40,37 @@ func (r *reader) brokenFence() {
 			}
 		}
 	}
+}
+
+// holes are what pigs go through in a fence.
+var holes = setOfWords(split(`hole, holes, a hole, gap, gaps, a gap, opening, an opening, breach, hole dug, break, a break, rip, tear, big hole`))
+
+// holeIn says that the hole at item n is one in the fence at item k: "hole in the
+// fence", "fence has a gap by the gate".
+func (r *reader) holeIn(n, k int) bool {
+	if n > k {
+		for x := k + 1; x < n; x++ {
+			switch w := lastWord(r.items[x].s); {
+			case w == "has" || w == "got" || w == "with" || w == "a" || r.items[x].is(sGave) || r.items[x].is(sArrive):
+			case !r.items[x].isAny(setOf(sFiller, sIs, sAbout)):
+				return false
+			}
+		}
+		return n > k+1
+	}
+	for x := n + 1; x < k; x++ {
+		switch lastWord(r.items[x].s) {
+		case "in", "under", "through", "of", "at", "into", "beneath":
+			return true
+		}
+	}
+	return n+1 == k && lastWord(r.items[k].s) == "fence" && r.items[k].s != "fence"
+}
+
+// holeBefore says that a hole is told of right before the words at item k, which say
+// where in the fence it is.
+func (r *reader) holeBefore(k int) bool {
+	return k > 0 && r.items[k].gap == gapNone && (holes[r.items[k-1].s] || k > 1 && holes[r.items[k-2].s] && r.items[k-1].is(sFiller))
 }
 
 // breakReach is how far from the word for the fence what broke it may stand.
@@ -117,6 +155,27 @@ func (r *reader) mended(i, j int) bool {
 	return false
 }
 
+// fixedSince says that the words from item k on tell of the fence put right by now:
+// "fence was down, fixed it". What is yet to be done, or was not, is no fix.
+func (r *reader) fixedSince(k int) bool {
+	for n := k; n < len(r.items) && n < k+fixReach; n++ {
+		it := &r.items[n]
+		if it.isAny(setOf(sNot, sPlan, sIf, sForeign, sSnooze, sAskSure)) && it.pig < 0 && !it.is(sFiller) || it.quest || it.s == "his" || it.s == "not" || it.s == "to" || strings.HasPrefix(it.s, "need") || it.s == "gotta" || it.s == "should" || it.s == "be" || it.s == "until" {
+			return false
+		}
+		if fixWords[it.s] || fixWords[lastWord(it.s)] || (it.s == "back" || it.s == "all") && n+1 < len(r.items) && (r.items[n+1].s == "up" || r.items[n+1].s == "good" || r.items[n+1].s == "on") {
+			return n+1 >= len(r.items) || r.items[n+1].gap >= gapStop || !r.items[n+1].isAny(setOf(sPlan, sNot))
+		}
+	}
+	return false
+}
+
+// fixReach is how many words on a fence is still said to be put right.
+const fixReach = 12
+
+// fixWords tell of a fence put right.
+var fixWords = setOfWords(split(`fixed, mended, repaired, patched, spliced, restrung, re-strung, refixed, rehung, retied`))
+
 func (r *reader) fenceDown(it *item) {
 	it.sense, it.unit = setOf(sDown), 0
 }
@@ -134,7 +193,7 @@ func (r *reader) fenceTold(k int) bool {
 	}
 	from, to := r.clauseFrom(k), r.clauseEnd(k)
 	for n := max(from, k-breakReach); n < min(to, k+breakReach); n++ {
-		if x := &r.items[n]; n != k && x.sense == setOf(sDown) && (breakVerbs[x.s] || breakers[x.s] || crossers[x.s] || x.is(sDown) && r.struckBefore(from, k) || lastWord(x.s) == "not" || x.is(sDown) && !x.is(sNot) && !r.eachNamed(from, to)) {
+		if x := &r.items[n]; n != k && x.sense == setOf(sDown) && (breakVerbs[x.s] || breakers[x.s] || holes[x.s] || crossers[x.s] || x.is(sDown) && r.struckBefore(from, k) || lastWord(x.s) == "not" || x.is(sDown) && !x.is(sNot) && !r.eachNamed(from, to)) {
 			r.forceRange(min(n, k), max(n, k)+1, fAlarm)
 			return true
 		}

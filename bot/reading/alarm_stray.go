@@ -17,6 +17,9 @@ var strayVerbs = setOfWords(split(`dug under, dug out, broke out, busted out, bu
 // wornWords take an "out" that is no way out of a pen.
 var wornWords = setOfWords(split(`wore, wear, wears, wearing, tired, freaked, creeped, stressed, weirded, worn`))
 
+// wearsOut are those of them that have those who are worn behind them.
+var wearsOut = setOfWords(split(`wore, wear, wears, wearing, freaked, creeped, stressed, weirded, freaks, creeps`))
+
 // strays gives the sense of being out to the words of a place where no pig should
 // be, and to a few that tell of it only about pigs.
 func (r *reader) strays() {
@@ -26,6 +29,10 @@ func (r *reader) strays() {
 	for k := range r.items {
 		it := &r.items[k]
 		if it.is(sOut) && !it.is(sPigs) && r.sentenceNames(r.clauseFrom(k), k, wornWords) {
+			it.sense = setOf(sFiller) // "wore me out"
+			continue
+		}
+		if it.isAny(setOf(sOut)) && it.is(sPigs) && k > 0 && wearsOut[r.items[k-1].s] && it.gap == gapNone {
 			it.sense = setOf(sFiller) // "wore everybody out"
 			continue
 		}

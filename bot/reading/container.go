@@ -227,7 +227,7 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var cs []cluster
 	for _, m := range ms {
-		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && !(r.items[m.k].gap >= gapStop) && !r.filledBefore(cs[n-1].from, m.k, s) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
+		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && r.deedFrom(s.i-1, cs[n-1].to, m.k) == m.k && !(r.items[m.k].gap >= gapStop) && !r.filledBefore(cs[n-1].from, m.k, s) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
 			c := &cs[n-1]
 			c.to = m.k
 			c.t = join(c.t, m.t)
@@ -269,7 +269,7 @@ func (r *reader) portions(s span, feed bool) []portion {
 	ends := make([]int, len(cs))
 	for n, c := range cs {
 		ends[n] = c.to + 1
-		for ends[n] < s.j && !r.items[ends[n]].number() && r.items[ends[n]].gap < gapComma && (n+1 == len(cs) || ends[n] < cs[n+1].from) {
+		for ends[n] < s.j && !r.items[ends[n]].number() && r.items[ends[n]].gap < gapComma && (n+1 == len(cs) || ends[n] < cs[n+1].from && !r.nextDeed(ends[n])) {
 			ends[n]++
 		}
 		if k := ends[n]; k < s.j && r.items[k].is(sFull) && r.items[k].gap == gapComma && (k+1 == s.j || r.items[k+1].gap >= gapAnd || r.items[k+1].s == "too") && (n+1 == len(cs) || k < cs[n+1].from) {
@@ -281,10 +281,10 @@ func (r *reader) portions(s span, feed bool) []portion {
 		p := portion{things: c.t, i: s.i, j: s.j, full: full}
 		if before {
 			if n > 0 {
-				p.i = c.from
+				p.i = r.deedFrom(cs[n-1].to, cs[n-1].to, c.from)
 			}
 			if n+1 < len(cs) {
-				p.j = cs[n+1].from
+				p.j = r.deedFrom(c.to, c.to, cs[n+1].from)
 			}
 		} else {
 			if n > 0 {
@@ -297,6 +297,24 @@ func (r *reader) portions(s span, feed bool) []portion {
 		out = append(out, p)
 	}
 	return out
+}
+
+// nextDeed says that an "and" begins another filling at item k: "160 in big | and
+// topped off the small one".
+func (r *reader) nextDeed(k int) bool {
+	return r.items[k].gap >= gapAnd && r.items[k].is(sFill) && r.items[k].kind == itWord
+}
+
+// deedFrom is where what is told of the thing at item j begins, behind the one at item
+// i: at another filling, where a number stands between that and item from, else at its
+// own name.
+func (r *reader) deedFrom(from, i, j int) int {
+	for k := i + 1; k < j; k++ {
+		if r.nextDeed(k) && r.numberBetween(from, k) {
+			return k
+		}
+	}
+	return j
 }
 
 // headed says that of n mentions the first names all things alike and those behind

@@ -81,3 +81,23 @@ func (r *reader) eitherNames(i, j int) []string {
 func hasAny(of, names []string) bool {
 	return slices.ContainsFunc(of, func(n string) bool { return slices.Contains(names, n) })
 }
+
+// nearDear asks about what is dear, a drug, a death, a sale, where it was told of a
+// pig by a word that is only nearly its name.
+func (r *reader) nearDear(s span, from int) {
+	for k := from; k < len(r.out); k++ {
+		e := r.out[k]
+		f, ok := e.Act.(Fact)
+		if !ok || !dear(f.Intent()) {
+			continue
+		}
+		names := animalsOf(f.Fact)
+		for n := s.i; n < s.j; n++ {
+			it := &r.items[n]
+			if it.pig >= 0 && (it.near || it.bent) && slices.Contains(names, r.pigs[it.pig].Name) {
+				r.out[k].Act = Clarify{About: f.Intent(), Code: "near_name", Names: names, Draft: []Entry{e}, Choices: []Choice{{Code: "yes", Entries: []Entry{e}}, {Code: "no"}}}
+				break
+			}
+		}
+	}
+}

@@ -1,6 +1,10 @@
 package reading
 
-import "troughbell/model"
+import (
+	"strings"
+
+	"troughbell/model"
+)
 
 // seenDryBefore is the water that a "filled it" speaks of, where the sentence before
 // told how low it was and this one names nothing and no feed.
@@ -36,4 +40,41 @@ func (r *reader) pairOfPours(k int) bool {
 		full = full || x.is(sFull)
 	}
 	return full
+}
+
+// amountsBehind joins a sentence of nothing but amounts to the one before it that says
+// the feeders are done: "hoppers done. 150/70".
+func (r *reader) amountsBehind() {
+	for k := 1; k < len(r.items); k++ {
+		if r.items[k].gap < gapStop || !r.onlyPours(k, r.sentenceEnd(k)) {
+			continue
+		}
+		feeders, done := false, false
+		for n := k - 1; n >= r.sentenceStart(k-1); n-- {
+			it := &r.items[n]
+			if it.number() && !it.soft && it.v != float64(len(r.c.Herd.Feeders)) || it.pig >= 0 || it.quest || it.isAny(setOf(sNot, sPlan, sBarrel, sWater)) && !it.is(sFeeder) {
+				return
+			}
+			feeders = feeders || it.is(sFeeder) && strings.HasSuffix(it.s, "s")
+			done = done || it.isAny(setOf(sDone, sFill, sFull, sPour))
+		}
+		if feeders && done {
+			r.items[k].gap = gapComma
+			r.forceRange(r.sentenceStart(k-1), r.sentenceEnd(k), fFeed)
+		}
+	}
+}
+
+// onlyPours says that items[i:j] are an amount for each of the feeders.
+func (r *reader) onlyPours(i, j int) bool {
+	feeders := len(r.c.Herd.Feeders)
+	if it := &r.items[i]; it.kind == itSlash {
+		return feeders == 2 && j == i+1 && it.v > 16 && it.v2 > 16
+	}
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.kind != itNum && !it.qty(mass) || it.soft || it.ord || it.v <= 16 {
+			return false
+		}
+	}
+	return feeders > 1 && j-i == feeders
 }

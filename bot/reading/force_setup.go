@@ -12,6 +12,12 @@ func (r *reader) forceSetUp() {
 			continue
 		}
 		switch {
+		case sizeVerbs[it.s] && k == r.clauseFrom(k):
+			if f := r.setsSize(k); f != fIdle {
+				end := r.clauseEnd(k)
+				r.items[k+1].gap = max(r.items[k+1].gap, gapComma) // the verb is no part of a name
+				r.forceRange(k+1, end, f)
+			}
 		case it.unit.dim() == vessel && it.unit != unitBatch && it.unit != unitBale:
 			if i, j := r.bagIs(k); j > i {
 				r.forceRange(i, j, fSize)
@@ -31,6 +37,32 @@ func (r *reader) forceSetUp() {
 			r.forceRange(r.stretchOf(k), r.clauseEnd(k), fTarget)
 		}
 	}
+}
+
+// sizeVerbs give a thing another size.
+var sizeVerbs = setOfWords(split(`set, set the, change, make, update, correct, resize, adjust, set my, set our`))
+
+// setsSize says which kind of thing the clause of item k, one of these verbs, gives a
+// size: "set big hopper to 400 lb". Nothing else may stand in it.
+func (r *reader) setsSize(k int) frame {
+	f, size := fIdle, false
+	for n := k + 1; n < r.clauseEnd(k); n++ {
+		switch it := &r.items[n]; {
+		case it.feeder >= 0 && it.pig < 0 && f == fIdle:
+			f = fSetFeeder
+		case it.barrel >= 0 && it.pig < 0 && f == fIdle:
+			f = fSetBarrel
+		case !size && f == fSetFeeder && it.qty(mass), !size && f == fSetBarrel && it.qty(volume):
+			size = true
+		case it.kind == itWord && (it.is(sFiller) || it.isAny(setOf(sTo, sIs, sHolds, sNow, sFeeder, sBarrel, sWater)) || it.s == "capacity" || it.s == "size" || it.s == "at" || it.s == "from"):
+		default:
+			return fIdle
+		}
+	}
+	if !size {
+		return fIdle
+	}
+	return f
 }
 
 // bagIs are the items that tell what one bag or bucket holds, by item k: "a bag is

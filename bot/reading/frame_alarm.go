@@ -33,7 +33,7 @@ func (r *reader) fillAlarm(s span) {
 	}
 	a := model.Alarm{Animals: names}
 	switch {
-	case r.has(s, sNoWater) && r.hasBarrel(s) && !r.quoteHas(s, "no water"): // "water all gone in the blue barrel"
+	case r.has(s, sNoWater) && r.hasBarrel(s) && !r.quoteHas(s, "no water") && !r.frozenIn(s): // "water all gone in the blue barrel"
 		r.fillWater(span{fWater, s.i, s.j})
 		return
 	case r.has(s, sNoWater):
@@ -59,6 +59,14 @@ func (r *reader) fillAlarm(s span) {
 		a.What = model.AlarmDown
 	default:
 		r.idleSpan(s)
+		return
+	}
+	if a.What == model.AlarmFence && r.fixedSince(s.i) {
+		r.useAll(span{s.frame, s.i, r.sentenceEnd(s.j - 1)})
+		if r.openAlarm(model.AlarmFence) != nil {
+			a.Over = true
+			r.emit(Fact{a}, s)
+		}
 		return
 	}
 	if a.What == model.AlarmDown && r.quoteHas(span{s.frame, r.sentenceStart(s.i), s.j}, "put", "had to put") && len(a.Animals) > 0 { // "had to put bram down"
@@ -88,7 +96,7 @@ func (r *reader) fillAlarm(s span) {
 	since := false
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
-		if it.isAny(setOf(sOut, sDown, sNoWater, sNoFeed, sBackIn, sFence)) || it.kind == itNum && it.v <= float64(max(r.alive, 1)) {
+		if it.isAny(setOf(sOut, sDown, sNoWater, sNoFeed, sBackIn, sFence)) || a.What == model.AlarmNoWater && (it.barrel >= 0 || it.is(sBarrel)) || it.kind == itNum && it.v <= float64(max(r.alive, 1)) {
 			it.used = true
 		}
 		since = since || it.s == "since"

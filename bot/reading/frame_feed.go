@@ -100,8 +100,14 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		c.fraction, c.left = nil, false
 	}
 	split := 1.0
-	if len(names) > 1 && c.amount != nil && !r.has(whole, sEach) && t.every {
-		split = float64(len(names)) // one amount for all of them
+	if len(names) > 1 && c.amount != nil && len(c.each) != len(names) && t.every {
+		switch r.sharedIn(whole, c.said) {
+		case sharedTotal:
+			split = float64(len(names))
+		case sharedUnclear:
+			r.askShared(whole, names, c)
+			return
+		}
 	}
 	for k, n := range names {
 		if len(c.each) == len(names) && len(names) > 1 { // "both full 150 140"

@@ -63,6 +63,8 @@ func (r *reader) mood(s span) string {
 		case it.is(sIf) && !it.is(sFiller) || it.s == "if":
 			return NonePlan
 		case it.is(sPlan) && s.frame == fFeed && r.firstQty(s, days) >= 0:
+		case it.is(sPlan) && s.frame == fAlarm && !r.beforeAlarm(k, s): // "fence is down, will fix it"
+			return ""
 		case it.is(sPlan) && it.pig < 0 && !it.isAny(setOf(sWell, sTook, sFull)) && !(s.frame == fSick && it.s == "won't") && !r.doneAfter(k, s) && !it.is(sSick):
 			return NonePlan
 		case it.is(sNot) && !it.isAny(setOf(sSick, sDown, sNoWater, sNoFeed, sBut, sDied)) && k >= start && s.frame != fAlarm && !r.mildNot(k, s, number):

@@ -165,6 +165,7 @@ func (r *reader) readItems() {
 			r.fill(part)
 			r.vet(part, before)
 			r.eitherPig(part, before)
+			r.nearDear(part, before)
 			r.strayMoney(part)
 			r.noteUnits(part.i, part.j)
 			if len(r.out) > before && factual[s.frame] && s.frame != fArrive || len(r.out) == before {
@@ -191,6 +192,8 @@ func (r *reader) forceFrames() {
 		r.forceArrivals()
 	}
 	r.forceSetUp()
+	r.lackOfWater()
+	r.amountsBehind()
 	r.forceMixTold()
 	r.forceGoods()
 	r.hangingAll()

@@ -22,6 +22,10 @@ func (r *reader) byDay(s span) []span {
 			firstAmount = k
 		}
 	}
+	if len(days) == 1 && r.dayBefore(s.i) && r.items[days[0]].gap >= gapAnd && firstAmount >= 0 && firstAmount < days[0] && r.numberBetween(days[0], s.j) { // "sunday I give | 4 bags to the south and monday 3 to the north"
+		r.parts = append(out[:0], span{s.frame, s.i, days[0]}, span{s.frame, days[0], s.j})
+		return r.parts
+	}
 	if len(days) < 2 {
 		return out
 	}
