@@ -15,6 +15,8 @@ type dayExpr struct {
 	part    int8
 	coarse  bool // "last week": no single day
 	every   bool // "saturdays": a habit
+	weekend bool // "labor day weekend"
+	beside  int8 // the weekday behind that day, counted from 1, below zero before it: "the tuesday after easter"
 }
 
 var ordinalWords = map[string]int{
@@ -103,11 +105,22 @@ func (d dayReader) at(i int) (dayExpr, int) {
 			return e, 1
 		}
 	case tokNum:
-		return d.fromNumber(i)
+		e, n := d.fromNumber(i)
+		return d.weekendOf(e, i, n)
 	case tokWord:
-		return d.fromWord(i)
+		e, n := d.fromWord(i)
+		return d.weekendOf(e, i, n)
 	}
 	return dayExpr{}, 0
+}
+
+// weekendOf takes the "weekend" behind a date to it: "the 4th of july weekend".
+func (d dayReader) weekendOf(e dayExpr, i, n int) (dayExpr, int) {
+	if n > 0 && e.form == dayDate && d.word(i+n) == "weekend" {
+		e.weekend = true
+		n++
+	}
+	return e, n
 }
 
 func validDate(y, m, day int) bool {
@@ -410,6 +423,15 @@ func (d dayReader) weekday(e dayExpr, i, n int) (dayExpr, int) {
 	if d.word(i+n) == "before" && d.word(i+n+1) == "last" {
 		e.mod = -2
 		return e, n + 2
+	}
+	if w := d.word(i + n); (w == "after" || w == "before") && i+n+1 < len(d.toks) {
+		if base, m := d.at(i + n + 1); m > 0 && (base.form == dayDate || base.form == dayNth || base.form == dayEaster) && base.beside == 0 {
+			base.beside = int8(e.a + 1)
+			if w == "before" {
+				base.beside = -base.beside
+			}
+			return base, n + 1 + m
+		}
 	}
 	return d.partOfDay(e, i, n)
 }

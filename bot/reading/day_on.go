@@ -14,6 +14,8 @@ const (
 	daySlash           // a/b/c, in the order of the person's country
 	dayOfMonth         // the a-th
 	dayMonth           // a: month
+	dayNth             // the b-th weekday c of month a, the last where b is -1
+	dayEaster          // a days after Easter Sunday
 )
 
 // Parts of a day that a text names.
@@ -38,6 +40,14 @@ const futureReach = 120
 // on is the day that was meant, seen from today. dayFirst reads 5/8 as the
 // fifth of August.
 func (e dayExpr) on(today model.Day, l look, dayFirst bool) (model.Day, bool) {
+	if w := e.beside; w != 0 {
+		e.beside = 0
+		d, ok := e.on(today, l, dayFirst)
+		if w > 0 {
+			return d + model.Day((int(w)-1-int(d.Weekday())+6)%7+1), ok
+		}
+		return d - model.Day((int(d.Weekday())-(int(-w)-1)+6)%7+1), ok
+	}
 	switch e.form {
 	case dayOffset:
 		return today + model.Day(e.a), true
@@ -66,6 +76,8 @@ func (e dayExpr) on(today model.Day, l look, dayFirst bool) (model.Day, bool) {
 				return d, true
 			}
 		}
+	case dayNth, dayEaster:
+		return e.movingOn(today, l)
 	case dayMonth:
 		day := max(e.b, 1)
 		for day > 28 && !validDate(2026, e.a, day) { // the month's last

@@ -54,31 +54,12 @@ var offsetWords = []struct {
 	{-7, partNone, "a week ago, last week, one week ago, week ago"},
 }
 
-// holidayWords are days of the year that are called by a name.
-var holidayWords = []struct {
-	month, day int
-	words      string
-}{
-	{10, 31, "halloween"},
-	{12, 25, "christmas, christmas day, xmas"},
-	{12, 24, "christmas eve"},
-	{1, 1, "new year's, new years, new year's day, new year"},
-	{2, 14, "valentine's, valentines, valentine's day, valentines day"},
-	{7, 4, "independence day, fourth of july"},
-	{11, 11, "veterans day"},
-}
-
 func addDays(l *lexicon) {
 	for _, s := range split("this weekend, weekend, the weekend, over the weekend, this coming weekend") {
 		m := l.meaning(s)
 		m.day, m.isDay = dayExpr{form: dayWeekday, a: 6, b: 1}, true
 	}
-	for _, w := range holidayWords {
-		for _, s := range split(w.words) {
-			m := l.meaning(s)
-			m.day, m.isDay = dayExpr{form: dayDate, a: w.month, b: w.day}, true
-		}
-	}
+	addHolidays(l)
 	for _, w := range weekdayWords {
 		for _, s := range split(w.words) {
 			m := l.meaning(s)

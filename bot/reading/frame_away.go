@@ -68,6 +68,9 @@ func (r *reader) fillAway(s span) {
 		} else if r.quoteHas(s, "until", "till", "til", "through", "thru", "back", "bis") && !r.has(s, sFrom) {
 			a.From = r.today
 		}
+		if exprs[0].weekend && a.To == days[0] {
+			a.From, a.To = longWeekend(days[0])
+		}
 		if exprs[0].form == dayWeekday && a.To == a.From { // a weekend has two days
 			a.To += model.Day(exprs[0].b)
 		}

@@ -150,7 +150,8 @@ func (r *reader) fewAreBags(p ingredientPart, st *model.Stock, rest []int, count
 			}
 		}
 	}
-	if cost < dearestKg*r.massUnit().si(it.v) {
+	handful := cost == 0 && it.v < leastBuy && r.hasBuying(span{fStock, r.sentenceStart(p.i), p.j}) // "bought 2 mineral"
+	if cost < dearestKg*r.massUnit().si(it.v) && !handful {
 		return rest
 	}
 	r.sacks(st, it.v, unitBag)

@@ -194,6 +194,7 @@ func (r *reader) forceFrames() {
 	r.forceSetUp()
 	r.lackOfWater()
 	r.amountsBehind()
+	r.numberedPens()
 	r.forceMixTold()
 	r.forceGoods()
 	r.hangingAll()
