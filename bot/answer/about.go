@@ -30,6 +30,7 @@ var abouts = map[string]func(asked) Answer{
 	reading.AboutPigCost:   pigCost,
 	reading.AboutBreakEven: breakEven,
 	reading.AboutPigWorth:  pigWorth,
+	reading.AboutFeedOff:   feedOff,
 }
 
 // meant is the pigs that a question of needs is about: those named by number, else

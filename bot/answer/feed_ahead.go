@@ -40,3 +40,18 @@ func (a asked) feedAhead(data map[string]any) (string, []model.Reason) {
 	}
 	return a.say("feeder_small", wording.Args{Days: []model.Day{span.From.Mid}}), span.Reasons
 }
+
+// feedOff says when the feed is to be taken away before the next booked day.
+func feedOff(a asked) Answer {
+	out, err := a.h.FeedOut(a.now)
+	if err != nil {
+		return a.missing(err)
+	}
+	data := map[string]any{
+		"feed_off_at": a.moment(out.At), "feed_off_from": a.moment(out.From), "feed_off_to": a.moment(out.To),
+		"feed_left_at_off_kg": kg(out.LeftKg.Mid), "feed_to_off_kg": kg(out.PourKg.Mid),
+	}
+	return Answer{Data: data, Reasons: out.Reasons, Text: a.say("feed_off", wording.Args{
+		Days: []model.Day{model.DayOf(out.Slaughter)}, Moments: []time.Time{out.At.In(a.now.Location())}, Q: []model.Quantity{wording.Kg(out.LeftKg.Mid)},
+	})}
+}

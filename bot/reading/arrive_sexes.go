@@ -56,7 +56,7 @@ func (r *reader) arrivalSexes(s span, names []newPig, count int) []model.Sex {
 		ws = append(ws, w)
 	}
 	if len(ws) == 0 {
-		return nil
+		return r.sexesAlike(s, names, count)
 	}
 	sexes := make([]model.Sex, count)
 	if len(ws) == count && count > 1 && ws[count-1].k == ws[0].k+count-1 { // "barrow gilt gilt barrow"
@@ -170,6 +170,33 @@ func (r *reader) arrivalSexes(s span, names []newPig, count int) []model.Sex {
 		}
 	}
 	return trimSexes(sexes)
+}
+
+// sexesAlike are the sexes of pigs of which there are as many of the one as of the
+// other, "two of each"; which is which is not told where they have names.
+func (r *reader) sexesAlike(s span, names []newPig, count int) []model.Sex {
+	if len(names) > 0 || count < 2 || count%2 != 0 {
+		return nil
+	}
+	for k := s.i; k+2 < len(r.items) && k < s.j; k++ {
+		it, of, each := &r.items[k], &r.items[k+1], &r.items[k+2]
+		if it.kind != itNum || it.v != float64(count/2) || of.s != "of" || of.gap != gapNone || !each.is(sEach) && each.s != "each sex" {
+			continue
+		}
+		if n := k + 3; n < len(r.items) && r.items[n].gap == gapNone && r.items[n].s != "sex" && r.items[n].s != "kind" && r.items[n].s != "gender" {
+			continue
+		}
+		r.useAll(span{s.frame, k, min(k+4, s.j)})
+		sexes := make([]model.Sex, count)
+		for i := range sexes {
+			sexes[i] = model.Barrow
+			if i >= count/2 {
+				sexes[i] = model.Gilt
+			}
+		}
+		return sexes
+	}
+	return nil
 }
 
 func trimSexes(s []model.Sex) []model.Sex {

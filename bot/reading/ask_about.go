@@ -29,6 +29,7 @@ const (
 	AboutBreakEven = "break_even" // at what price the cost is covered
 	AboutPigWorth  = "pig_worth"  // what a weaner may cost
 	AboutEaten     = "eaten"      // feed of pigs that are only thought of
+	AboutFeedOff   = "feed_off"   // when to take the feed away before the butcher
 )
 
 // subject says which words make a question one about something: one phrase of each
@@ -93,10 +94,13 @@ var subjects = []subject{
 		"butcher, butchering, slaughter, finish, market, kill, freezer, at the end, process, processing, harvest, big enough"),
 	sub(AboutSacks, "sizes", "",
 		"whole sack, whole sacks, whole bag, whole bags, full bags, full sacks, batches per bag, batches per sack, batches in a bag, batches in a sack, batches from a bag, batches from a sack, batches out of a bag, batches out of a sack, batches a bag, batches to a bag, batches does a bag, batches does a sack, batches will a bag, use up the bag, use up a bag, open bags, batch per bag"),
+	sub(AboutFeedOff, "feed_left", "how much",
+		"stop feeding, stop the feed, stop giving feed, quit feeding, pull feed, pull the feed, pull their feed, take feed away, take the feed away, take their feed away, take away the feed, feed off, take them off feed, take off feed, withhold feed, hold back feed, last feeding, last feed, fast them, empty stomach, off feed before, close the feeder",
+		"butcher, slaughter, kill, processor, locker, abattoir, processing, loading, load, haul, trip, they go"),
 	sub(AboutBreakEven, "cost", "",
 		"break even, breakeven, break-even, cover my costs, cover the costs, cover our costs, not lose money, what should i charge, what do i charge, how much should i charge, what price should i sell"),
 	sub(AboutPigWorth, "cost", "so far, spent",
-		"can i pay, could i pay, should i pay, can we pay, is it worth paying, most i can pay, max i can pay, most for a",
+		"can i pay, could i pay, should i pay, can we pay, is it worth paying, most i can pay, max i can pay, most for a, is it worth buying, is it worth getting, worth buying, worth getting, worth it to buy, worth it to get, would it pay to",
 		"pig, pigs, weaner, weaners, piglet, piglets, feeder pig, shoat, shoats, hog"),
 	sub(AboutPigCost, "cost", "so far, spent, take to",
 		"a pig, one pig, each pig, per pig, pigs, a hog",

@@ -317,6 +317,21 @@ func (r *reader) deedFrom(from, i, j int) int {
 	return j
 }
 
+// dittoFor says that a portion tells nothing of its own but that it is as the one
+// before: "north 200, ditto south".
+func (r *reader) dittoFor(before, p portion, c *contents) bool {
+	if c.amount != nil || c.full || c.empty || c.fraction != nil || c.days != nil || c.vessels > 0 || !p.any {
+		return false
+	}
+	for k := before.i; k < p.j; k++ {
+		if it := &r.items[k]; it.is(sDitto) && it.gap <= gapComma {
+			it.used = true
+			return true
+		}
+	}
+	return false
+}
+
 // headed says that of n mentions the first names all things alike and those behind
 // it one each: it is but the heading of a list.
 func (r *reader) headed(n int, at func(int) things) bool {

@@ -489,7 +489,7 @@ var corpusBounds = []struct {
 	{"fourth", 0.86, 0.055, false},
 	{"fifth", 0.84, 0.07, false},
 	{"sixth", 0.74, 0.12, false},
-	{"seventh", 0.5, 0.3, false},
+	{"seventh", 0.66, 0.2, false},
 	{"aside", 0.74, 0.135, true},
 }
 

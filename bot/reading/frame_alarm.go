@@ -105,7 +105,7 @@ func (r *reader) fillAlarm(s span) {
 	if a.What == model.AlarmNoWater {
 		a.Hours = r.lasting(s, since)
 	}
-	if since || a.Hours != nil { // "no water since yesterday" is an alarm of today
+	if on, _, _ := r.when(s, lookBack); since || a.Hours != nil || on > r.today { // "no water since yesterday", "fence down, will fix it tomorrow": an alarm of today
 		r.emitOn(Fact{a}, s, r.today, nil, false)
 		return
 	}

@@ -31,6 +31,7 @@ func (r *reader) fillAsk(s span) {
 	r.askDay(&a, s)
 	r.askAmounts(&a, s)
 	r.askAssume(&a, s)
+	r.askAway(&a, s)
 	r.pigsThoughtOf(&a)
 	if k := r.find(s, sProduct); k >= 0 {
 		a.Product = r.items[k].canon

@@ -8,10 +8,15 @@ import (
 func (r *reader) fillFeed(s span) {
 	ps := r.portions(s, true)
 	first := len(r.out)
+	var before contents
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, true)
 		c.full = c.full || p.full && c.amount != nil
-		r.mixedInto(span{s.frame, p.i, p.j}, p.things, &c)
+		r.mixedInto(span{s.frame, p.i, p.j}, &p.things, &c)
+		if n > 0 && r.dittoFor(ps[n-1], p, &c) {
+			c = before
+		}
+		before = c
 		if n > 0 {
 			first = 0
 		}

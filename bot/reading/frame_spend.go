@@ -94,10 +94,34 @@ func (r *reader) oneSpend(s span) {
 	if sp.What == "" && r.quoteHas(span{0, 0, s.i}, "vet", "vet gave", "vet came", "the vet", "from the vet") {
 		sp.What = "vet" // "the vet gave brick penicillin and charged 80"
 	}
+	from := len(r.out)
 	r.emit(Fact{sp}, s)
 	if k := r.find(span{s.frame, at + 1, s.j}, sPay); k >= 0 {
 		r.items[k].used = true
 	}
+	if ofTheHouse(sp.What) {
+		r.confirm(s, from)
+	}
+}
+
+// houseBills are what a household pays for with or without pigs, so that it is asked
+// whether the pigs bear it.
+var houseBills = setOfWords(split(`electric, electricity, power, light, phone, internet, car, truck, water, rent, mortgage, insurance, cable, heating, propane, groceries, grocery`))
+
+// ofTheHouse says that money went for such a bill: "electric bill", "car repair".
+func ofTheHouse(what string) bool {
+	words := strings.Fields(strings.ToLower(what))
+	if len(words) == 0 || len(words) > 3 {
+		return false
+	}
+	last := words[len(words)-1]
+	bill := last == "bill" || last == "bills" || last == "payment" || last == "insurance" || last == "repair" || last == "repairs" || len(words) == 1 && (last == "mortgage" || last == "rent" || last == "groceries" || last == "insurance")
+	for _, w := range words {
+		if houseBills[w] && (bill || w == "groceries") {
+			return true
+		}
+	}
+	return false
 }
 
 func (r *reader) currency() string {

@@ -15,9 +15,14 @@ func (r *reader) fillWater(s span) {
 	if len(ps) > 1 && r.toldDay(s) {
 		r.keepDay(s) // "yesterday tank 100 l, drum 80 l"
 	}
+	var before contents
 	for n, p := range ps {
 		c := r.contentsOf(p.i, p.j, false)
 		c.full = c.full || p.full && c.amount != nil
+		if n > 0 && r.dittoFor(ps[n-1], p, &c) {
+			c = before
+		}
+		before = c
 		bare := c.amount == nil && !c.full && !c.empty && c.fraction == nil
 		if len(ps) > 1 && bare && n+1 < len(ps) {
 			c.full = r.has(s, sFull) || r.has(s, sFill) || r.has(s, sWatered)

@@ -57,9 +57,16 @@ func (r *reader) allOfIt(i, j int) bool {
 
 // mixedInto gives a pour without an amount what was just mixed, where it says that
 // all of it went in, and one batch each where it says so.
-func (r *reader) mixedInto(s span, t things, c *contents) {
+func (r *reader) mixedInto(s span, t *things, c *contents) {
 	few := c.bare && len(c.each) == 1 && len(t.at) == 1
-	if c.amount != nil && !few || c.fraction != nil || c.vessels > 0 || c.left || c.empty || len(r.out) == 0 || r.items[s.i].gap >= gapStop {
+	from, to := r.clauseFrom(s.i), r.clauseEnd(s.j-1)
+	each := r.has(span{s.frame, from, to}, sEach)
+	size, ok := r.sizeOf(unitBatch)
+	if !ok {
+		return
+	}
+	oneEach := each && !t.any && (c.amount == nil || sameAmount(*c.amount, size))
+	if c.amount != nil && !few && !oneEach || c.fraction != nil || c.vessels > 0 || c.left || c.empty || len(r.out) == 0 || r.items[s.i].gap >= gapStop {
 		return
 	}
 	f, ok := r.out[len(r.out)-1].Act.(Fact)
@@ -70,12 +77,6 @@ func (r *reader) mixedInto(s span, t things, c *contents) {
 	if !ok || m.Batches == nil || *m.Batches <= 0 {
 		return
 	}
-	size, ok := r.sizeOf(unitBatch)
-	if !ok {
-		return
-	}
-	from, to := r.clauseFrom(s.i), r.clauseEnd(s.j-1)
-	each := r.has(span{s.frame, from, to}, sEach)
 	switch {
 	case few:
 		n := *c.amount / r.massUnit().si(1)
@@ -90,6 +91,12 @@ func (r *reader) mixedInto(s span, t things, c *contents) {
 		c.amount = model.Float(*m.Batches * size)
 	case c.amount == nil && t.every && len(t.at) == 0 && each && *m.Batches == float64(len(r.c.Herd.Feeders)):
 		c.amount = model.Float(size)
+	case oneEach && *m.Batches == float64(len(r.c.Herd.Feeders)): // "mixed 2, one in each"
+		t.any, t.every, c.each = true, true, nil
+		for range r.c.Herd.Feeders {
+			c.each = append(c.each, size)
+		}
+		c.amount = model.Float(*m.Batches * size)
 	default:
 		return
 	}

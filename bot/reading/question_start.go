@@ -129,7 +129,7 @@ func (r *reader) afterSubject(k int) bool {
 func (r *reader) asksLater(k int) bool {
 	for n := k + 1; n < r.sentenceEnd(k); n++ {
 		it := &r.items[n]
-		if it.quest || it.is(sAskSure) && !it.is(sFiller) || it.s == "will the" || it.s == "how much" || it.s == "when will" {
+		if it.quest || it.is(sAskSure) && !it.is(sFiller) || it.s == "happens" || it.s == "what then" || it.s == "will the" || it.s == "how much" || it.s == "when will" {
 			return true
 		}
 	}

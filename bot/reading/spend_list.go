@@ -2,12 +2,13 @@ package reading
 
 // sundries are what money is spent on that is neither feed nor an animal: a bare
 // number beside one of them and nothing else is what it cost.
-var sundries = map[string]bool{
-	"straw": true, "hay": true, "bedding": true, "shavings": true, "sawdust": true, "screws": true, "nails": true, "staples": true, "lumber": true,
-	"boards": true, "plywood": true, "tarp": true, "twine": true, "rope": true, "bulb": true, "heat lamp": true, "gas": true, "diesel": true, "fuel": true,
-	"salt block": true, "vet": true, "the vet": true, "vet bill": true, "vet visit": true, "gate": true, "panels": true, "posts": true, "fence posts": true, "insulators": true, "t posts": true,
-	"lime": true, "syringes": true, "needles": true, "ear tags": true, "tags": true, "batteries": true, "battery": true, "cement": true, "gravel": true,
-}
+var sundries = setOfWords(split(`straw, hay, bedding, shavings, sawdust, screws, nails, staples, lumber, boards, plywood, tarp, twine, rope, bulb, heat lamp,
+	gas, diesel, fuel, salt block, vet, the vet, vet bill, vet visit, gate, panels, posts, fence posts, insulators, t posts, lime, syringes, needles,
+	ear tags, tags, batteries, battery, cement, gravel, wire, fence wire, hog wire, welded wire, barbed wire, polywire, hose, new hose, garden hose,
+	float valve, nipples, fittings, hinges, chain, padlock, bolts, wire clips, ground rod, charger, fence charger, energizer, trailer rental, freezer paper`))
+
+// rolls measure sundries that are otherwise words of the fence or the water.
+var rolls = setOfWords(split(`roll, rolls, a roll, spool, spools, coil, coils, new, bought, box, box of, bundle, pair, pack, packs`))
 
 // pricedList is the end of a list of things with what each cost, from item i on:
 // "corn 60, straw 48.50, wormer 22"; i where none begins there.
@@ -71,15 +72,19 @@ func (r *reader) inTrade(i, j int) bool {
 
 // sundry says that the clause items[i:j] is but a sundry and what it cost.
 func (r *reader) sundry(i, j int) bool {
-	thing, numbers := false, 0
+	thing, numbers, rolled, trade := false, 0, false, false
 	for k := i; k < j; k++ {
 		it := &r.items[k]
 		switch {
+		case it.kind == itNum && k+1 < j && rolls[r.items[k+1].s]: // "2 rolls of wire 84"
 		case it.kind == itNum && !it.soft && !it.ord && it.clock == 0 || it.qty(money):
 			numbers++
 		case it.unit == unitBale:
+		case rolls[it.s] && it.pig < 0:
+			rolled = true
 		case sundries[it.s] && it.pig < 0 && it.barrel < 0:
 			thing = true
+			trade = trade || it.isAny(setOf(sFence, sHose, sWater)) || it.unit != 0
 		case (it.is(sFence) || it.is(sPigs)) && k+1 < j && sundries[r.items[k+1].s] && r.items[k+1].gap == gapNone: // "fence insulators", "hog panels"
 		case it.s == "bought", it.s == "on":
 		case it.kind == itDay, it.isAny(setOf(sFiller, sIs, sPay, sOf)) && it.pig < 0:
@@ -87,5 +92,5 @@ func (r *reader) sundry(i, j int) bool {
 			return false
 		}
 	}
-	return thing && numbers == 1
+	return thing && numbers == 1 && (rolled || !trade)
 }

@@ -21,12 +21,13 @@ func (r *reader) tagRows() {
 			i++
 			continue
 		}
+		labelled := row.at[0] > 0 && labelMark(r.toks[row.at[0]-1].s) // "185: 186, 187: 175"
 		i = row.end
-		if r.pairsOf(row) || len(row.at) < 2 || !r.allTags(row) {
+		if r.pairsOf(row) || labelled || len(row.at) < 2 || !r.allTags(row) {
 			continue
 		}
 		values := r.valuesBehind(row)
-		if len(values.at) < 2 {
+		if len(values.at) < 2 || values.end < len(r.toks) && labelMark(r.toks[values.end].s) {
 			continue
 		}
 		for _, k := range row.at {
@@ -38,6 +39,9 @@ func (r *reader) tagRows() {
 		i = values.end
 	}
 }
+
+// labelMark says that a mark stands between a pig and its number.
+func labelMark(s string) bool { return s == ":" || s == "=" || s == "@" }
 
 // rowAt is the row that begins at token i.
 func (r *reader) rowAt(i int) numberRow {
@@ -134,7 +138,7 @@ func (r *reader) valuesBehind(row numberRow) numberRow {
 				return numberRow{}
 			}
 			return r.rowAt(k)
-		case t.s == ":" || t.s == "=" || t.s == "@":
+		case labelMark(t.s):
 			told = true
 		case t.kind == tokWord && (tellsWeight[t.s] || t.s == "are" || t.s == "were" || t.s == "respectively"):
 			told = true

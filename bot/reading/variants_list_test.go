@@ -88,7 +88,7 @@ var variants = []variant{
 	{"no full stop", 97.6, 0.6, keepLabel(func(s string, _ *draw) string { return strings.TrimRight(s, ".!") })},
 	{"opening", 99.6, 0.2, keepLabel(func(s string, d *draw) string { return d.one(openings) + s })},
 	{"ending", 99.5, 0.2, keepLabel(func(s string, d *draw) string { return strings.TrimRight(s, ".! ") + d.one(endings) })},
-	{"a second thing", 90.9, 2.2, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a second thing", 90.9, 2.7, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -114,7 +114,7 @@ var variants = []variant{
 		day := l.Now[:10]
 		return unstopped(l.Text) + joint + unstopped(o.Text) + joint + p.Text, together(together(l.labels(), o.labels(), day), p.labels(), day)
 	}},
-	{"a question behind", 89.8, 0.9, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a question behind", 89.0, 0.9, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -138,7 +138,7 @@ var variants = []variant{
 		}
 		return d.one(asides) + d.one([]string{". ", ", ", " but ", "\n"}) + l.Text, l.labels()
 	}},
-	{"dictated", 86.4, 5.8, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
+	{"dictated", 85.9, 5.8, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
