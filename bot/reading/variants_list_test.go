@@ -88,7 +88,7 @@ var variants = []variant{
 	{"no full stop", 97.6, 0.6, keepLabel(func(s string, _ *draw) string { return strings.TrimRight(s, ".!") })},
 	{"opening", 99.6, 0.2, keepLabel(func(s string, d *draw) string { return d.one(openings) + s })},
 	{"ending", 99.5, 0.2, keepLabel(func(s string, d *draw) string { return strings.TrimRight(s, ".! ") + d.one(endings) })},
-	{"a second thing", 90.9, 2.7, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a second thing", 90.9, 3.1, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
