@@ -66,6 +66,7 @@ func Respond(s *State, m Message, asked *reading.Ask) (Outcome, error) {
 	if err := t.read(); err != nil {
 		return Outcome{}, err
 	}
+	t.looksAhead()
 	t.guardDrugs()
 	if err := t.carryOut(); err != nil {
 		return Outcome{}, err

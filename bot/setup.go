@@ -123,6 +123,9 @@ func readSetup(c reading.Context, p *reading.Pending, text string) reading.Readi
 		if !bare && saysSomething(first) {
 			return first
 		}
+		if step.name != "pigs" && speaksOfPigs(text) { // no answer to a question about a thing
+			return first
+		}
 		for _, lead := range step.leads {
 			filled, ok := fill(lead, strings.TrimSpace(text), c.Herd.Units)
 			if !ok {
@@ -135,6 +138,16 @@ func readSetup(c reading.Context, p *reading.Pending, text string) reading.Readi
 		}
 	}
 	return first
+}
+
+func speaksOfPigs(text string) bool {
+	return slices.ContainsFunc(strings.Fields(strings.ToLower(text)), func(w string) bool {
+		switch strings.Trim(w, ".,;:!?") {
+		case "pig", "pigs", "piglet", "piglets", "hog", "hogs":
+			return true
+		}
+		return false
+	})
 }
 
 // isSkipLabel reports whether the text is the label, or its number, that skips.
@@ -213,10 +226,17 @@ func (t *talk) nextSetup() (string, error) {
 		t.buttons = rows(labels)
 		return text, t.append(t.note(q))
 	}
-	if len(t.s.Herd.Animals) > 0 && len(asked) > 0 && !t.before.setUp() && t.s.setUp() {
-		return t.voice().SetupDone(t.s.Herd), nil
+	if len(t.s.Herd.Animals) == 0 || t.before.setUp() || !t.s.setUp() {
+		return "", nil
 	}
-	return "", nil
+	var said []string
+	if len(asked) > 0 { // who said all at once has read it all
+		said = append(said, t.voice().SetupDone(t.s.Herd))
+	}
+	if len(t.s.Herd.Refills)+len(t.s.Herd.FeedLevels) == 0 {
+		said = append(said, t.voice().First())
+	}
+	return strings.Join(said, "\n"), nil
 }
 
 // settingUp reports whether a question of setting up waits for its answer.

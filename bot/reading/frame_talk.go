@@ -223,7 +223,7 @@ func (r *reader) fillHelp(s span) {
 // helpTopics are what help can be asked about by words that no record bears.
 var helpTopics = map[string]bool{
 	"settings": true, "setup": true, "set-up": true, "set up": true, "nudges": true, "reminders": true, "money": true, "health": true, "alarm": true, "emergency": true,
-	"emergencies": true, "butcher": true, "plan": true, "sizes": true, "quiet": true, "today": true, "mix": true, "pens": true, "weather": true, "commands": true, "people": true, "privacy": true, "pictures": true,
+	"emergencies": true, "butcher": true, "plan": true, "sizes": true, "quiet": true, "today": true, "mix": true, "pens": true, "weather": true, "commands": true, "start": true, "people": true, "privacy": true, "pictures": true,
 }
 
 // helpOn says that the text asks for help on a topic and nothing else.

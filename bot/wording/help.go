@@ -7,11 +7,14 @@ import (
 )
 
 // Help is one screen on how to use the bot, or with a topic three or four examples in
-// the herd's own names; or the list of commands. A topic that is not known gets
+// the herd's own names; or the first week; or the list of commands. A topic that is not known gets
 // the screen.
 func (v Voice) Help(about string) string {
-	if strings.TrimSpace(strings.ToLower(about)) == "commands" {
+	switch strings.TrimSpace(strings.ToLower(about)) {
+	case "commands":
 		return strings.Join(commandList(), "\n")
+	case "start":
+		return v.firstWeek()
 	}
 	if t, ok := findTopic(about); ok {
 		lines := []string{t.Title + ". Text things like:"}
@@ -30,7 +33,7 @@ func (v Voice) Help(about string) string {
 		"  " + v.examplesOf("weigh")[0],
 		"Ask: how much feed is left? when are they ready? what's due? why?",
 		"Wrong? Edit your message, or text: undo.",
-		"Help on one thing: help " + strings.Join(words, ", help ") + ", help commands",
+		"Help on one thing: help " + strings.Join(words, ", help ") + ", help start, help commands",
 	}, "\n")
 }
 

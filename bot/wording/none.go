@@ -14,6 +14,9 @@ func (v Voice) None(n reading.None, text string) string {
 			return v.say(partNone, "stones", Args{Q: numbers(stones, stones*lbPerStone, stones*lbPerStone*kgPerLb)})
 		}
 	}
+	if code == reading.NonePlan && v.alive() == 0 { // a newcomer who plans a season
+		code = "plan_season"
+	}
 	if _, ok := noneSentences[code]; !ok {
 		code = reading.NoneUnknown
 	}

@@ -137,7 +137,7 @@ var lines = []struct {
 	{schedule.Line{Code: schedule.CodeCheckWaterLevel, Names: []string{"blue", "white"}}, "How full is the water in blue and white?"},
 	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "weigh", "which_animal"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, weighing: Which pig? Answer it, or text: cancel."},
 	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "refill", "bag_size"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, feed: How much does one hold? Answer it, or text: cancel."},
-	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "setup", "pigs"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, set-up: How many pigs, and about how heavy? Answer it, or text: cancel."},
+	{schedule.Line{Code: schedule.CodeCheckQuestion, Names: []string{"r7", "setup", "pigs"}, At: at("2026-07-11", 8)}, "Still open from today 8 am, set-up: How many pigs came, and about how heavy? Answer it, or text: cancel."},
 	{schedule.Line{Code: schedule.CodeCheckNotFilled, Names: []string{"refill", "water"}, On: day("2026-07-11")}, "No fill logged Sat 11 Jul: feed and water. Done? Text it, as in: filled 150, full."},
 	{
 		schedule.Line{Code: schedule.CodeOddFeedMore, Names: []string{"north"}, On: day("2026-07-04"), At: at("2026-07-11", 8), Q: []model.Quantity{wording.Kg(190 * lb), wording.Kg(115 * lb)}, Choices: []string{schedule.ChoiceSpilled, schedule.ChoiceOthers, schedule.ChoiceAte, schedule.ChoiceNotFull}},

@@ -5,6 +5,8 @@ package wording
 var noneSentences = catalogue{
 	"chatter":               "Nothing to record. Text what you did, or \"help\".",
 	"plan":                  "Nothing recorded: that is a plan. Text it once it is done.",
+	"plan_season":           "Nothing recorded: that is a plan. For what pigs will need, text: plan 4 pigs from may 2.",
+	"plan_season_metric":    "Nothing recorded: that is a plan. For what pigs will need, text: plan 4 pigs from 2 May.",
 	"hearsay":               "Nothing recorded: I keep only what you saw or did yourself.",
 	"negation":              "Nothing recorded: as I read it, it was not done.",
 	"not_this_herd":         "Nothing recorded: that is not about your pigs.",

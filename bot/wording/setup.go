@@ -36,8 +36,8 @@ var setupLabels = map[string]map[string][]string{
 }
 
 var setupSentences = catalogue{
-	"pigs":          "How many pigs, and about how heavy? As in: 4 pigs 48 lb. Skip: I ask when it matters.",
-	"pigs_metric":   "How many pigs, and about how heavy? As in: 4 pigs 22 kg. Skip: I ask when it matters.",
+	"pigs":          "How many pigs came, and about how heavy? As in: 4 pigs 48 lb. None yet: plan 4 pigs from may 2. Skip: I ask when it matters.",
+	"pigs_metric":   "How many pigs came, and about how heavy? As in: 4 pigs 22 kg. None yet: plan 4 pigs from 2 May. Skip: I ask when it matters.",
 	"target":        "What weight do you aim for? Skip: {q0}.",
 	"target_metric": "What weight do you aim for? Skip: {q0}.",
 	"feeder":        "How big is the feeder, in gallons or pounds? Skip: I learn it from your fills.",
@@ -56,5 +56,14 @@ var setupSentences = catalogue{
 	"unbooked":     "No butcher booked: ask for {d0~d1}.",
 	"booked":       "Butcher {d0}.",
 	"assumed":      "Assumed:",
-	"pigs_none":    "No pigs yet: text \"4 pigs 48 lb\" when they come.",
+	"first":        "Now text what goes in, as in: {n0}. \"help start\" has the first week.",
+
+	"week_head":  "The first week. Text things like:",
+	"week_fill":  "{d0}, what goes in: {n0}",
+	"week_look":  "{d0}, do all eat and drink? Else: {n0}",
+	"week_level": "{d0}, how full it is, and I learn what they eat: {n0}",
+	"week_weigh": "{d0}, a tape: {n0}",
+	"week_book":  "{d0}, the butcher: {n0}",
+	"week_round": "{t0} I write what to fill on your round.",
+	"pigs_none":  "No pigs yet: text \"4 pigs 48 lb\" when they come.",
 }

@@ -36,3 +36,16 @@ func TestReadme(t *testing.T) {
 	}
 	require.Greater(t, lines, 10)
 }
+
+// TestReadmeWeek holds the week on the phone in README to what the program says.
+func TestReadmeWeek(t *testing.T) {
+	readme, err := os.ReadFile(filepath.Join("..", "..", "README.md"))
+	require.NoError(t, err)
+	week, err := os.ReadFile(filepath.Join("..", "..", "testdata", "conversations", "golden", "a-week-on-the-phone.golden"))
+	require.NoError(t, err)
+	_, said, ok := strings.Cut(string(week), "Saturday 11 July 2026\n")
+	require.True(t, ok)
+	_, section, ok := strings.Cut(string(readme), "## A week on the phone\n")
+	require.True(t, ok)
+	require.Contains(t, section, "```text\nSaturday 11 July 2026\n"+strings.TrimRight(said, "\n")+"\n```")
+}
