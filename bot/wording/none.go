@@ -14,7 +14,7 @@ func (v Voice) None(n reading.None, text string) string {
 			return v.say(partNone, "stones", Args{Q: numbers(stones, stones*lbPerStone, stones*lbPerStone*kgPerLb)})
 		}
 	}
-	if code == reading.NonePlan && v.alive() == 0 { // a newcomer who plans a season
+	if code == reading.NonePlan && (v.Herd == nil || len(v.Herd.Animals) == 0) { // a newcomer who plans a season
 		code = "plan_season"
 	}
 	if _, ok := noneSentences[code]; !ok {
