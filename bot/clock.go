@@ -29,6 +29,9 @@ type Clock struct {
 
 var _ schedule.Desk = (*Clock)(nil)
 
+// Serving is the role under which the bot's process holds its database.
+const Serving = "serve"
+
 // valueAlive is the name of the value that says when the program last ran.
 const valueAlive = "clock.alive"
 
@@ -139,17 +142,9 @@ func (c *Clock) noteCaughtUp(id store.HerdID, pushes []Push, down time.Time) {
 // Woke implements schedule.Desk: it finds out since when the program was off.
 func (c *Clock) Woke(ctx context.Context, from, now time.Time) error {
 	if from.IsZero() {
-		err := c.Store.Read(ctx, func(tx *store.Tx) error {
-			v, err := tx.Value(valueAlive)
-			if err != nil || v == "" {
-				return err
-			}
-			n, err := strconv.ParseInt(v, 10, 64)
-			if err != nil {
-				return fmt.Errorf("when the program last ran: %w", err)
-			}
-			from = time.Unix(n, 0)
-			return nil
+		err := c.Store.Read(ctx, func(tx *store.Tx) (err error) {
+			from, err = LastRound(tx)
+			return err
 		})
 		if err != nil {
 			return err
@@ -159,6 +154,20 @@ func (c *Clock) Woke(ctx context.Context, from, now time.Time) error {
 	defer c.mu.Unlock()
 	c.downFrom, c.wokeAt, c.caughtUp = from, now, map[store.HerdID]bool{}
 	return nil
+}
+
+// LastRound is when the program last noted that it goes through the herds, as it
+// does every ten minutes; zero: never.
+func LastRound(tx *store.Tx) (time.Time, error) {
+	v, err := tx.Value(valueAlive)
+	if err != nil || v == "" {
+		return time.Time{}, err
+	}
+	n, err := strconv.ParseInt(v, 10, 64)
+	if err != nil {
+		return time.Time{}, fmt.Errorf("when the program last ran: %w", err)
+	}
+	return time.Unix(n, 0), nil
 }
 
 // Alive implements schedule.Desk.

@@ -20,6 +20,8 @@ type Options struct {
 	// PutBack is called when the file was deleted under the store and was put
 	// back whole. It must not call the store.
 	PutBack func()
+	// Role is what the process does with the file, for who is kept out by it.
+	Role string
 }
 
 // readersAtOnce is how many reads run side by side.
@@ -65,7 +67,7 @@ func Open(ctx context.Context, path string, o Options) (_ *Store, err error) {
 	if _, err := isThere(path); err != nil {
 		return nil, err
 	}
-	lock, err := lockFor(path)
+	lock, err := lockFor(path, o.Role)
 	if err != nil {
 		return nil, err
 	}

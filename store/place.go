@@ -167,7 +167,7 @@ func (s *Store) relock() error {
 	if now, err := os.Stat(s.path + "-lock"); err == nil && os.SameFile(held, now) {
 		return nil
 	}
-	l, err := lockFor(s.path)
+	l, err := lockFor(s.path, s.lock.role)
 	if err != nil {
 		return err
 	}

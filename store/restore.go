@@ -23,7 +23,7 @@ func Restore(ctx context.Context, from, path string, force bool) (err error) {
 	if err != nil {
 		return err
 	}
-	lock, err := lockFor(path)
+	lock, err := lockFor(path, "restore")
 	if err != nil {
 		return err
 	}

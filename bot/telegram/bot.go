@@ -29,6 +29,7 @@ type Bot struct {
 	lines         *lines
 	calls         sync.Map // that are under way: what ends each, by its row of the outbox
 	pace          *pace
+	counts        counts
 	troubles      sync.Map // what fails now, so that the log tells of it once
 	distress      distress
 

@@ -48,9 +48,11 @@ func (b *Bot) settleRow(tx *store.Tx, chat store.Chat, o store.Outgoing, sent st
 	now := b.Now()
 	o.Tries++
 	if outcome == nil {
+		b.counts.sent.Add(1)
 		o.State, o.Sent = store.Sent, sent
-		return tx.SaveOutgoing(o)
+		return errors.Join(tx.SaveOutgoing(o), setMoment(tx, valueSent, now))
 	}
+	b.counts.failures.Add(1)
 	b.Log.Debug("a message was not sent", "row", o.ID, "err", outcome)
 	var call *callError
 	if !errors.As(outcome, &call) {

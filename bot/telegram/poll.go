@@ -99,7 +99,7 @@ func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 		if err != nil || offset == "" {
 			return err
 		}
-		seen, err := lastSeen(tx)
+		seen, err := moment(tx, valueSeen)
 		if err == nil && b.Now().Sub(seen) < offsetStands {
 			params["offset"] = offset
 		}
@@ -143,6 +143,9 @@ func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
 		return err
 	})
 	r.over(err)
+	if err == nil {
+		b.counts.updates.Add(uint64(len(raws)))
+	}
 	if err == nil && more {
 		wake(b.inbox)
 	}
@@ -176,17 +179,5 @@ func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage) error {
 			return err
 		}
 	}
-	return tx.SetValue(valueSeen, strconv.FormatInt(now.Unix(), 10))
-}
-
-func lastSeen(tx *store.Tx) (time.Time, error) {
-	v, err := tx.Value(valueSeen)
-	if err != nil || v == "" {
-		return time.Time{}, err
-	}
-	n, err := strconv.ParseInt(v, 10, 64)
-	if err != nil {
-		return time.Time{}, fmt.Errorf("when the poll was answered last: %w", err)
-	}
-	return time.Unix(n, 0), nil
+	return setMoment(tx, valueSeen, now)
 }

@@ -38,7 +38,7 @@ func (c chatCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
-	st, err := store.Open(a.ctx, path, store.Options{})
+	st, err := store.Open(a.ctx, path, store.Options{Role: "chat"})
 	if err != nil {
 		return err
 	}

@@ -30,6 +30,7 @@ var layers = []struct {
 	{"bot/picture", []string{"model", "bot/wording"}, map[string]string{"os": "a picture is figures and words", "net": "a picture is figures and words"}},
 	{"bot/answer", []string{"model", "schedule", "bot/reading", "bot/wording", "bot/picture", "bot/answer"}, nil},
 	{"bot/document", []string{"model", "store", "schedule", "bot/reading", "bot/wording", "bot/answer"}, map[string]string{"os": "files are given and taken as bytes"}},
+	{"bot/health", []string{"model", "store", "bot", "bot/telegram"}, nil},
 	{"bot/telegram", []string{"store", "bot", "model", "schedule"}, nil},
 	{"bot/terminal", []string{"store", "bot", "model"}, nil},
 	{"bot/replay", []string{"store", "bot", "model"}, nil},

@@ -35,8 +35,10 @@ type cli struct {
 	Export  exportCmd  `cmd:"" help:"Write a herd's records as CSV files in a ZIP."`
 	Backup  backupCmd  `cmd:"" help:"Write a consistent copy of the database, also while it is in use."`
 	Restore restoreCmd `cmd:"" help:"Put a backup in the place of the database."`
+	Health  healthCmd  `cmd:"" help:"Say whether the bot that serves the database is well."`
 
-	LogLevel string `enum:"debug,info,warn,error" default:"info" env:"TROUGHBELL_LOG_LEVEL" help:"How much is logged to standard error: debug, info, warn, error."`
+	Version  versionFlag `help:"Say the version and end."`
+	LogLevel string      `enum:"debug,info,warn,error" default:"info" env:"TROUGHBELL_LOG_LEVEL" help:"How much is logged to standard error: debug, info, warn, error."`
 }
 
 // wrong is the error of a call that was wrong, as against work that failed.

@@ -69,7 +69,7 @@ func (c replayCmd) open(a *app) (*store.Store, func(), error) {
 	if c.DB == "" {
 		return scratch(a.ctx)
 	}
-	st, err := store.Open(a.ctx, c.DB, store.Options{})
+	st, err := store.Open(a.ctx, c.DB, store.Options{Role: "replay"})
 	if err != nil {
 		return nil, nil, err
 	}

@@ -24,6 +24,7 @@ type serveCmd struct {
 	zoneFlag
 	weatherFlag
 	backupsFlag
+	metricsFlag
 	API   string  `name:"telegram-api" env:"TROUGHBELL_TELEGRAM_API" placeholder:"URL" help:"Base address of the Bot API server, without a trailing slash. Default: the public one."`
 	Haste float64 `name:"telegram-haste" env:"TROUGHBELL_TELEGRAM_HASTE" default:"1" placeholder:"N" help:"Send N times as fast as Telegram allows: for tests against a Bot API server of their own on this machine."`
 }
@@ -44,7 +45,7 @@ Example: TROUGHBELL_TELEGRAM_TOKEN_FILE=token troughbell serve`
 const stopLimit = 2 * time.Second
 
 // Run serves until the context ends.
-func (c serveCmd) Run(a *app) error {
+func (c serveCmd) Run(a *app) (err error) {
 	token, err := botToken()
 	if err != nil {
 		return err
@@ -63,6 +64,9 @@ func (c serveCmd) Run(a *app) error {
 	if err != nil {
 		return err
 	}
+	if err := c.check(); err != nil {
+		return err
+	}
 	source, err := c.source()
 	if err != nil {
 		return err
@@ -72,9 +76,23 @@ func (c serveCmd) Run(a *app) error {
 		return err
 	}
 	s.source = source
-	if err := s.keepBackups(c.backupsFlag, path, zone); err != nil {
+	copies, keeps, err := c.copies(path)
+	if err != nil {
 		return errors.Join(err, s.store.Close())
 	}
+	s.desk.Copies = copies.All
+	if keeps {
+		s.keepBackups(copies, zone)
+	}
+	stop, err := s.listen(c.metricsFlag, path, copies, keeps)
+	if err != nil {
+		return errors.Join(err, s.store.Close())
+	}
+	defer func() {
+		ctx, cancel := context.WithTimeout(context.Background(), stopLimit)
+		defer cancel()
+		err = errors.Join(err, stop(ctx))
+	}()
 	return s.run(a.ctx)
 }
 
@@ -115,7 +133,7 @@ type server struct {
 
 func newServer(a *app, path string, c telegram.Config) (*server, error) {
 	var edge *telegram.Bot
-	st, err := store.Open(a.ctx, path, store.Options{PutBack: func() { edge.PutBack() }})
+	st, err := store.Open(a.ctx, path, store.Options{Role: bot.Serving, PutBack: func() { edge.PutBack() }})
 	if err != nil {
 		return nil, err
 	}
@@ -142,20 +160,11 @@ func ofRound(edge *telegram.Bot, report func(error)) func(error) {
 	}
 }
 
-// keepBackups has a copy of the database made each night, unless none are wanted.
-func (s *server) keepBackups(f backupsFlag, path string, zone *time.Location) error {
-	copies, on, err := f.copies(path)
-	if err != nil {
-		return err
-	}
-	s.desk.Copies = copies.All
-	if !on {
-		return nil
-	}
+// keepBackups has a copy of the database made each night.
+func (s *server) keepBackups(copies store.Copies, zone *time.Location) {
 	b := &bot.Backups{Store: s.store, Copies: copies, Zone: zone, Log: s.app.log}
 	s.desk.KeepBackups(b)
 	s.clock.Also(b.Beat)
-	return nil
 }
 
 // hourly logs what goes wrong in the minute's round, and what goes on going

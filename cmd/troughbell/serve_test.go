@@ -47,9 +47,15 @@ func startWith(t *testing.T, env []string, args ...string) *program {
 // startFile starts the program that lies in a file.
 func startFile(t *testing.T, file string, env []string, args ...string) *program {
 	t.Helper()
-	p := &program{lines: make(chan string, 16)}
-	p.cmd = exec.Command(file, args...)
-	p.cmd.Env = append(os.Environ(), env...)
+	cmd := exec.Command(file, args...)
+	cmd.Env = append(os.Environ(), env...)
+	return startCommand(t, cmd)
+}
+
+// startCommand starts the program by a command that was prepared for it.
+func startCommand(t *testing.T, cmd *exec.Cmd) *program {
+	t.Helper()
+	p := &program{cmd: cmd, lines: make(chan string, 16)}
 	stdout, err := p.cmd.StdoutPipe()
 	require.NoError(t, err)
 	p.cmd.Stderr = writerFunc(func(b []byte) { p.keep(b) })

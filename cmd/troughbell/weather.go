@@ -3,7 +3,6 @@ package main
 import (
 	"context"
 	"errors"
-	"runtime/debug"
 	"strings"
 	"sync"
 	"time"
@@ -39,14 +38,6 @@ func (f weatherFlag) source() (forecast.Source, error) {
 		return nil, wrongf("--weather-api: %w", err)
 	}
 	return forecast.NewMet(base, "troughbell/"+version()+" "+contact, time.Now), nil
-}
-
-// version is the program's own, as the build knows it.
-func version() string {
-	if b, ok := debug.ReadBuildInfo(); ok && b.Main.Version != "" {
-		return strings.Trim(b.Main.Version, "()")
-	}
-	return "devel"
 }
 
 // fetchForecasts fetches forecasts until it is stopped. Without a source it does
