@@ -54,6 +54,7 @@ func Respond(s *State, m Message, asked *reading.Ask) (Outcome, error) {
 	if !utf8.ValidString(m.Text) || utf8.RuneCountInString(m.Text) > MaxText {
 		return t.say(t.voice().Unreadable()), nil
 	}
+	t.m.Text = reading.Visible(m.Text)
 	if m.Edit {
 		if done, err := t.takeBack(); done || err != nil {
 			return t.out, err

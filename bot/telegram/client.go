@@ -64,6 +64,10 @@ const (
 	pingAfter   = 20 * time.Second // of silence on a connection
 )
 
+// mostAnswer is the longest answer read, in bytes: a hundred updates are far
+// shorter.
+const mostAnswer = 32 << 20
+
 // client calls the Bot API. The token never leaves it: not in an error, not in
 // a log.
 type client struct {
@@ -135,6 +139,7 @@ func (d *doer) Do(req *http.Request) (*http.Response, error) {
 	if err != nil {
 		return nil, d.client.redact(err)
 	}
+	resp.Body = http.MaxBytesReader(nil, resp.Body, mostAnswer)
 	return resp, nil
 }
 

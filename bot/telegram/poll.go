@@ -167,6 +167,16 @@ func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage) error {
 			b.Log.Error("an update cannot be read", "update", u.id, "err", err)
 		}
 		if ok && err == nil {
+			off, err := b.turnedOff(tx, u, now)
+			if err != nil {
+				return err
+			}
+			if off {
+				b.counts.turnedOff.Add(1)
+				ok = false
+			}
+		}
+		if ok && err == nil {
 			if raw, err = coarse(raw); err != nil {
 				return err
 			}

@@ -22,7 +22,8 @@ func readPress(data string) (row int64, button int, ok bool) {
 	}
 	row, err1 := strconv.ParseInt(parts[1], 10, 64)
 	button, err2 := strconv.Atoi(parts[2])
-	return row, button, err1 == nil && err2 == nil && button >= 0
+	// Only what we have written ourselves is taken, to the letter.
+	return row, button, err1 == nil && err2 == nil && button >= 0 && pressData(row, button) == data
 }
 
 // press takes a pressed button as the word on it. The message it hung below

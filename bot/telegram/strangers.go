@@ -1,6 +1,13 @@
 package telegram
 
-import "sync"
+import (
+	"sync"
+	"time"
+
+	"golang.org/x/time/rate"
+
+	"troughbell/store"
+)
 
 const (
 	// maxStrangers bounds how many are remembered, so that a crowd fills no
@@ -9,6 +16,11 @@ const (
 	// maxTries is how many wrong codes of one stranger are answered; the code
 	// itself is too long to be found by trying.
 	maxTries = 5
+
+	// What strangers send is looked at no faster than this, over all of them and
+	// from each; the rest is turned off unread, so that a crowd delays no household.
+	strangersPerSecond, strangersBurst = 10, 200
+	strangerEvery, strangerBurst       = 5 * time.Second, 20
 )
 
 // strangers remembers, in memory only, who was told that this is private and
@@ -17,10 +29,43 @@ type strangers struct {
 	mu    sync.Mutex
 	told  map[string]bool
 	tries map[string]int
+	all   *rate.Limiter
+	each  map[string]*rate.Limiter
 }
 
 func newStrangers() *strangers {
-	return &strangers{told: map[string]bool{}, tries: map[string]int{}}
+	return &strangers{
+		told: map[string]bool{}, tries: map[string]int{},
+		all: rate.NewLimiter(strangersPerSecond, strangersBurst), each: map[string]*rate.Limiter{},
+	}
+}
+
+// lets reports whether an update of a sender that nobody knows is looked at. A
+// code waits for its own sender only: who was invited gets in past a crowd.
+func (s *strangers) lets(sender string, code bool, now time.Time) bool {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	l := s.each[sender]
+	if l == nil {
+		if len(s.each) >= maxStrangers { // the quiet ones are as good as new
+			clear(s.each)
+		}
+		l = rate.NewLimiter(rate.Every(strangerEvery), strangerBurst)
+		s.each[sender] = l
+	}
+	return l.AllowN(now, 1) && (code || s.all.AllowN(now, 1))
+}
+
+// turnedOff reports whether an update is of a stranger, in a chat that is none of
+// ours, beyond what is let in. Nothing of it is kept then.
+func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time) (bool, error) {
+	for _, external := range []string{u.sender, u.chat} {
+		if c, ok, err := tx.FindChat(transport, external); err != nil || ok && (c.Person != 0 || c.Herd != 0) {
+			return false, err
+		}
+	}
+	code, _ := codeIn(u.text)
+	return !b.strangers.lets(u.sender, code != "", now), nil
 }
 
 // met reports whether the sender is to be told that this is private: once.
