@@ -177,6 +177,12 @@ func (t *talk) do(a reading.Do) error {
 		return t.append(t.note(model.Settled{Question: t.pending.ID, How: "dropped"}))
 	case "invite":
 		t.invite()
+	case aboutImport:
+		if a.Arg == "" {
+			t.lines = append(t.lines, t.voice().Do(a.What))
+			return nil
+		}
+		t.takeIn(a.Arg)
 	case "export", "report", "calendar":
 		t.give(a.What)
 	case "sitter":

@@ -170,9 +170,12 @@ func LastRound(tx *store.Tx) (time.Time, error) {
 	return time.Unix(n, 0), nil
 }
 
-// Alive implements schedule.Desk.
+// Alive implements schedule.Desk. Files that waited too long go by the way.
 func (c *Clock) Alive(ctx context.Context, now time.Time) error {
 	err := c.Store.Write(ctx, func(tx *store.Tx) error {
+		if err := tx.DropOldUploads(now); err != nil {
+			return err
+		}
 		return tx.SetValue(valueAlive, strconv.FormatInt(now.Unix(), 10))
 	})
 	return errors.Join(err, c.Store.Scrub(ctx), c.tidy(ctx, now))

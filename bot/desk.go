@@ -134,6 +134,9 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 			return Outcome{}, err
 		}
 	}
+	if err := d.handleFiles(tx, m, &out); err != nil {
+		return Outcome{}, err
+	}
 	if len(out.Give) > 0 {
 		if err := d.makeDocuments(tx, m, &out); err != nil {
 			return Outcome{}, err

@@ -36,6 +36,8 @@ type Message struct {
 	// People are the names of the household's people, where the text may speak of
 	// them; the desk sees to it.
 	People []string
+	Upload *Upload // a file to be taken in; nil: none
+	Beside bool    // a table came with it that was not looked at
 }
 
 // version is 0 for the message as it was first sent.

@@ -187,7 +187,7 @@ func (s *State) pending(m Message, now time.Time) (*reading.Pending, error) {
 			}
 			replied = in == m.ReplyNudge
 		}
-		if m.Pressed && !replied && by == m.From.Person {
+		if m.Pressed && !replied && by == m.From.Person && !s.asks(m) {
 			p, err := unpackQuestion(open[i])
 			if err != nil {
 				return nil, err
@@ -219,4 +219,13 @@ func (s *State) asked() (map[string]wording.Asked, error) {
 func (s *State) origin(record string) (src store.Source, by store.PersonID) {
 	e, _ := s.record(record)
 	return e.Source, e.By
+}
+
+// asks reports whether the message that a message replies to left a question open: a
+// press then speaks of no other, though it has the same words.
+func (s *State) asks(m Message) bool {
+	return slices.ContainsFunc(s.Herd.Open(), func(q model.Dated[model.Question]) bool {
+		src, _ := s.origin(q.ID)
+		return m.ReplyTo != "" && src == store.Source{Chat: m.Chat, Message: m.ReplyTo}
+	})
 }

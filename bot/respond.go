@@ -35,6 +35,10 @@ type Outcome struct {
 	// Gone says that the herd, or who spoke, is there no more: nothing is to be
 	// queued or noted of the message.
 	Gone PersonOrHerd
+	// Keep is a file that waits until its sender says what becomes of it, and TakeIn
+	// the key of one that is to be taken in; the desk does both.
+	Keep   *store.Upload
+	TakeIn string
 	// Asked is the question to remember for a "why?"; nil if none was asked.
 	Asked *reading.Ask
 }
@@ -48,6 +52,10 @@ func Respond(s *State, m Message, asked *reading.Ask) (Outcome, error) {
 	m.Text = plainly(m.Text)
 	t := &talk{before: s, s: s, m: m, asked: asked}
 	t.now = m.At.In(s.Zone)
+	if m.Upload != nil {
+		err := t.upload()
+		return t.out, err
+	}
 	if m.Medium != "" {
 		return t.say(t.voice().Medium(m.Medium)), nil
 	}
@@ -299,6 +307,9 @@ func (t *talk) carryOut() error {
 		t.typed = t.typed || slices.ContainsFunc(effects, wording.Effect.Asks)
 	}
 	parts = append(parts, t.lines...)
+	if t.m.Beside {
+		parts = append(parts, v.Import("beside"))
+	}
 	if len(t.r.Left) > 0 && card == "" && !t.lost() {
 		parts = append(parts, v.Left(t.r.Left))
 	}

@@ -125,7 +125,7 @@ func (s *State) confirmedBy(question, kind string) []store.Envelope {
 func (s *State) spokenFrom(src store.Source) []store.Envelope {
 	var out []store.Envelope
 	for _, e := range s.from(src) {
-		if spoken(e.Fact.Kind()) {
+		if spoken(e.Fact.Kind()) && e.Judged != store.Imported {
 			out = append(out, e)
 		}
 	}
@@ -177,7 +177,7 @@ func recorded(es []store.Envelope) []reading.Recorded {
 func (s *State) before(by store.PersonID, skip store.Source) []reading.Recorded {
 	var mine []store.Envelope
 	for _, e := range s.live() {
-		if e.By == by && e.Source != skip {
+		if e.By == by && e.Source != skip && e.Judged != store.Imported {
 			if mine = append(mine, e); len(mine) == recent {
 				break
 			}

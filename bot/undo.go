@@ -99,11 +99,21 @@ func undoes(of string, k model.Kind) bool {
 }
 
 // takenBack is the records that undo one: its void, the void of what it did to
-// another appointment, and once more what it corrected.
+// another appointment, and once more what it corrected; of an import all that came
+// with the file.
 func (t *talk) takenBack(target store.Envelope) []store.Envelope {
 	out := []store.Envelope{t.note(model.Void{Record: target.ID, Why: "undo"})}
+	_, file := target.Fact.(model.Import)
 	for _, e := range t.s.Journal {
-		if e.Source != target.Source || e.ID == target.ID {
+		switch {
+		case e.Source != target.Source || e.ID == target.ID:
+			continue
+		case target.Judged == store.Imported: // by itself
+			return out
+		case file:
+			if e.Judged == store.Imported && !t.s.voided[e.ID] {
+				out = append(out, t.note(model.Void{Record: e.ID, Why: withImport}))
+			}
 			continue
 		}
 		switch f := e.Fact.(type) {

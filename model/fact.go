@@ -57,6 +57,7 @@ var facts = []Fact{
 	Question{},
 	Settled{},
 	Void{},
+	Import{},
 }
 
 var factTypes = func() map[Kind]reflect.Type {
@@ -90,7 +91,9 @@ type Record struct {
 	At   time.Time // the moment, as well as it is known, in the herd's zone
 	Said bool      // the person stated the time of day
 	By   string    // who said it, as the household calls them; empty: the program
-	Fact Fact
+	// Imported says that it came with a file, and not as a text.
+	Imported bool
+	Fact     Fact
 }
 
 // before orders records by moment, kind and content, never by arrival, so that

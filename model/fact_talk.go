@@ -107,7 +107,7 @@ func (s Settled) fold(h *Herd, r Record) { h.settled[s.Question] = s.How }
 // had never been.
 type Void struct {
 	Record string `json:"record"`
-	Why    string `json:"why"` // "undo", "edit", "correction"
+	Why    string `json:"why"` // "undo", "edit", "correction", "import": with all that a file brought
 }
 
 func (Void) Kind() Kind         { return "void" }

@@ -59,6 +59,7 @@ type Herd struct {
 	Snoozes     []Dated[Snooze]
 	Tolds       []Dated[Told]
 	Questions   []Dated[Question]
+	Imports     []Dated[Import]
 
 	// Place is roughly where the herd is; nil where that was not told, or was
 	// taken back.

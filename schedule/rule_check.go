@@ -140,7 +140,8 @@ func checkBetween(v *view) []need {
 func (v *view) openQuestion() (model.Dated[model.Question], bool) {
 	open := v.h.Open()
 	for i := len(open) - 1; i >= 0; i-- {
-		if q := open[i]; q.F.Of == "" { // one about what does not fit is put once
+		// One about what does not fit is put once; a file waits no longer than a day.
+		if q := open[i]; q.F.Of == "" && q.F.About != "import" {
 			return q, v.start.Sub(q.At) < questionDays*day
 		}
 	}

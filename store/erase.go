@@ -38,7 +38,7 @@ func (tx *Tx) eraseHerd(id HerdID) error {
 	if err := tx.beginErasure(id, 0); err != nil {
 		return err
 	}
-	for _, from := range []string{"outgoing", "record", "code", "member"} {
+	for _, from := range []string{"outgoing", "record", "upload", "code", "member"} {
 		if _, err := tx.exec("DELETE FROM "+from+" WHERE herd = ?", int64(id)); err != nil {
 			return fmt.Errorf("%s: %w", from, err)
 		}

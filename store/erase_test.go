@@ -53,6 +53,9 @@ func settle(tx *Tx, mark string, records int) (h household, err error) {
 		if err := tx.SetValue(PersonValue("asked", h.herd, p), h.say("question", i)); err != nil {
 			return h, err
 		}
+		if err := tx.KeepUpload(Upload{Herd: h.herd, By: p, Key: h.say("upload", i), Name: h.say("name", i), Bytes: []byte(h.say("bytes", i)), At: noon}); err != nil {
+			return h, err
+		}
 	}
 	h.chat, h.person = chats[0].ID, chats[0].Person
 	group, err := tx.ChatOf("telegram", "-7"+mark, true)
@@ -377,7 +380,7 @@ func requireNothingOf(t *testing.T, rows map[string][]string, h household) {
 			require.NotContains(t, l, fmt.Sprintf("herd=%d|", h.herd), table)
 			switch {
 			case table == "chat" || table == "person": // of who has a further herd, or runs the server
-			case table == "outgoing" || table == "attachment" || table == "incoming" || table == "record":
+			case table == "outgoing" || table == "attachment" || table == "incoming" || table == "record" || table == "upload":
 				require.NotContains(t, l, h.mark+" ", table)
 			case table == "value":
 				require.NotContains(t, l, fmt.Sprintf(":%d:", h.herd), table)
@@ -426,7 +429,7 @@ func TestErasureKnowsEveryTable(t *testing.T) {
 		}
 		require.Equal(t, []string{
 			"attachment: outgoing", "chat: herd person", "code: herd", "erasure: herd person", "herd: ", "incoming: ", "last_id: ",
-			"member: herd person", "outgoing: chat herd", "person: ", "record: chat herd person record", "tide: ", "value: ",
+			"member: herd person", "outgoing: chat herd", "person: ", "record: chat herd person record", "tide: ", "upload: herd person", "value: ",
 		}, got, "have EraseHerd and Forget deal with it, and then name it here")
 	})
 }

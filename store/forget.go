@@ -56,6 +56,7 @@ func (tx *Tx) forget(f Forgetting) error {
 		return err
 	}
 	for _, q := range []string{
+		"DELETE FROM upload WHERE herd = ?1 AND person = ?2",
 		"DELETE FROM member WHERE herd = ?1 AND person = ?2",
 		"DELETE FROM outgoing WHERE herd = ?1 AND chat IN (SELECT id FROM chat WHERE person = ?2)",
 	} {

@@ -42,6 +42,26 @@ func (tx *Tx) HandledKeys(prefix string) ([]string, error) {
 	return keys, nil
 }
 
+// AwaitFile puts a message aside whose file is still to be fetched, so that others
+// need not wait: NextAwaiting gives it, and it stays in the inbox until Handled.
+func (tx *Tx) AwaitFile(id int64) error {
+	return tx.change(fmt.Sprintf("incoming %d", id), "UPDATE incoming SET handled = 2 WHERE id = ? AND handled = 0", id)
+}
+
+// NextAwaiting gives the oldest message after the one numbered after whose file is
+// still to be fetched; false if none.
+func (tx *Tx) NextAwaiting(after int64) (Incoming, bool, error) {
+	var in Incoming
+	var at int64
+	ok, err := tx.one("SELECT id, key, chat, raw, at FROM incoming WHERE handled = 2 AND id > ? ORDER BY id LIMIT 1", []any{after},
+		&in.ID, &in.Key, &in.Chat, &in.Raw, &at)
+	if err != nil {
+		return Incoming{}, false, fmt.Errorf("next incoming with a file: %w", err)
+	}
+	in.At = instant(at)
+	return in, ok, nil
+}
+
 // Handled marks a message as handled; problem is empty if all went well. Then
 // only what tells it apart is kept: what it said is in the records.
 func (tx *Tx) Handled(id int64, problem string) error {

@@ -81,6 +81,7 @@ func TestEveryKindOfFactComesBack(t *testing.T) {
 		model.Question{About: "weigh", Code: "girth_or_weight", Body: []byte(`{"n":1}`)},
 		model.Settled{Question: "r3", How: "answered"},
 		model.Void{Record: "r1", Why: "undo"},
+		model.Import{File: "herd.zip", Records: 3},
 	}
 	seen := map[model.Kind]bool{}
 	s := newStore(t)

@@ -39,7 +39,15 @@ var versions = func() map[model.Kind]int {
 // version can read.
 var errNewerRecord = errors.New("it comes from a newer version")
 
-// decode reads a fact written in any layout up to the current one.
+// Decode reads a fact written in any layout up to the current one.
+func Decode(kind model.Kind, version int, body []byte) (model.Fact, error) {
+	f, err := decode(kind, version, body)
+	if err != nil {
+		return nil, fmt.Errorf("read a record of kind %q: %w", kind, err)
+	}
+	return f, nil
+}
+
 func decode(kind model.Kind, version int, body []byte) (model.Fact, error) {
 	current := versions[kind]
 	if current == 0 {

@@ -64,6 +64,9 @@ type Source struct {
 	Message string // the message's own id in the chat
 }
 
+// Imported is the Judged of a record that came with a file.
+const Imported = "imported"
+
 // Envelope is a record in the journal with all that is kept beside the fact.
 type Envelope struct {
 	ID     string // unique in the herd; given by Append if empty
@@ -78,13 +81,13 @@ type Envelope struct {
 	ByName string
 	Source Source
 	Text   string // the original message
-	Judged string // how the reading was judged: "certain", "confirmed", "corrected"
+	Judged string // how the reading was judged: "certain", "confirmed", "corrected"; "imported"
 	Fact   model.Fact
 }
 
 // Record is the envelope's fact as the model takes it.
 func (e Envelope) Record() model.Record {
-	return model.Record{ID: e.ID, On: e.On, At: e.At, Said: e.Stated, By: e.ByName, Fact: e.Fact}
+	return model.Record{ID: e.ID, On: e.On, At: e.At, Said: e.Stated, By: e.ByName, Imported: e.Judged == Imported, Fact: e.Fact}
 }
 
 // Incoming is a message as it came in, kept before anything is made of it.

@@ -2,13 +2,10 @@ package store
 
 import (
 	"context"
-	"encoding/json"
 	"fmt"
 	"maps"
-	"reflect"
 	"slices"
 	"strings"
-	"time"
 
 	"troughbell/model"
 )
@@ -53,61 +50,17 @@ func views() map[string]string {
 
 // viewSQL is the query that shows the records of the fact's kind.
 func viewSQL(f model.Fact) string {
-	name := ViewName(f.Kind())
-	taken := map[string]bool{}
 	var columns []string
 	add := func(column, expression string) {
-		if taken[column] {
-			column = name + "_" + column
-		}
-		taken[column] = true
 		columns = append(columns, fmt.Sprintf("  %s AS %q", expression, column))
 	}
 	for _, c := range shared {
 		add(c.name, c.sql)
 	}
-	eachField(reflect.TypeOf(f), "$", add)
-	return fmt.Sprintf("SELECT\n%s\nFROM record AS r WHERE r.kind = '%s'", strings.Join(columns, ",\n"), f.Kind())
-}
-
-var (
-	timeType = reflect.TypeFor[time.Time]()
-	rawType  = reflect.TypeFor[json.RawMessage]()
-)
-
-// eachField gives the columns of a fact: one for each field of its JSON, those
-// of a struct within it as columns of their own.
-func eachField(t reflect.Type, path string, add func(column, expression string)) {
-	for i := range t.NumField() {
-		f := t.Field(i)
-		name, _, _ := strings.Cut(f.Tag.Get("json"), ",")
-		ft := f.Type
-		for ft.Kind() == reflect.Pointer {
-			ft = ft.Elem()
-		}
-		if f.Anonymous && name == "" {
-			eachField(ft, path, add)
-			continue
-		}
-		if !f.IsExported() || name == "-" {
-			continue
-		}
-		if name == "" {
-			name = f.Name
-		}
-		at := path + "." + name
-		value := fmt.Sprintf("json_extract(r.body, '%s')", at)
-		switch {
-		case ft.Kind() == reflect.Bool && f.Type.Kind() != reflect.Pointer:
-			add(name, "coalesce("+value+", 0)")
-		case ft.Kind() == reflect.Slice && ft != rawType:
-			add(name, fmt.Sprintf("(SELECT group_concat(value, ', ') FROM json_each(r.body, '%s'))", at))
-		case ft.Kind() == reflect.Struct && ft != timeType:
-			eachField(ft, at, add)
-		default:
-			add(name, value)
-		}
+	for _, c := range Columns(f) {
+		add(c.Name, c.sql())
 	}
+	return fmt.Sprintf("SELECT\n%s\nFROM record AS r WHERE r.kind = '%s'", strings.Join(columns, ",\n"), f.Kind())
 }
 
 // refreshViews makes the views anew if the facts have changed since they were

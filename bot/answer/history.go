@@ -201,7 +201,11 @@ func each[F model.Fact](a asked, records []model.Dated[F]) []past {
 
 // past says a record without its day, which stands before it.
 func (a asked) past(r model.Record) past {
-	return past{at: r.At, on: r.On, kind: r.Fact.Kind(), fact: r.Fact, said: a.v.Echo(reading.Entry{Act: reading.Fact{Fact: r.Fact}})}
+	said := a.v.Echo(reading.Entry{Act: reading.Fact{Fact: r.Fact}})
+	if r.Imported {
+		said = a.v.Phrase("past_imported", wording.Args{Names: []string{said}})
+	}
+	return past{at: r.At, on: r.On, kind: r.Fact.Kind(), fact: r.Fact, said: said}
 }
 
 // covers reports whether a record of just these pigs, known by then, belongs in

@@ -51,7 +51,10 @@ const recordColumn = "record"
 // exact is a record as its column holds it: what the other columns do not say,
 // or not to the last digit.
 type exact struct {
+	Kind    model.Kind      `json:"kind"`
 	Version int             `json:"version"`
+	On      model.Day       `json:"on"`
+	By      string          `json:"by,omitempty"`
 	Zone    string          `json:"zone"`
 	At      time.Time       `json:"at"`
 	Said    time.Time       `json:"said"`
@@ -73,6 +76,11 @@ func (t *tables) table(kind model.Kind) (rows int, err error) {
 				more = extras(cols)
 			}
 			head := append([]string(nil), cols...)
+			for i, c := range head {
+				if c == recordColumn {
+					head[i] = string(kind) + "_" + c
+				}
+			}
 			for _, x := range more {
 				head = append(head, x.name)
 			}
@@ -111,7 +119,7 @@ func exactly(e store.Envelope) (string, error) {
 		return "", err
 	}
 	b, err := json.Marshal(exact{
-		Version: e.Fact.Version(), Zone: e.Zone, At: e.At, Said: e.SaidAt, Stated: e.Stated, Body: body,
+		Kind: e.Fact.Kind(), Version: e.Fact.Version(), On: e.On, By: e.ByName, Zone: e.Zone, At: e.At, Said: e.SaidAt, Stated: e.Stated, Body: body,
 	})
 	return string(b), err
 }
@@ -119,10 +127,23 @@ func exactly(e store.Envelope) (string, error) {
 // number is a plain number as the tables write it.
 var number = regexp.MustCompile(`^-?[0-9]+(\.[0-9]+)?(e[+-]?[0-9]+)?$`)
 
-// harmless keeps a spreadsheet from taking a text for a formula.
+// formulaSigns begin what a spreadsheet takes for a formula; the quote keeps it
+// from that, and so is quoted itself.
+const formulaSigns = "=+-@\t\r\n'"
+
+// harmless keeps a spreadsheet from taking a text for a formula; asItWas takes that
+// back.
 func harmless(v string) string {
-	if v == "" || !strings.ContainsRune("=+-@\t\r\n", rune(v[0])) || number.MatchString(v) {
+	if v == "" || strings.IndexByte(formulaSigns, v[0]) < 0 || number.MatchString(v) {
 		return v
 	}
 	return "'" + v
+}
+
+// asItWas is the text that harmless made a cell of.
+func asItWas(cell string) string {
+	if len(cell) > 1 && cell[0] == '\'' && strings.IndexByte(formulaSigns, cell[1]) >= 0 {
+		return cell[1:]
+	}
+	return cell
 }

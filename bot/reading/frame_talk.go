@@ -183,6 +183,7 @@ var undoWords = []struct{ of, words string }{
 	{"mixed", "mix, batch"},
 	{"arrive", "arrival"},
 	{"recipe", "recipe"},
+	{"import", "import, upload"},
 }
 
 func (r *reader) fillUndo(s span) {
@@ -224,6 +225,7 @@ func (r *reader) fillHelp(s span) {
 var helpTopics = map[string]bool{
 	"settings": true, "setup": true, "set-up": true, "set up": true, "nudges": true, "reminders": true, "money": true, "health": true, "alarm": true, "emergency": true,
 	"emergencies": true, "butcher": true, "plan": true, "sizes": true, "quiet": true, "today": true, "mix": true, "pens": true, "weather": true, "commands": true, "start": true, "people": true, "privacy": true, "pictures": true,
+	"files": true, "import": true, "export": true, "report": true,
 }
 
 // helpOn says that the text asks for help on a topic and nothing else.

@@ -91,6 +91,8 @@ var choiceWords = []struct{ code, words string }{
 	{"yes", "yes, yep, yeah, yup, y, right, correct, ja, sure, that's right, thats right, aye, it is, affirmative, ok"},
 	{"no", "no, nope, nah, n, nein, wrong, neither, none"},
 	{"undo_yes", "yes, yep, yeah, yup, y, right, correct, ja, sure, ok, okay, do it, yes undo it, yes undo, go ahead"},
+	{"import_yes", "yes, yep, yeah, yup, y, right, correct, ja, sure, ok, okay, do it, go ahead, import it, import them, yes import, yes please, take it in"},
+	{"import_no", "no, nope, nah, n, nein, leave, leave that, don't, dont, don't import, no thanks, never mind, nevermind, cancel"},
 	{"undo_no", "no, nope, nah, n, nein, keep, keep that, leave it, don't, dont, no keep it, never mind, nevermind, cancel"},
 	{"died", "died, dead, it died, she died, he died, death, passed, found dead"},
 	{"out", "out, escaped, got out, it got out, loose, ran off, run off, escape"},

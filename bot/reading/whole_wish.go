@@ -1,6 +1,9 @@
 package reading
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // wholeWishes are wishes that count only where they are all that a text says:
 // "the sitter's report" and "the vet's calendar" are none.
@@ -18,11 +21,17 @@ var wholeWishes = map[string]string{
 	"where do you keep it": "privacy", "where do you keep my data": "privacy", "is this private": "privacy",
 }
 
+// onLabel says that the text is the label of an answer to the open question.
+func (r *reader) onLabel() bool {
+	p := r.c.Pending
+	return p != nil && slices.ContainsFunc(p.Labels, func(l string) bool { return plain(l) == plain(r.text) })
+}
+
 func (r *reader) wholeWish() (Reading, bool) {
 	text := strings.Join(strings.Fields(strings.ToLower(r.text)), " ")
 	text = strings.ReplaceAll(strings.Trim(text, "/.!?"), "’", "'")
 	what, ok := wholeWishes[text]
-	if !ok {
+	if !ok || r.onLabel() {
 		return Reading{}, false
 	}
 	return r.just(Do{What: what}), true

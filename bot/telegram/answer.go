@@ -3,6 +3,7 @@ package telegram
 import (
 	"context"
 
+	"troughbell/bot"
 	"troughbell/store"
 )
 
@@ -45,4 +46,18 @@ func (b *Bot) answerSome(most int) (more bool, err error) {
 	})
 	r.over(err)
 	return more, err
+}
+
+// answerWith handles a message that waited for its file.
+func (b *Bot) answerWith(in store.Incoming, file bot.Upload) error {
+	r := round{bot: b, file: &file}
+	err := b.Store.Write(context.Background(), func(tx *store.Tx) error {
+		still, ok, err := tx.NextAwaiting(in.ID - 1)
+		if err != nil || !ok || still.ID != in.ID { // it has gone with its herd
+			return err
+		}
+		return r.handleOne(tx, in)
+	})
+	r.over(err)
+	return err
 }

@@ -24,6 +24,7 @@ type Bot struct {
 	me     atomic.Pointer[identity]
 
 	inbox, outbox chan struct{} // something is there
+	files         chan struct{} // a message waits for its file
 	asides        chan func(context.Context)
 	strangers     *strangers
 	lines         *lines
@@ -44,7 +45,7 @@ func New(c Config) *Bot {
 	c = c.withDefaults()
 	b := &Bot{
 		Config: c, client: newClient(c.API, c.Token),
-		inbox: make(chan struct{}, 1), outbox: make(chan struct{}, 1),
+		inbox: make(chan struct{}, 1), outbox: make(chan struct{}, 1), files: make(chan struct{}, 1),
 		asides: make(chan func(context.Context), maxAsides), strangers: newStrangers(),
 		lines: newLines(), pace: newPace(c.Limits), fatal: make(chan error, 1),
 	}
@@ -66,6 +67,7 @@ func (b *Bot) Start(ctx context.Context) (ready <-chan struct{}, fatal <-chan er
 	b.wg.Go(func() { b.answer(ctx) })
 	b.wg.Go(func() { b.send(ctx, calls) })
 	b.wg.Go(func() { b.introduce(ctx) })
+	b.wg.Go(func() { b.fetch(ctx, calls) })
 	for range asideWorkers {
 		b.wg.Go(func() { b.doAsides(ctx, calls) })
 	}

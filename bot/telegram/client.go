@@ -11,6 +11,7 @@ import (
 	"net/http/httptrace"
 	"net/netip"
 	"net/url"
+	"strconv"
 	"strings"
 	"sync/atomic"
 	"time"
@@ -61,6 +62,7 @@ const (
 	pollLimit   = (pollSeconds + 15) * time.Second
 	sendLimit   = 30 * time.Second
 	uploadLimit = 2 * time.Minute  // a whole file goes over a farm's line
+	fetchLimit  = time.Minute      // a file comes from Telegram's to the server's
 	pingAfter   = 20 * time.Second // of silence on a connection
 )
 
@@ -72,6 +74,7 @@ const mostAnswer = 32 << 20
 // a log.
 type client struct {
 	endpoint string // the library's pattern, with two %s
+	files    string // the same for files
 	token    string
 	http     *http.Client
 }
@@ -86,6 +89,7 @@ func newClient(base, token string) *client {
 	base = strings.ReplaceAll(strings.TrimRight(base, "/"), "%", "%%")
 	return &client{
 		endpoint: base + "/bot%s/%s",
+		files:    base + "/file/bot%s/%s",
 		token:    token,
 		http:     &http.Client{Transport: t},
 	}
@@ -118,6 +122,72 @@ func (c *client) request(ctx context.Context, method string, limit time.Duration
 		return nil, sortOut(method, c.redact(err), d.wrote.Load())
 	}
 	return resp.Result, nil
+}
+
+// download gets a file that somebody sent, of at most so many bytes; nil where it has
+// more. Every error is a *callError, as of the method getFile.
+func (c *client) download(ctx context.Context, fileID string, most int64) ([]byte, error) {
+	const method = "getFile"
+	raw, err := c.call(ctx, method, tgbotapi.Params{"file_id": fileID}, sendLimit)
+	if err != nil {
+		return nil, err
+	}
+	var at struct {
+		Path string `json:"file_path"`
+		Size int64  `json:"file_size"`
+	}
+	switch err := json.Unmarshal(raw, &at); {
+	case err != nil:
+		return nil, &callError{method: method, what: unknown, err: err}
+	case at.Size > most:
+		return nil, nil
+	case at.Path == "":
+		return nil, &callError{method: method, what: gone, err: errors.New("it gave no path")}
+	}
+	ctx, cancel := context.WithTimeout(ctx, fetchLimit)
+	defer cancel()
+	b, err := c.get(ctx, fmt.Sprintf(c.files, c.token, at.Path), most)
+	var call *callError
+	switch {
+	case err == nil && int64(len(b)) > most:
+		return nil, nil
+	case err == nil, errors.As(err, &call):
+		return b, err
+	}
+	return nil, &callError{method: method, err: c.redact(err)}
+}
+
+// get reads what lies at an address, one byte more than the most at most.
+func (c *client) get(ctx context.Context, address string, most int64) (b []byte, err error) {
+	req, err := http.NewRequestWithContext(ctx, http.MethodGet, address, nil)
+	if err != nil {
+		return nil, err
+	}
+	resp, err := c.http.Do(req)
+	if err != nil {
+		return nil, err
+	}
+	defer func() { err = errors.Join(err, resp.Body.Close()) }()
+	if resp.StatusCode != http.StatusOK {
+		return nil, c.refusal(resp)
+	}
+	return io.ReadAll(io.LimitReader(resp.Body, most+1))
+}
+
+// refusal is the error of an answer that brings no file. It is not the token's: that
+// was good for the call before.
+func (c *client) refusal(resp *http.Response) error {
+	e := &callError{method: "getFile", err: fmt.Errorf("the file's address answers %s", resp.Status)}
+	switch {
+	case resp.StatusCode == http.StatusTooManyRequests:
+		e.what = flood
+		if n, err := strconv.Atoi(resp.Header.Get("Retry-After")); err == nil {
+			e.wait = time.Duration(min(n, 3600)) * time.Second
+		}
+	case resp.StatusCode < http.StatusInternalServerError:
+		e.what = gone
+	}
+	return e
 }
 
 // doer attaches a context to the library's requests, and notes whether a

@@ -21,6 +21,9 @@ type handling struct {
 	member store.Member
 	herd   store.HerdID
 
+	fetched *bot.Upload // the file that came with it, once it was fetched
+	await   bool        // it waits for its file
+
 	drop  bool     // nothing of the update is to be kept
 	gone  bool     // it is out of the inbox already, with its herd or its sender
 	after []func() // to be done once it is committed
@@ -67,7 +70,10 @@ func (h *handling) handle() error {
 		h.drop = true
 		return nil
 	}
-	m.Text = text
+	m.Text, m.Beside = text, h.u.file.isTable() && text != ""
+	if h.u.brings(text) {
+		return h.takeFile(m)
+	}
 	if word, _, rest, ok := bot.Command(h.u.text); ok {
 		if done, err := h.edgeCommand(word, rest); done || err != nil {
 			return err

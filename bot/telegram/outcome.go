@@ -20,6 +20,7 @@ const (
 	migrated                   // the group has a new id
 	alreadyDone                // the edit was there already, the query too old
 	gone                       // the message to edit or to answer is not there
+	oversized                  // the file is larger than the server gives out
 	refused                    // our own fault: the call was not right
 	badToken                   // the token is not valid
 	conflict                   // another copy polls
@@ -70,6 +71,7 @@ var meanings = []struct {
 	{"message to edit not found", gone},
 	{"message can't be edited", gone},
 	{"message to be replied not found", gone},
+	{"file is too big", oversized},
 	{"chat not found", unreachable},
 	{"bot was kicked", unreachable},
 	{"bot was blocked", unreachable},

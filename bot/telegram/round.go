@@ -4,6 +4,7 @@ import (
 	"errors"
 	"time"
 
+	"troughbell/bot"
 	"troughbell/bot/wording"
 	"troughbell/store"
 )
@@ -19,6 +20,7 @@ const (
 // by itself: what fails takes no other message with it.
 type round struct {
 	bot   *Bot
+	file  *bot.Upload    // that a message waited for; nil: none
 	herds []store.HerdID // of the messages handled
 	after []func()       // to be done once it is committed
 }
@@ -51,7 +53,7 @@ func (r *round) handleOne(tx *store.Tx, in store.Incoming) error {
 	case !ok:
 		return tx.Handled(in.ID, "it says nothing")
 	}
-	h := handling{bot: r.bot, tx: tx, u: u, row: in.ID}
+	h := handling{bot: r.bot, tx: tx, u: u, row: in.ID, fetched: r.file}
 	fault, err := tx.Try(h.guarded)
 	r.herds = append(r.herds, h.herd)
 	switch {
@@ -71,6 +73,8 @@ func (r *round) handleOne(tx *store.Tx, in store.Incoming) error {
 		return nil
 	case h.drop:
 		return tx.DropIncoming(in.ID)
+	case h.await:
+		return tx.AwaitFile(in.ID)
 	}
 	return tx.Handled(in.ID, "")
 }

@@ -31,6 +31,7 @@ type update struct {
 	// replyBot is the user name of whose message that is, where it is a bot's.
 	replyBot string
 	medium   string // what came instead of a text
+	file     file   // to be taken in
 
 	query string // of a press
 	press string // data of the button
@@ -83,6 +84,9 @@ func ofMessage(m *tgbotapi.Message, edit bool) (u update, ok bool) {
 		if r.From != nil && r.From.IsBot {
 			u.replyBot = r.From.UserName
 		}
+	}
+	if m.Document != nil {
+		u.file = file{id: m.Document.FileID, name: m.Document.FileName, size: m.Document.FileSize}
 	}
 	switch {
 	case m.MigrateToChatID != 0:

@@ -58,7 +58,7 @@ func (c *Chat) Open(ctx context.Context) error {
 			return err
 		}
 		if chat.Person == 0 {
-			if chat.Person, err = owner(tx, c.Herd); err != nil {
+			if chat.Person, err = Owner(tx, c.Herd); err != nil {
 				return err
 			}
 			chat.Herd = c.Herd
@@ -79,7 +79,8 @@ func (c *Chat) Open(ctx context.Context) error {
 	})
 }
 
-func owner(tx *store.Tx, herd store.HerdID) (store.PersonID, error) {
+// Owner is the person who owns a herd; where nobody does yet, one is made.
+func Owner(tx *store.Tx, herd store.HerdID) (store.PersonID, error) {
 	members, err := tx.Members(herd)
 	if err != nil {
 		return 0, err
@@ -178,6 +179,16 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 	}
 	c.buttons = nil
 	ctx = context.WithoutCancel(ctx) // what was begun is answered before the chat stops
+	var file *bot.Upload
+	if path, ok := importing(text); ok {
+		u, err := ReadUpload(path)
+		if err != nil {
+			c.lost++
+			_, err = fmt.Fprintf(c.screen, "Nothing imported: %v\n", err)
+			return err
+		}
+		file = &u
+	}
 	now := c.Now()
 	c.count++
 	var out bot.Outcome
@@ -190,7 +201,7 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 			c.me = me
 		}
 		m := bot.Message{
-			Herd: c.Herd, Chat: c.chat, From: c.me, Text: text, At: now, Pressed: press,
+			Herd: c.Herd, Chat: c.chat, From: c.me, Text: text, At: now, Pressed: press, Upload: file,
 			ID: fmt.Sprintf("%d-%d", now.UnixMilli(), c.count),
 		}
 		if out, err = c.Desk.Handle(tx, m); err != nil || out.Gone != "" {

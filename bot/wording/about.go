@@ -13,6 +13,7 @@ var aboutWords = map[string]string{
 	"gone": "pig gone", "arrive": "arrival", "spend": "spending", "fence": "fence",
 	"weather": "weather", "recipe": "mix", "sick": "sick pig", "away": "being away", "expected": "pigs to come",
 	"note": "note", "remind": "reminder", "settings": "setting", "setup": "set-up",
+	"import": "import",
 }
 
 // kindNouns has the nouns for a kind of record that one asks the history of, where

@@ -20,6 +20,7 @@ const (
 	partTalk     = "talk"
 	partPicture  = "picture"
 	partLeave    = "leave"
+	partImport   = "import"
 )
 
 // english has all sentences in English.
@@ -36,6 +37,7 @@ var english = map[string]catalogue{
 	partTalk:     talkSentences,
 	partPicture:  pictureSentences,
 	partLeave:    leaveSentences,
+	partImport:   importSentences,
 }
 
 // metricEnding ends the code of a sentence whose example has metric units.

@@ -76,6 +76,9 @@ func TestEveryCodeHasASentence(t *testing.T) {
 	for _, code := range said(t, "../answer") {
 		requireCode(t, answerSentences, code)
 	}
+	for _, code := range append(calls(t, "../document", "faulty", "unreadable"), "row_pig", "row_pigs", "row_early", "row_gone") {
+		requireCode(t, importSentences, code)
+	}
 	for _, step := range SetupSteps {
 		requireCode(t, setupSentences, step)
 	}

@@ -48,6 +48,7 @@ var Commands = []Command{
 	{"why", "The sums behind the last answer", "why?", everywhere},
 	{"undo", "Take the last record back", "", everywhere},
 	{"export", "All records as files", "", inPrivate},
+	{"import", "Records or weights from a file", "", inPrivate},
 	{"privacy", "What is kept, and how to end it", "", inPrivate},
 	{"invite", "A code to let family in", "", inPrivate},
 	{"newherd", "A code for a further household", "", toOperator},

@@ -28,6 +28,8 @@ func (v Voice) echoTalk(f model.Fact) string {
 		return join2("asked", About(f.About))
 	case model.Settled:
 		return "question " + f.How
+	case model.Import:
+		return "import of " + countNoun(float64(f.Records), "record", "records") + " from " + f.File
 	case model.Void:
 		return "taken back (" + f.Why + ")"
 	}

@@ -118,7 +118,7 @@ func TestEchoOfEveryKind(t *testing.T) {
 	for _, row := range echoes {
 		tabled[row.fact.Kind()] = true
 	}
-	talk := map[model.Kind]bool{"done": true, "snooze": true, "told": true, "question": true, "settled": true, "void": true, "forecast": true}
+	talk := map[model.Kind]bool{"done": true, "snooze": true, "told": true, "question": true, "settled": true, "void": true, "forecast": true, "import": true}
 	for _, f := range model.Facts() {
 		require.NotEmpty(t, us(t).Echo(entry(f)), f.Kind())
 		require.True(t, tabled[f.Kind()] || talk[f.Kind()], "no row for %s", f.Kind())

@@ -200,6 +200,7 @@ var answerSentences = catalogue{
 	"nothing_due_round":  "{d0} is a round; nothing beyond it is due yet.",
 	"nothing_due_on":     "Nothing due {d0}; the next round is {d1}.",
 	"past":               "{d0}: {n0}.",
+	"past_imported":      "{n0} (from a file)",
 	"fed_total":          "Fed {q0:feed} in {q1|fill|fills} since {d0}[; {?q2|fill|fills} without an amount].",
 	"watered_total":      "Filled {q0} of water in {q1|fill|fills} since {d0}[; {?q2|fill|fills} without an amount].",
 	"past_last":          "{d0}[, {?q0} ago]: {n0}.",

@@ -56,9 +56,11 @@ var questionSentences = catalogue{
 	"girth_or_weight_again":    "Girth or weight?",
 	"bag_size_again":           "How much does one hold?",
 	"near_name_again":          "Which pig?",
+	"import_sure_again":        "Import the file?",
 	"confirm":                  "Is that right?",
 	"drug_unclear":             "Was a drug given? Text which pig, which product, how many withdrawal days. Until then no pig counts as clear.",
 	"undo_sure":                "Undo this? {n0}.",
+	"import_sure":              "Import {q0|record|records}[ from {n0}]?",
 }
 
 // choicePhrases are the labels of choices by their code. A tap sends the label
@@ -131,4 +133,6 @@ var choicePhrases = catalogue{
 	"went_some":      "some went",
 	"went_not":       "still here",
 	"undo_no":        "keep it",
+	"import_yes":     "Import",
+	"import_no":      "Leave it",
 }

@@ -62,8 +62,13 @@ var Topics = []Topic{
 		US:    []string{"spent 61 straw", "sold PIG 300", "what do they cost?"},
 	},
 	{
-		Name: "pictures", Title: "Pictures and files", Words: []string{"picture", "chart", "graph", "plot", "calendar", "report", "export"},
-		US: []string{"chart of the feed", "graph of PIG", "calendar", "export"},
+		Name: "pictures", Title: "Pictures", Words: []string{"picture", "chart", "graph", "plot"},
+		US: []string{"chart of the feed", "graph of PIG", "chart of water", "chart of costs"},
+	},
+	{
+		Name: "files", Title: "Files, out and in", Words: []string{"file", "export", "import", "report", "calendar", "csv", "zip"},
+		Kinds: []model.Kind{"import"},
+		US:    []string{"export", "import", "report", "calendar"},
 	},
 	{
 		Name: "settings", Title: "Herd and settings", Words: []string{"setup", "set-up", "pigs", "plan", "sizes"},

@@ -33,6 +33,7 @@ type cli struct {
 	Replay  replayCmd  `cmd:"" help:"Play a timed log in virtual time."`
 	Parse   parseCmd   `cmd:"" help:"Say what texts would be recorded as, without recording them."`
 	Export  exportCmd  `cmd:"" help:"Write a herd's records as CSV files in a ZIP."`
+	Import  importCmd  `cmd:"" help:"Take in records from such files, or weights from a list."`
 	Backup  backupCmd  `cmd:"" help:"Write a consistent copy of the database, also while it is in use."`
 	Restore restoreCmd `cmd:"" help:"Put a backup in the place of the database."`
 	Health  healthCmd  `cmd:"" help:"Say whether the bot that serves the database is well."`

@@ -19,6 +19,8 @@ func (s *Server) do(r *http.Request, method string, lost bool) (any, *Fault) {
 		return map[string]any{"id": botID, "is_bot": true, "first_name": "bell", "username": BotName}, nil
 	case "getUpdates":
 		return s.getUpdates(r)
+	case "getFile":
+		return s.getFile(r.Form)
 	case "sendMessage":
 		return s.sendMessage(r.Form, lost)
 	case "sendPhoto":

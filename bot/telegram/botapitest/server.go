@@ -32,6 +32,7 @@ type Server struct {
 	poll     chan struct{} // closed when the poll under way is to end
 	news     chan struct{} // closed and renewed when an update is queued
 	messages []*Message
+	files    map[string][]byte // that people sent, by id
 	lastID   int64
 	calls    []Call
 	faults   map[string][]Fault
@@ -113,7 +114,7 @@ const Hangs = time.Hour
 func New(token string) *Server {
 	s := &Server{
 		Token: token, nextID: 1000, lastID: 5000, news: make(chan struct{}),
-		faults: map[string][]Fault{}, clock: time.Now,
+		faults: map[string][]Fault{}, clock: time.Now, files: map[string][]byte{},
 	}
 	s.http = httptest.NewServer(http.HandlerFunc(s.serve))
 	return s
@@ -214,6 +215,10 @@ func (s *Server) Pending() int {
 }
 
 func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
+	if path, ok := strings.CutPrefix(r.URL.Path, "/file/bot"); ok {
+		s.serveFile(w, r, path)
+		return
+	}
 	token, method, ok := strings.Cut(strings.TrimPrefix(r.URL.Path, "/bot"), "/")
 	if !ok || token != s.Token {
 		fail(w, Fault{Status: http.StatusUnauthorized, Description: "Unauthorized"})
