@@ -51,7 +51,7 @@ func (r *reader) fillMove(s span) {
 	}
 	sel := r.selectPigs(s.i, s.j)
 	m := model.Move{Pen: pen}
-	if sel.stray || r.movesSome(s, sel) {
+	if sel.stray || r.movesSome(s, sel) || r.movesStranger(s) {
 		r.useAll(s)
 		r.whichPig("move", s, r.draft(Fact{m}, s), func(n []string) Act { return Fact{model.Move{Pen: pen, Animals: n}} })
 		return
@@ -67,6 +67,26 @@ func (r *reader) fillMove(s span) {
 		}
 	}
 	r.emit(Fact{m}, s)
+}
+
+// movesStranger says that what moved is called by a word that no pig here bears:
+// "moved bob to pen 2".
+func (r *reader) movesStranger(s span) bool {
+	for k := s.i; k+1 < s.j; k++ {
+		if !r.items[k].is(sMove) {
+			continue
+		}
+		n := k + 1
+		if it := &r.items[n]; it.kind != itWord || it.gap > gapNone || !it.sense.empty() || it.pig >= 0 || it.pen >= 0 || it.group >= 0 {
+			continue
+		}
+		for n++; n < s.j && (r.items[n].pig >= 0 || r.items[n].is(sAnd) || r.items[n].gap == gapAnd); n++ { // "bob and olive"
+		}
+		if n < s.j && r.items[n].pen < 0 && (r.items[n].s == "to" || r.items[n].s == "into" || r.items[n].s == "in") {
+			return true
+		}
+	}
+	return false
 }
 
 // movesSome says that but some of the pigs moved, and not which: "moved 2 to the
