@@ -53,7 +53,7 @@ var leaveSentences = catalogue{
 
 	"privacy": "Kept: your texts, what I read from them and answered, names and chat numbers of your people, in one file where I run. " +
 		"Who runs me can read it; family sees all, helpers no money; other households nothing.\n" +
-		"How long: records until the herd is deleted. My sent messages {q0|day|days}; an incoming message only until it is handled, one that failed {q1|day|days}.\n" +
+		"How long: records until the herd is deleted. My sent messages {q0|day|days}; an incoming message only until it is handled, one that failed {q1|day|days}, a file to import one day.\n" +
 		"Nothing goes elsewhere but through this chat[ and, for the weather, {n0} to the forecast service].\n" +
 		"Take it along: export. End it: forget me, or, as the owner, delete this herd.",
 }

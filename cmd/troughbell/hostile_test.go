@@ -61,7 +61,7 @@ func TestLookAlikes(t *testing.T) {
 	status, _, stderr := replayed0(t, "2026-05-16 08:10 | 4 pigs came today, Dot, Moss, Plum and Fern, 45 lb each\n", db)
 	require.Equal(t, exitDone, status, stderr)
 	for _, text := range []string{
-		"D\u043et 60 lb", "D\u03bft 60 lb", "D0t 60 lb", "D\u043et died", "sold M\u043ess", "wormed D\u043et with ivermectin, 18 days withdrawal",
+		"D\u043et 60 lb", "D\u03bft 60 lb", "D0t 60 lb", "D\u043et died", "sold M\u043ess", "moved D\u043et to the north pen", "wormed D\u043et with ivermectin, 18 days withdrawal",
 		"\uff24\uff4f\uff54 60 lb",
 	} {
 		status, out, stderr := call(t, text+"\n", "parse", "--json", "--db", db, "--now", "2026-05-20T08:00")
