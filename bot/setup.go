@@ -180,12 +180,16 @@ func answersOnly(r reading.Reading, fits func(model.Fact) bool) bool {
 }
 
 // saysSomething reports whether a text is a clear thing of its own: a question,
-// an alarm, a wish, or a record that no bare number could be.
+// an alarm, a wish, a plan, or a record that no bare number could be.
 func saysSomething(r reading.Reading) bool {
 	for _, e := range r.Entries {
 		switch a := e.Act.(type) {
 		case reading.Ask, reading.Help, reading.Do, reading.Undo:
 			return true
+		case reading.None:
+			if a.Reason == reading.NonePlan { // "i'll order straw on friday" is no chore day
+				return true
+			}
 		case reading.Fact:
 			switch a.Kind() {
 			case "weigh", "feed_level", "weather", "fence", "note":
