@@ -21,7 +21,7 @@ func (r *reader) tagRows() {
 			i++
 			continue
 		}
-		labelled := row.at[0] > 0 && labelMark(r.toks[row.at[0]-1].s) // "185: 186, 187: 175"
+		labelled := r.told(row.at[0]) // "185: 186, 187: 175"
 		i = row.end
 		if r.pairsOf(row) || labelled || len(row.at) < 2 || !r.allTags(row) {
 			continue
@@ -42,6 +42,29 @@ func (r *reader) tagRows() {
 
 // labelMark says that a mark stands between a pig and its number.
 func labelMark(s string) bool { return s == ":" || s == "=" || s == "@" }
+
+// told says that the number at token k is what a pig before it weighs: "196 weighs
+// 196".
+func (r *reader) told(k int) bool {
+	if k == 0 || labelMark(r.toks[k-1].s) {
+		return k > 0
+	}
+	s := r.toks[k-1].s
+	return k > 1 && r.toks[k-2].kind == tokNum && (s == "is" || s == "at" || r.weighWord(k-1))
+}
+
+// weighWord says that the word at token k leads up to what pigs weigh or measure.
+func (r *reader) weighWord(k int) bool {
+	t := &r.toks[k]
+	if t.kind != tokWord {
+		return false
+	}
+	if tellsWeight[t.s] || t.s == "are" || t.s == "were" || t.s == "respectively" {
+		return true
+	}
+	m := r.lex.of[t.s]
+	return m != nil && m.sense.any(setOf(sWeigh, sGirth, sTape, sHung, sPackaged)) && !m.sense.has(sGain)
+}
 
 // rowAt is the row that begins at token i.
 func (r *reader) rowAt(i int) numberRow {
@@ -140,9 +163,7 @@ func (r *reader) valuesBehind(row numberRow) numberRow {
 			return r.rowAt(k)
 		case labelMark(t.s):
 			told = true
-		case t.kind == tokWord && (tellsWeight[t.s] || t.s == "are" || t.s == "were" || t.s == "respectively"):
-			told = true
-		case t.kind == tokWord && m != nil && m.sense.any(setOf(sWeigh, sGirth, sTape, sHung, sPackaged)) && !m.sense.has(sGain):
+		case r.weighWord(k):
 			told = true
 		case t.kind == tokWord && m != nil && m.sense.any(setOf(sFiller, sAbout, sIs, sNow)):
 		default:

@@ -238,7 +238,7 @@ func TestPressComesTooLate(t *testing.T) {
 func TestPressHoursLater(t *testing.T) {
 	r := newFarm(t, quick)
 	_, asked := r.typesAQuestion()
-	r.bot.Now = func() time.Time { return time.Now().Add(30 * time.Hour) }
+	r.ahead.Store(int64(30 * time.Hour))
 	label := asked.Buttons[len(asked.Buttons)-1].Label
 	require.Empty(t, r.pressAnswer(r.api.Press(ann, asked.ID, label)))
 	r.eventually(func() bool { return len(r.kinds()[label]) > 0 })

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"regexp"
 	"sync"
+	"sync/atomic"
 	"testing"
 	"time"
 
@@ -42,6 +43,7 @@ type rig struct {
 	bot   *Bot
 	fatal <-chan error
 	log   *journal
+	ahead atomic.Int64 // by how many nanoseconds the clock of the bot is ahead
 }
 
 // newRig starts a bot with nobody in its database.
@@ -78,6 +80,7 @@ func (r *rig) start(l Limits) {
 	require.NoError(r.t, err)
 	r.bot = New(Config{
 		Store: r.store, Desk: bot.NewDesk(), Token: secret, API: r.api.URL(), Zone: zone, Limits: l,
+		Now: func() time.Time { return time.Now().Add(time.Duration(r.ahead.Load())) },
 		Log: slog.New(slog.NewTextHandler(r.log, &slog.HandlerOptions{Level: slog.LevelDebug})),
 	})
 	// A test's own context ends before its clean-up.
