@@ -40,7 +40,7 @@ type load struct {
 // its own.
 var loadTexts = []string{
 	"fence 5.%d", "spent %d straw", "Dot 38 girth and fence 6.%d", "barrel full, fence 7.%d", "filled the hopper 90 lb, spent %d corn",
-	"note: gate %d sags", "spent %d nails", "Rufus 101 lb, fence 6.%d", "fence 4.%d", "how long will the feed last, and spent %d salt",
+	"note: gate %d sags", "spent %d nails", "Rufus 101 lb, fence 6.%d", "fence 4.%d", "spent %d salt, how long will the feed last?",
 }
 
 // TestLoad runs the program on a file of herds and has many chats text to it:
