@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"troughbell/bot/document"
+	"troughbell/bot/reading"
 	"troughbell/bot/wording"
 	"troughbell/model"
 	"troughbell/store"
@@ -229,22 +230,10 @@ func (s *State) notThen(name string, on model.Day) string {
 // animalsOf is the pigs that a fact names.
 func animalsOf(f model.Fact) []string {
 	switch f := f.(type) {
-	case model.Weigh:
-		return f.Animals
-	case model.Move:
-		return f.Animals
-	case model.Sick:
-		return f.Animals
 	case model.Alarm:
-		return f.Animals
-	case model.Worm:
-		return f.Animals
-	case model.Treat:
-		return f.Animals
-	case model.Gone:
 		return f.Animals
 	case model.Booked:
 		return f.Animals
 	}
-	return nil
+	return reading.AnimalsOf(f)
 }

@@ -2,8 +2,8 @@ package reading
 
 import "troughbell/model"
 
-// animalsOf are the pigs that a fact is about.
-func animalsOf(f model.Fact) []string {
+// AnimalsOf are the pigs that a fact is about.
+func AnimalsOf(f model.Fact) []string {
 	switch v := f.(type) {
 	case model.Weigh:
 		return v.Animals

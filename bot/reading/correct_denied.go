@@ -17,7 +17,7 @@ func (r *reader) replaceDenied(es []Entry) {
 		for n := range r.c.Before {
 			rec := &r.c.Before[n]
 			old, ok := rec.Entry.Act.(Fact)
-			if !ok || rec.ID == "" || r.c.Now.Sub(rec.At) > 48*3600*1e9 || old.Kind() != f.Kind() || !r.holdsNumber(old.Fact, r.denied) || !slices.Equal(animalsOf(old.Fact), animalsOf(f.Fact)) {
+			if !ok || rec.ID == "" || r.c.Now.Sub(rec.At) > 48*3600*1e9 || old.Kind() != f.Kind() || !r.holdsNumber(old.Fact, r.denied) || !slices.Equal(AnimalsOf(old.Fact), AnimalsOf(f.Fact)) {
 				continue
 			}
 			es[k].Replace, es[k].On, es[k].Dated = rec.ID, rec.Entry.On, rec.Entry.Dated

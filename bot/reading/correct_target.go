@@ -45,7 +45,7 @@ func (r *reader) bestOf(rs []Recorded) *Recorded {
 			}
 			for n := range r.items {
 				it := &r.items[n]
-				if it.pig >= 0 && slices.Contains(animalsOf(f.Fact), r.pigs[it.pig].Name) && len(r.items) > 1 {
+				if it.pig >= 0 && slices.Contains(AnimalsOf(f.Fact), r.pigs[it.pig].Name) && len(r.items) > 1 {
 					return &rs[k]
 				}
 				if it.feeder >= 0 {

@@ -30,7 +30,7 @@ func (r *reader) eitherPig(s span, from int) {
 			r.out[k].Act = Fact{alarm}
 			continue
 		}
-		if !hasAny(animalsOf(f.Fact), names) {
+		if !hasAny(AnimalsOf(f.Fact), names) {
 			continue
 		}
 		c := Clarify{About: f.Intent(), Code: "which_animal", Want: "animals", Draft: []Entry{e}}
@@ -91,7 +91,7 @@ func (r *reader) nearDear(s span, from int) {
 		if !ok || !dear(f.Intent()) {
 			continue
 		}
-		names := animalsOf(f.Fact)
+		names := AnimalsOf(f.Fact)
 		for n := s.i; n < s.j; n++ {
 			it := &r.items[n]
 			if it.pig >= 0 && (it.near || it.bent) && slices.Contains(names, r.pigs[it.pig].Name) {

@@ -5,7 +5,6 @@ import (
 	"net/http"
 	"net/url"
 	"strings"
-	"time"
 )
 
 // MaxDownload is the largest file that the server gives out, in bytes (Bot API
@@ -60,12 +59,8 @@ func (s *Server) serveFile(w http.ResponseWriter, r *http.Request, path string) 
 	f := s.fault(Download, "")
 	b, ok := s.files[id]
 	s.mu.Unlock()
-	if f.Delay > 0 {
-		select {
-		case <-time.After(f.Delay):
-		case <-r.Context().Done():
-			return
-		}
+	if !f.waited(r) {
+		return
 	}
 	switch {
 	case f.HangUp:

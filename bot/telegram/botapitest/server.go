@@ -232,12 +232,8 @@ func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
 	s.calls = append(s.calls, Call{Method: method, Params: r.Form})
 	f := s.fault(method, r.Form.Get("chat_id"))
 	s.mu.Unlock()
-	if f.Delay > 0 {
-		select {
-		case <-time.After(f.Delay):
-		case <-r.Context().Done():
-			return
-		}
+	if !f.waited(r) {
+		return
 	}
 	switch {
 	case f.HangUp:
@@ -319,4 +315,18 @@ func hangUp(w http.ResponseWriter) {
 		_ = t.SetLinger(0)
 	}
 	_ = c.Close()
+}
+
+// waited spends the time that a fault takes, and reports whether the caller is still
+// there then.
+func (f Fault) waited(r *http.Request) bool {
+	if f.Delay <= 0 {
+		return true
+	}
+	select {
+	case <-time.After(f.Delay):
+		return true
+	case <-r.Context().Done():
+		return false
+	}
 }
