@@ -490,6 +490,7 @@ var corpusBounds = []struct {
 	{"fifth", 0.84, 0.07, false},
 	{"sixth", 0.74, 0.12, false},
 	{"seventh", 0.66, 0.2, false},
+	{"eighth", 0.70, 0.10, false},
 	{"aside", 0.74, 0.135, true},
 }
 
