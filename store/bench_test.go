@@ -64,7 +64,7 @@ func BenchmarkText(b *testing.B) {
 					if err != nil {
 						return err
 					}
-					if err := tx.Handled(int64(n%20000)+1, ""); err != nil {
+					if err := tx.Handled(int64(n%20000) + 1); err != nil {
 						return err
 					}
 					return tx.SetLookAgain(f.herd, noon.Add(time.Hour))

@@ -32,13 +32,13 @@ func TestInbox(t *testing.T) {
 		require.True(t, ok)
 		first.ID = in.ID
 		require.Equal(t, first, in)
-		require.NoError(t, tx.Handled(in.ID, ""))
+		require.NoError(t, tx.Handled(in.ID))
 		in, ok, err = tx.NextIncoming()
 		require.NoError(t, err)
 		require.True(t, ok)
 		require.Equal(t, "4711/18", in.Key)
-		require.NoError(t, tx.Handled(in.ID, "no idea"))
-		require.ErrorIs(t, tx.Handled(99, ""), ErrNotFound)
+		require.NoError(t, tx.SetAside(in, "no idea"))
+		require.ErrorIs(t, tx.Handled(99), ErrNotFound)
 		_, ok, err = tx.NextIncoming()
 		require.NoError(t, err)
 		require.False(t, ok)
@@ -61,6 +61,26 @@ func TestInbox(t *testing.T) {
 		next, _, err := tx.NextIncoming()
 		require.NoError(t, err)
 		require.Greater(t, next.ID, in.ID, "the number of a dropped message is not given again")
+		require.NoError(t, tx.Handled(next.ID))
+
+		taken := Incoming{Key: "4711/19", Chat: "4711", Raw: []byte("{}"), At: noon}
+		for _, want := range []bool{true, false} {
+			got, err = tx.TakeIn(&taken)
+			require.NoError(t, err)
+			require.Equal(t, want, got)
+		}
+		require.Greater(t, taken.ID, next.ID)
+		got, err = tx.Receive(taken)
+		require.NoError(t, err)
+		require.False(t, got)
+		_, ok, err = tx.NextIncoming()
+		require.NoError(t, err)
+		require.False(t, ok, "it is handled as it is taken in")
+		require.NoError(t, tx.AwaitFile(taken))
+		back, ok, err := tx.NextAwaiting(0)
+		require.NoError(t, err)
+		require.True(t, ok)
+		require.Equal(t, taken, back, "one that waits after all is kept whole")
 	})
 }
 

@@ -87,11 +87,12 @@ func (h household) talk(tx *Tx, c Chat, i int) error {
 	if err != nil || !ok {
 		return fmt.Errorf("no message: %w", err)
 	}
-	problem := ""
 	if i%7 == 3 {
-		problem = h.say("problem", i)
+		err = tx.SetAside(in, h.say("problem", i))
+	} else {
+		err = tx.Handled(in.ID)
 	}
-	if err := tx.Handled(in.ID, problem); err != nil {
+	if err != nil {
 		return err
 	}
 	e := Envelope{

@@ -2,20 +2,36 @@ package store
 
 import "fmt"
 
+// whole is all that it said: nothing is an empty text, not NULL.
+func (in Incoming) whole() []byte {
+	if in.Raw == nil {
+		return []byte{}
+	}
+	return in.Raw
+}
+
 // Receive keeps a message that came in; false if it was there already. in gets
 // no ID by it: NextIncoming gives the message with it.
 func (tx *Tx) Receive(in Incoming) (bool, error) {
-	raw := in.Raw
-	if raw == nil {
-		raw = []byte{}
-	}
 	r, err := tx.exec("INSERT INTO incoming (key, chat, raw, at) VALUES (?, ?, ?, ?) ON CONFLICT (key) DO NOTHING",
-		in.Key, in.Chat, raw, millis(in.At))
+		in.Key, in.Chat, in.whole(), millis(in.At))
 	if err != nil {
 		return false, fmt.Errorf("incoming %s: %w", in.Key, err)
 	}
 	n, err := r.RowsAffected()
 	return n == 1, err
+}
+
+// TakeIn keeps that a message came in that is handled in this very transaction:
+// what tells it apart, and not what it said. It gives it its ID; false if it was
+// there already.
+func (tx *Tx) TakeIn(in *Incoming) (bool, error) {
+	taken, err := tx.one("INSERT INTO incoming (key, chat, raw, at, handled) VALUES (?, ?, x'', ?, 1)"+
+		" ON CONFLICT (key) DO NOTHING RETURNING id", []any{in.Key, in.Chat, millis(in.At)}, &in.ID)
+	if err != nil {
+		return false, fmt.Errorf("incoming %s: %w", in.Key, err)
+	}
+	return taken, nil
 }
 
 // NextIncoming gives the oldest message not yet handled; false if none.
@@ -44,8 +60,9 @@ func (tx *Tx) HandledKeys(prefix string) ([]string, error) {
 
 // AwaitFile puts a message aside whose file is still to be fetched, so that others
 // need not wait: NextAwaiting gives it, and it stays in the inbox until Handled.
-func (tx *Tx) AwaitFile(id int64) error {
-	return tx.change(fmt.Sprintf("incoming %d", id), "UPDATE incoming SET handled = 2 WHERE id = ? AND handled = 0", id)
+func (tx *Tx) AwaitFile(in Incoming) error {
+	return tx.change(fmt.Sprintf("incoming %d", in.ID),
+		"UPDATE incoming SET handled = 2, raw = ? WHERE id = ? AND handled <> 2", in.whole(), in.ID)
 }
 
 // NextAwaiting gives the oldest message after the one numbered after whose file is
@@ -62,11 +79,16 @@ func (tx *Tx) NextAwaiting(after int64) (Incoming, bool, error) {
 	return in, ok, nil
 }
 
-// Handled marks a message as handled; problem is empty if all went well. Then
-// only what tells it apart is kept: what it said is in the records.
-func (tx *Tx) Handled(id int64, problem string) error {
-	return tx.change(fmt.Sprintf("incoming %d", id),
-		"UPDATE incoming SET handled = 1, problem = ?1, raw = CASE ?1 WHEN '' THEN x'' ELSE raw END WHERE id = ?2", problem, id)
+// Handled marks a message that waited as handled. Only what tells it apart is
+// kept: what it said is in the records.
+func (tx *Tx) Handled(id int64) error {
+	return tx.change(fmt.Sprintf("incoming %d", id), "UPDATE incoming SET handled = 1, raw = x'' WHERE id = ?", id)
+}
+
+// SetAside marks a message as one that cannot be handled, and keeps it whole.
+func (tx *Tx) SetAside(in Incoming, problem string) error {
+	return tx.change(fmt.Sprintf("incoming %d", in.ID),
+		"UPDATE incoming SET handled = 1, problem = ?, raw = ? WHERE id = ?", problem, in.whole(), in.ID)
 }
 
 // DropIncoming takes a message out of the inbox with all that it said: nothing

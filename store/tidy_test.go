@@ -45,7 +45,11 @@ func TestTextsGoWhenTheirDaysAreOver(t *testing.T) {
 				require.NoError(t, err)
 				in, _, err := tx.NextIncoming()
 				require.NoError(t, err)
-				require.NoError(t, tx.Handled(in.ID, problem))
+				if problem == "" {
+					require.NoError(t, tx.Handled(in.ID))
+				} else {
+					require.NoError(t, tx.SetAside(in, problem))
+				}
 			}
 		})
 		require.NoError(t, s.Tidy(t.Context(), day(n), keep))

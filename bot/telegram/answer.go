@@ -7,8 +7,8 @@ import (
 	"troughbell/store"
 )
 
-// answer takes messages from the inbox that were not handled as they came in, the
-// oldest first: what each says is kept, its answer queued and it is marked as
+// answer takes messages from the inbox that could not be handled as they came in,
+// the oldest first: what each says is kept, its answer queued and it is marked as
 // handled, or none of that. While the store fails the messages wait.
 func (b *Bot) answer(ctx context.Context) {
 	handling := trouble{bot: b, what: "handling a message"}
@@ -56,7 +56,7 @@ func (b *Bot) answerWith(in store.Incoming, file bot.Upload) error {
 		if err != nil || !ok || still.ID != in.ID { // it has gone with its herd
 			return err
 		}
-		return r.handleOne(tx, in)
+		return r.handleWaiting(tx, in)
 	})
 	r.over(err)
 	return err

@@ -85,7 +85,7 @@ func (f *fetching) next(ctx context.Context, after int64) (in store.Incoming, ok
 func (f *fetching) one(calls context.Context, in store.Incoming) (time.Duration, error) {
 	u, _, err := readUpdate(in.Raw)
 	if err != nil {
-		return 0, f.bot.Store.Write(context.WithoutCancel(calls), func(tx *store.Tx) error { return tx.Handled(in.ID, err.Error()) })
+		return 0, f.bot.Store.Write(context.WithoutCancel(calls), func(tx *store.Tx) error { return tx.SetAside(in, err.Error()) })
 	}
 	up := bot.Upload{Name: u.file.name}
 	up.Bytes, err = f.bot.client.download(calls, u.file.id, document.MaxIntake)

@@ -123,71 +123,113 @@ func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 	return len(raws), err
 }
 
-// keep puts updates into the inbox, notes what to ask for next, and handles at
-// once, in the same transaction, what waits in the inbox, as far as the time goes.
+// keep has updates handled, as many in a transaction as its time lets, until all
+// are committed. What is not when it ends comes again with the next poll.
 func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
-	more := false
-	r := round{bot: b}
-	err := b.Store.Write(ctx, func(tx *store.Tx) error {
-		if err := b.receive(tx, raws); err != nil || len(raws) == 0 {
+	for {
+		n, err := b.keepSome(ctx, raws)
+		if err != nil {
 			return err
 		}
-		fault, err := tx.Try(func() (err error) {
-			more, err = r.handle(tx, roundMessages)
-			return err
-		})
-		if fault != nil { // what came in is kept; the answering meets the fault, and tells of it
-			r.undo()
-			more = true
+		b.counts.updates.Add(uint64(n))
+		if raws = raws[n:]; len(raws) == 0 {
+			return nil
 		}
-		return err
-	})
-	r.over(err)
-	if err == nil {
-		b.counts.updates.Add(uint64(len(raws)))
+		if ctx.Err() != nil {
+			return ctx.Err()
+		}
 	}
-	if err == nil && more {
-		wake(b.inbox)
-	}
-	return err
 }
 
+// keepSome has some of the updates handled and notes what to ask for next, all in
+// one transaction. Where the handling meets a fault of the store they are put into
+// the inbox: the answering meets the fault again, and tells of it.
+func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage) (n int, err error) {
+	r := round{bot: b}
+	wait := false
+	err = b.Store.Write(ctx, func(tx *store.Tx) error {
+		fault, err := tx.Try(func() (err error) {
+			n, err = r.take(tx, raws)
+			return err
+		})
+		if err == nil && fault != nil {
+			r.undo()
+			n, wait = len(raws), true
+			err = b.receive(tx, raws)
+		}
+		if err != nil {
+			return err
+		}
+		return b.noteKept(tx, raws[:n])
+	})
+	r.over(err)
+	if err == nil && wait {
+		wake(b.inbox)
+	}
+	return n, err
+}
+
+// receive puts updates into the inbox.
 func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage) error {
 	now := b.Now()
 	for _, raw := range raws {
-		u, ok, err := readUpdate(raw)
-		if err != nil { // what we cannot read must not stop the rest
-			var head struct {
-				ID int64 `json:"update_id"`
-			}
-			if err := json.Unmarshal(raw, &head); err != nil {
-				return fmt.Errorf("getUpdates: %w", err)
-			}
-			u.id = head.ID
-			b.Log.Error("an update cannot be read", "update", u.id, "err", err)
+		in, _, ok, err := b.incoming(tx, raw, now)
+		if err == nil && ok {
+			_, err = tx.Receive(in)
 		}
-		if ok && err == nil {
-			off, err := b.turnedOff(tx, u, now)
-			if err != nil {
-				return err
-			}
-			if off {
-				b.counts.turnedOff.Add(1)
-				ok = false
-			}
-		}
-		if ok && err == nil {
-			if raw, err = coarse(raw); err != nil {
-				return err
-			}
-			if _, err := tx.Receive(store.Incoming{Key: u.key, Chat: u.chat, Raw: raw, At: now}); err != nil {
-				return err
-			}
-		}
-		// The offset follows the batch even where ids restart lower.
-		if err := tx.SetValue(valueOffset, strconv.FormatInt(u.id+1, 10)); err != nil {
+		if err != nil {
 			return err
 		}
 	}
-	return setMoment(tx, valueSeen, now)
+	return nil
+}
+
+// incoming is an update as the inbox keeps it; false for one that is not kept. One
+// that we cannot read must not stop the rest.
+func (b *Bot) incoming(tx *store.Tx, raw json.RawMessage, now time.Time) (in store.Incoming, u update, ok bool, err error) {
+	u, ok, err = readUpdate(raw)
+	if err != nil {
+		number, unnumbered := updateID(raw)
+		b.Log.Error("an update cannot be read", "update", number, "err", err)
+		return in, u, false, unnumbered
+	}
+	if !ok {
+		return in, u, false, nil
+	}
+	if off, err := b.turnedOff(tx, u, now); err != nil || off {
+		if off {
+			b.counts.turnedOff.Add(1)
+		}
+		return in, u, false, err
+	}
+	if raw, err = coarse(raw); err != nil {
+		return in, u, false, err
+	}
+	return store.Incoming{Key: u.key, Chat: u.chat, Raw: raw, At: now}, u, true, nil
+}
+
+// noteKept notes what to ask for after these updates: what follows the last of
+// them, even where ids begin anew and are lower.
+func (b *Bot) noteKept(tx *store.Tx, raws []json.RawMessage) error {
+	if len(raws) > 0 {
+		last, err := updateID(raws[len(raws)-1])
+		if err != nil {
+			return err
+		}
+		if err := tx.SetValue(valueOffset, strconv.FormatInt(last+1, 10)); err != nil {
+			return err
+		}
+	}
+	return setMoment(tx, valueSeen, b.Now())
+}
+
+// updateID is the number of an update, whatever else it holds.
+func updateID(raw json.RawMessage) (int64, error) {
+	var head struct {
+		ID int64 `json:"update_id"`
+	}
+	if err := json.Unmarshal(raw, &head); err != nil {
+		return 0, fmt.Errorf("getUpdates: %w", err)
+	}
+	return head.ID, nil
 }

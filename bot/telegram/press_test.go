@@ -265,6 +265,7 @@ func TestNudgeSettledInWords(t *testing.T) {
 	r.invite(ben, "invite my wife")
 	r.told("standing 2026-05-16", r.bot.Now().Add(-time.Minute), "refill")
 	atAnn, atBen := r.find(ann, "Fill the feeder"), r.find(ben, "Fill the feeder")
+	r.settled() // it is noted that both are there
 	r.ask(ben, "done")
 	for _, m := range []botapitest.Message{atAnn, atBen} {
 		r.eventually(func() bool { return r.message(m.Chat, m.ID).Edits == 1 })

@@ -1,6 +1,7 @@
 package telegram
 
 import (
+	"encoding/json"
 	"errors"
 	"time"
 
@@ -25,9 +26,42 @@ type round struct {
 	after []func()       // to be done once it is committed
 }
 
-// handle handles messages, the oldest first, at most so many, and reports whether
-// more wait. The error is the store's; a message that is itself at fault is
-// marked so, and never stops the queue.
+// roundIsOver reports whether a round that began at the moment is to end.
+func (b *Bot) roundIsOver(began time.Time) bool { return b.Now().Sub(began) >= roundSpan }
+
+// take handles updates as they came in, after what waits in the inbox, and says
+// how many of them the round had time for.
+func (r *round) take(tx *store.Tx, raws []json.RawMessage) (int, error) {
+	began := r.bot.Now()
+	if more, err := r.handle(tx, roundMessages); more || err != nil {
+		return 0, err
+	}
+	for i, raw := range raws {
+		if err := r.takeOne(tx, raw, began); err != nil {
+			return i, err
+		}
+		if r.bot.roundIsOver(began) {
+			return i + 1, nil
+		}
+	}
+	return len(raws), nil
+}
+
+func (r *round) takeOne(tx *store.Tx, raw json.RawMessage, now time.Time) error {
+	in, u, ok, err := r.bot.incoming(tx, raw, now)
+	if err != nil || !ok {
+		return err
+	}
+	if taken, err := tx.TakeIn(&in); err != nil || !taken {
+		return err
+	}
+	_, err = r.handleOne(tx, in, u)
+	return err
+}
+
+// handle handles messages that wait in the inbox, the oldest first, at most so
+// many, and reports whether more wait. The error is the store's; a message that is
+// itself at fault is marked so, and never stops the queue.
 func (r *round) handle(tx *store.Tx, most int) (more bool, err error) {
 	began := r.bot.Now()
 	for range most {
@@ -35,48 +69,58 @@ func (r *round) handle(tx *store.Tx, most int) (more bool, err error) {
 		if err != nil || !found {
 			return false, err
 		}
-		if err := r.handleOne(tx, in); err != nil {
+		if err := r.handleWaiting(tx, in); err != nil {
 			return true, err
 		}
-		if r.bot.Now().Sub(began) >= roundSpan {
+		if r.bot.roundIsOver(began) {
 			break
 		}
 	}
 	return true, nil
 }
 
-func (r *round) handleOne(tx *store.Tx, in store.Incoming) error {
+// handleWaiting handles a message of the inbox.
+func (r *round) handleWaiting(tx *store.Tx, in store.Incoming) error {
 	u, ok, err := readUpdate(in.Raw)
 	switch {
 	case err != nil:
-		return tx.Handled(in.ID, err.Error())
+		return tx.SetAside(in, err.Error())
 	case !ok:
-		return tx.Handled(in.ID, "it says nothing")
+		return tx.SetAside(in, "it says nothing")
 	}
+	if whole, err := r.handleOne(tx, in, u); err != nil || !whole {
+		return err
+	}
+	return tx.Handled(in.ID)
+}
+
+// handleOne handles an update that has a row in the inbox; whole says that nothing
+// is left to be done about that row.
+func (r *round) handleOne(tx *store.Tx, in store.Incoming, u update) (whole bool, err error) {
 	h := handling{bot: r.bot, tx: tx, u: u, row: in.ID, fetched: r.file}
 	fault, err := tx.Try(h.guarded)
 	r.herds = append(r.herds, h.herd)
 	switch {
 	case err != nil:
-		return err
+		return false, err
 	case fault != nil:
 		r.bot.Desk.Forget(h.herd)
 		var trouble *store.Problem
 		if errors.As(fault, &trouble) {
-			return fault
+			return false, fault
 		}
-		return r.setAside(tx, in, u, fault)
+		return false, r.setAside(tx, in, u, fault)
 	}
 	r.after = append(r.after, h.after...)
 	switch {
 	case h.gone:
-		return nil
+		return false, nil
 	case h.drop:
-		return tx.DropIncoming(in.ID)
+		return false, tx.DropIncoming(in.ID)
 	case h.await:
-		return tx.AwaitFile(in.ID)
+		return false, tx.AwaitFile(in)
 	}
-	return tx.Handled(in.ID, "")
+	return true, nil
 }
 
 // setAside marks a message that cannot be handled, and says so to its sender if
@@ -99,7 +143,7 @@ func (r *round) setAside(tx *store.Tx, in store.Incoming, u update, fault error)
 	if _, err := tx.Queue(&o); err != nil {
 		return err
 	}
-	return tx.Handled(in.ID, fault.Error())
+	return tx.SetAside(in, fault.Error())
 }
 
 // over is called when the transaction has ended, with its error.

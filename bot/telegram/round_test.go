@@ -2,6 +2,8 @@ package telegram
 
 import (
 	"database/sql"
+	"encoding/json"
+	"fmt"
 	"log/slog"
 	"path/filepath"
 	"testing"
@@ -13,43 +15,60 @@ import (
 	"troughbell/store"
 )
 
-// Messages share a transaction, but not a fault: what one of them did is undone,
-// and the others are recorded and answered, in their order.
-func TestFaultInARound(t *testing.T) {
-	path := filepath.Join(t.TempDir(), "herd.db")
+// idle is a bot that does not run, with the file it keeps and a code that pairs.
+func idle(t *testing.T) (edge *Bot, path, code string) {
+	path = filepath.Join(t.TempDir(), "herd.db")
 	st, err := store.Open(t.Context(), path, store.Options{Ephemeral: true})
 	require.NoError(t, err)
 	t.Cleanup(func() { require.NoError(t, st.Close()) })
-	edge := New(Config{Store: st, Desk: bot.NewDesk(), Log: slog.New(slog.DiscardHandler)})
-	var code string
+	edge = New(Config{Store: st, Desk: bot.NewDesk(), Log: slog.New(slog.DiscardHandler)})
 	require.NoError(t, st.Write(t.Context(), func(tx *store.Tx) (err error) {
 		code, err = edge.PairCode(tx)
 		return err
 	}))
-	db, err := sql.Open("sqlite", "file:"+path+"?_busy_timeout=5000")
-	require.NoError(t, err)
-	defer func() { require.NoError(t, db.Close()) }()
-	_, err = db.Exec("CREATE TRIGGER stumble BEFORE INSERT ON outgoing WHEN new.key LIKE 'reply:%' AND new.reply_to = '2'" +
-		" BEGIN SELECT raise(ABORT, 'no'); END")
-	require.NoError(t, err)
-	receive(t, edge, []string{code, "spent 21 straw", "spent 22 straw", "spent 23 straw", "spent 24 straw"})
-	more, err := edge.answerSome(roundMessages)
-	require.NoError(t, err)
-	for more { // the machine may be too busy for all to share one
-		more, err = edge.answerSome(roundMessages)
-		require.NoError(t, err)
-	}
-	require.NoError(t, st.Read(t.Context(), func(tx *store.Tx) error {
+	return edge, path, code
+}
+
+// spends lists the texts that recorded what was spent, in the order of the journal.
+func spends(t *testing.T, edge *Bot) (said []string) {
+	require.NoError(t, edge.Store.Read(t.Context(), func(tx *store.Tx) error {
 		all, err := tx.Journal(1)
 		require.NoError(t, err)
-		var said []string
 		for _, e := range all {
 			if e.Fact.Kind() == "spend" {
 				said = append(said, e.Text)
 			}
 		}
-		require.Equal(t, []string{"spent 21 straw", "spent 23 straw", "spent 24 straw"}, said)
-		for message, want := range map[string]string{"1": "21", "2": wording.Fault(), "3": "23", "4": "24"} {
+		return nil
+	}))
+	return said
+}
+
+// Messages share a transaction, but not a fault: what one of them did is undone,
+// and the others are recorded and answered, in their order.
+func TestFaultInARound(t *testing.T) {
+	edge, path, code := idle(t)
+	db, err := sql.Open("sqlite", "file:"+path+"?_busy_timeout=5000")
+	require.NoError(t, err)
+	defer func() { require.NoError(t, db.Close()) }()
+	_, err = db.Exec("CREATE TRIGGER stumble BEFORE INSERT ON outgoing WHEN new.key LIKE 'reply:%' AND new.reply_to IN ('2', '6')" +
+		" BEGIN SELECT raise(ABORT, 'no'); END")
+	require.NoError(t, err)
+	receive(t, edge, []string{code, "spent 21 straw", "spent 22 straw", "spent 23 straw", "spent 24 straw"})
+	for more := true; more; { // the machine may be too busy for all to share one
+		more, err = edge.answerSome(roundMessages)
+		require.NoError(t, err)
+	}
+	var raws []json.RawMessage
+	for i := range 3 {
+		raws = append(raws, rawText(5+i, 101, "Ann", fmt.Sprintf("spent %d straw", 25+i)))
+	}
+	require.NoError(t, edge.keep(t.Context(), raws))
+	require.Equal(t, []string{"spent 21 straw", "spent 23 straw", "spent 24 straw", "spent 25 straw", "spent 27 straw"}, spends(t, edge))
+	require.NoError(t, edge.Store.Read(t.Context(), func(tx *store.Tx) error {
+		for message, want := range map[string]string{
+			"1": "21", "2": wording.Fault(), "3": "23", "4": "24", "5": "25", "6": wording.Fault(), "7": "27",
+		} {
 			answers, err := tx.AnswersTo(1, message)
 			require.NoError(t, err)
 			require.Len(t, answers, 1)
@@ -57,4 +76,21 @@ func TestFaultInARound(t *testing.T) {
 		}
 		return nil
 	}))
+	var kept string
+	require.NoError(t, db.QueryRow("SELECT raw FROM incoming WHERE problem <> '' ORDER BY id DESC LIMIT 1").Scan(&kept))
+	require.JSONEq(t, string(raws[1]), kept, "what cannot be handled is kept whole")
+}
+
+// What waits in the inbox goes before what a poll brings.
+func TestWhatWaitsGoesFirst(t *testing.T) {
+	edge, _, code := idle(t)
+	receive(t, edge, []string{code, "spent 20 straw", "spent 21 straw"})
+	want := []string{"spent 20 straw", "spent 21 straw"}
+	var raws []json.RawMessage
+	for i := range 40 {
+		want = append(want, fmt.Sprintf("spent %d straw", 22+i))
+		raws = append(raws, rawText(100+i, 101, "Ann", want[len(want)-1]))
+	}
+	require.NoError(t, edge.keep(t.Context(), raws))
+	require.Equal(t, want, spends(t, edge))
 }
