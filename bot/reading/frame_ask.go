@@ -105,14 +105,22 @@ func (r *reader) ofSeveral(s span) bool {
 }
 
 // askedOutright says that a span is a question by more than a word of a topic: one
-// was found to begin in it, or it is the whole last sentence of a text.
+// was found to begin in it, or it is the whole first or last sentence of a text.
 func (r *reader) askedOutright(s span) bool {
 	for k := s.i; k < s.j; k++ {
 		if r.force[k] != 0 {
 			return true
 		}
 	}
-	return s.i > 0 && s.j-s.i > 1 && s.j == len(r.items) && r.sentenceStart(s.i) == s.i
+	switch firstWord(r.items[s.i].s) {
+	case "what", "what's", "whats", "when", "when's", "whens", "how", "how's", "hows", "why", "who", "who's", "where", "which":
+		return true
+	}
+	if s.j < len(r.items) && r.items[s.j].s == "when" || strings.HasSuffix(r.items[s.j-1].s, "when") { // "next move when"
+		return true
+	}
+	alone := r.sentenceStart(s.i) == s.i && r.sentenceEnd(s.i) == s.j && s.j-s.i > 1
+	return alone && (s.i > 0 && s.j == len(r.items) || s.i == 0 && s.j < len(r.items))
 }
 
 // soonDays is until how many days from now "feed till sat?" asks whether what is in

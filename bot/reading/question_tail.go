@@ -65,6 +65,10 @@ func (r *reader) asksFrom(n, to int) bool {
 		return true
 	case it.is(sAsk) && n+1 < to && r.items[n+1].gap == gapNone && it.pig < 0 && (r.asksOfPigs(n) || it.quest && r.inverted(n) || r.askedNumberFirst(n)):
 		return true
+	case it.s == "if" && r.asksLater(n):
+		return true
+	case (it.s == "is" || it.s == "are") && it.gap == gapAnd && n+1 < to && r.items[n+1].gap == gapNone && (determiners[firstWord(r.items[n+1].s)] || r.items[n+1].is(sPronoun)) && r.items[n+1].s != "there" && r.items[n+1].s != "that":
+		return true // "... and is the shed barrel full"
 	case it.is(sTopic) && (it.s == "feed to" || it.s == "days to" || it.s == "feed until" || it.s == "days until" || it.s == "feed till" || it.s == "days till"):
 		return n+1 < to && (r.items[n+1].number() || r.items[n+1].kind == itDay)
 	case !it.quest || to-n > shortQuestion:

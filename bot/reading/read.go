@@ -108,6 +108,7 @@ func (r *reader) readItems() {
 	r.didTheThing()
 	r.clockWords()
 	r.questionTails()
+	r.questionHeads()
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()

@@ -53,6 +53,7 @@ type reader struct {
 	soft       []int     // where questions begin that nothing but a topic speaks for
 	longestTag int       // how many digits the longest of the pigs' numbers has, 0 none
 	pairs      []tagPair // of two pigs' numbers, one of which is a weight
+	part       bool      // the text is a part of one that is being read
 	skip       int       // an item that an earlier span has accounted for, 0 none
 }
 
@@ -99,7 +100,7 @@ func newReader(c Context, text string) *reader {
 	r.judge = herdJudge{c.Herd}
 	r.setUp = setUpState{}
 	r.answered = false
-	r.skip, r.priceFirst, r.sexTable = 0, false, false
+	r.skip, r.part, r.priceFirst, r.sexTable = 0, false, false, false
 	r.soft = r.soft[:0]
 	return r
 }

@@ -70,10 +70,12 @@ func keepLabel(change func(string, *draw) string) func(*labelled, *draw) (string
 }
 
 var (
-	openings  = []string{"hey ", "ok so ", "Just a quick update: ", "morning! ", "fyi ", "well, ", "sorry for the late text, ", "long day. ", "hi, ", "um "}
-	endings   = []string{" thanks", " lol", ". back to work now", " :)", "!!", ". Have a good night", " i think that's all", ". man it was muddy", " ok bye", "..."}
-	joints    = []string{", ", ". ", " and ", "\n", "; ", ", also ", " and then ", ". oh and "}
-	askJoints = []string{". ", "\n", " and ", ". also ", ". oh and "}
+	openings = []string{"hey ", "ok so ", "Just a quick update: ", "morning! ", "fyi ", "well, ", "sorry for the late text, ", "long day. ", "hi, ", "um "}
+	endings  = []string{" thanks", " lol", ". back to work now", " :)", "!!", ". Have a good night", " i think that's all", ". man it was muddy", " ok bye", "..."}
+	joints   = []string{", ", ". ", " and ", "\n", "; ", ", also ", " and then ", ". oh and "}
+	// headJoints part a question from what is told behind it.
+	headJoints = []string{", ", ", and ", " and ", ". ", "\n", "; ", ". also ", ", also "}
+	askJoints  = []string{". ", "\n", " and ", ". also ", ". oh and "}
 	// asides are plans and talk with a number that is nobody's amount.
 	asides = []string{
 		"gotta be at work at 6", "supposed to hit 95 tomorrow", "the truck needs 4 tires", "my daughter turned 9 today", "only slept 5 hours",
@@ -114,7 +116,7 @@ var variants = []variant{
 		day := l.Now[:10]
 		return unstopped(l.Text) + joint + unstopped(o.Text) + joint + p.Text, together(together(l.labels(), o.labels(), day), p.labels(), day)
 	}},
-	{"a question behind", 89.0, 0.9, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a question behind", 91.5, 0.6, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -125,6 +127,22 @@ var variants = []variant{
 			return "", nil
 		}
 		return unstopped(l.Text) + d.one(askJoints) + o.Text, together(l.labels(), o.labels(), "")
+	}},
+	{"a question in front", 88.0, 0.5, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+		if !l.tells() {
+			return "", nil
+		}
+		o := d.another(func(o *labelled) bool {
+			return o.asksOne() && (o.Entries[0]["on"] == nil || o.Now[:10] == l.Now[:10])
+		}, l)
+		if o == nil {
+			return "", nil
+		}
+		joint := d.one(headJoints)
+		if strings.HasSuffix(o.Text, "?") {
+			joint = d.one([]string{" ", "\n"})
+		}
+		return unstopped(o.Text) + joint + l.Text, together(l.labels(), o.labels(), "")
 	}},
 	{"an aside behind", 98.8, 0.4, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
