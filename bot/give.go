@@ -52,6 +52,11 @@ func (d *Desk) makeDocuments(tx *store.Tx, m Message, out *Outcome) error {
 		if err != nil {
 			return err
 		}
+		if f.given != nil {
+			if err := s.keepGiven(tx, *f.given); err != nil {
+				return err
+			}
+		}
 		if len(f.Bytes) > store.MaxFile {
 			r.Text += "\n" + wording.FileTooLarge(f.Name)
 			continue
@@ -78,7 +83,7 @@ func (s *State) Document(tx *store.Tx, what string, now time.Time) (File, error)
 		f.Bytes, err = document.Report(s.Herd, now)
 	case "calendar":
 		f.Name = fileStem(s.Herd.Name) + ".ics"
-		f.Bytes, err = document.Calendar(s.Herd, s.id(), now)
+		f.Bytes, f.given, err = s.calendar(tx, now)
 	default:
 		err = fmt.Errorf("there is no document %q", what)
 	}

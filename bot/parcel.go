@@ -1,6 +1,9 @@
 package bot
 
-import "troughbell/store"
+import (
+	"troughbell/bot/document"
+	"troughbell/store"
+)
 
 // File goes out with a reply or a nudge.
 type File struct {
@@ -8,6 +11,8 @@ type File struct {
 	Name    string // as the person will find it: a plain file name
 	Bytes   []byte // at most store.MaxFile
 	Caption string // below it; empty: as much of the text as fits
+
+	given *document.Given // what is to be remembered of a calendar that goes out
 }
 
 // maxCaption is how long the text below a file may be, in UTF-16 units. Telegram

@@ -58,6 +58,9 @@ func settle(tx *Tx, mark string, records int) (h household, err error) {
 		}
 	}
 	h.chat, h.person = chats[0].ID, chats[0].Person
+	if err := tx.SetValue(HerdValue("calendar", h.herd), h.say("given", 0)); err != nil {
+		return h, err
+	}
 	group, err := tx.ChatOf("telegram", "-7"+mark, true)
 	if err != nil {
 		return h, err

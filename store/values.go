@@ -28,6 +28,9 @@ func PersonValue(name string, herd HerdID, person PersonID) string {
 	return personValue(name, herd, fmt.Sprint(person))
 }
 
+// HerdValue is the name of a value that is about a herd and goes with it.
+func HerdValue(name string, herd HerdID) string { return personValue(name, herd, "") }
+
 func personValue(name string, herd HerdID, person string) string {
 	return fmt.Sprintf("%s:%d:%s", name, herd, person)
 }

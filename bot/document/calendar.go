@@ -1,13 +1,10 @@
 package document
 
 import (
-	"bytes"
 	"fmt"
+	"slices"
 	"sort"
-	"strings"
 	"time"
-
-	ics "github.com/arran4/golang-ical"
 
 	"troughbell/bot/wording"
 	"troughbell/model"
@@ -24,82 +21,58 @@ const (
 )
 
 // Calendar writes the herd's coming dates as an iCalendar file (RFC 5545). id
-// names the herd for good: a date keeps its UID from file to file, so that
-// taking in a later file moves it and doubles nothing.
-func Calendar(h *model.Herd, id string, now time.Time) ([]byte, error) {
-	c := calendar{h: h, id: id, now: now, today: model.DayOf(now), v: wording.Voice{Herd: h, Now: now}, taken: map[string]int{}}
-	c.out = ics.NewCalendar()
-	c.out.SetProductId("-//troughbell//coming dates//EN")
-	c.out.SetCalscale("GREGORIAN")
-	c.out.SetMethod(ics.MethodPublish)
-	name := wording.Report("calendar")
-	if h.Name != "" {
-		name = h.Name
-	}
-	c.out.SetXWRCalName(name)
-	if zone := now.Location(); zone != time.UTC {
-		c.out.AddVTimezone(zoneOf(zone, now))
-	}
+// names the herd for good. given is what earlier files held, as the one before
+// gave it; what this one holds comes back to be given to the next: so a thing that
+// moved keeps its UID, and one that fell away is taken back.
+func Calendar(h *model.Herd, id string, now time.Time, given Given) ([]byte, Given, error) {
+	c := calendar{h: h, now: now, today: model.DayOf(now), v: wording.Voice{Herd: h, Now: now, Lasting: true}}
 	c.rounds()
 	c.bookings()
 	c.reminders()
 	c.clears()
 	c.lines()
-	var b bytes.Buffer
-	if err := c.out.SerializeTo(&b, ics.WithNewLine("\r\n")); err != nil {
-		return nil, fmt.Errorf("calendar: %w", err)
+	after := given.with(c.dates, c.today, now)
+	name := wording.Report("calendar")
+	if h.Name != "" {
+		name = h.Name
 	}
-	return b.Bytes(), nil
+	b, err := after.file(name, id, now)
+	return b, after, err
+}
+
+// date is one date of a calendar.
+type date struct {
+	// Key tells what it is among those of its kind: a date of the same key is the
+	// same thing on another day.
+	Kind  string    `json:"kind"`
+	Key   string    `json:"key"`
+	Title string    `json:"title"`
+	From  string    `json:"from"` // as RFC 5545 writes it, by the clock of the zone
+	To    string    `json:"to"`   // likewise, exclusive
+	Zone  string    `json:"zone,omitempty"`
+	Timed bool      `json:"timed,omitempty"` // they are moments; else days
+	Last  model.Day `json:"last"`            // its last day
 }
 
 type calendar struct {
 	h     *model.Herd
-	id    string
 	now   time.Time
 	today model.Day
 	v     wording.Voice
-	out   *ics.Calendar
-	taken map[string]int // UIDs so far
+	dates []date
 }
 
-func (c *calendar) event(key, title string) *ics.VEvent {
-	c.taken[key]++
-	if n := c.taken[key]; n > 1 {
-		key = fmt.Sprintf("%s-%d", key, n)
-	}
-	safe := strings.Map(func(r rune) rune {
-		if r > '~' || r <= ' ' {
-			return '_'
-		}
-		return r
-	}, key)
-	e := c.out.AddEvent(safe + "-" + c.id + "@troughbell")
-	e.SetDtStampTime(c.now)
-	e.SetSequence(int(c.now.Unix() / 60)) // a later file wins over an earlier one
-	e.SetSummary(title)
-	return e
+func (c *calendar) allDay(kind, key, title string, on model.Day) {
+	c.dates = append(c.dates, date{Kind: kind, Key: key, Title: title, From: compact(on), To: compact(on + 1), Last: on})
 }
 
-func (c *calendar) allDay(key, title string, on model.Day) {
-	e := c.event(key, title)
-	date := ics.WithValue(string(ics.ValueDataTypeDate))
-	e.SetProperty(ics.ComponentPropertyDtStart, compact(on), date)
-	e.SetProperty(ics.ComponentPropertyDtEnd, compact(on+1), date)
-	e.SetTimeTransparency(ics.TransparencyTransparent)
-}
-
-func (c *calendar) timed(key, title string, at time.Time, lasts time.Duration) {
-	e := c.event(key, title)
-	zone := c.now.Location()
-	set := func(p ics.ComponentProperty, t time.Time) {
-		if zone == time.UTC {
-			e.SetProperty(p, t.UTC().Format("20060102T150405Z"))
-			return
-		}
-		e.SetProperty(p, t.In(zone).Format(localLayout), ics.WithTZID(zone.String()))
-	}
-	set(ics.ComponentPropertyDtStart, at)
-	set(ics.ComponentPropertyDtEnd, at.Add(lasts))
+func (c *calendar) timed(kind, key, title string, at time.Time, lasts time.Duration) {
+	at = at.In(c.now.Location())
+	end := at.Add(lasts)
+	c.dates = append(c.dates, date{
+		Kind: kind, Key: key, Title: title, Timed: true, Zone: at.Location().String(),
+		From: at.Format(localLayout), To: end.Format(localLayout), Last: model.DayOf(end),
+	})
 }
 
 func compact(d model.Day) string {
@@ -107,7 +80,8 @@ func compact(d model.Day) string {
 	return fmt.Sprintf("%04d%02d%02d", y, m, day)
 }
 
-// rounds has the next chore days, while pigs are there.
+// rounds has the next chore days, while pigs are there. A round is known by its
+// week and its place in it, so that another chore day moves it.
 func (c *calendar) rounds() {
 	if len(c.h.Alive(c.today)) == 0 {
 		return
@@ -115,74 +89,83 @@ func (c *calendar) rounds() {
 	at := c.now
 	for range roundsAhead {
 		at = c.h.NextChore(at)
-		c.timed("round-"+compact(model.DayOf(at)), wording.Report("round"), at, roundLasts)
+		year, week := at.ISOWeek()
+		place := 1
+		for d := model.DayOf(at) - 1; d.Weekday() != time.Sunday; d-- { // ISO weeks begin on Monday
+			if c.h.IsChoreDay(d) {
+				place++
+			}
+		}
+		c.timed("round", fmt.Sprintf("%d-w%02d-%d", year, week, place), wording.Report("round"), at, roundLasts)
 	}
 }
 
-// bookings has the appointments. Each is known by its place among those of the
-// herd, so that one moved to another day stays the same.
+// bookings has the appointments.
 func (c *calendar) bookings() {
-	all := append([]model.Dated[model.Booked](nil), c.h.Bookings...)
+	all := slices.Clone(c.h.Bookings)
 	sort.SliceStable(all, func(i, j int) bool { return all[i].F.Day < all[j].F.Day })
-	for i, b := range all {
-		if b.F.Day < c.today || b.F.Cancelled {
-			continue
+	for _, b := range all {
+		switch {
+		case b.F.Day < c.today || b.F.Cancelled:
+		case b.F.Minute == nil:
+			c.allDay(kindButcher, b.ID, wording.Report("butcher"), b.F.Day)
+		default:
+			c.timed(kindButcher, b.ID, wording.Report("butcher"), b.F.Day.At(*b.F.Minute, c.now.Location()), roundLasts)
 		}
-		key := fmt.Sprintf("butcher-%d", i+1)
-		if b.F.Minute == nil {
-			c.allDay(key, wording.Report("butcher"), b.F.Day)
-			continue
-		}
-		c.timed(key, wording.Report("butcher"), b.F.Day.At(*b.F.Minute, c.now.Location()), roundLasts)
 	}
 }
 
 func (c *calendar) reminders() {
 	for _, r := range c.h.Reminds {
-		if r.F.Day < c.today {
-			continue
+		switch {
+		case r.F.Day < c.today:
+		case r.F.Minute == nil:
+			c.allDay(kindRemind, r.ID, r.F.What, r.F.Day)
+		default:
+			c.timed(kindRemind, r.ID, r.F.What, r.F.Day.At(*r.F.Minute, c.now.Location()), 15*time.Minute)
 		}
-		if r.F.Minute == nil {
-			c.allDay("remind-"+r.ID, r.F.What, r.F.Day)
-			continue
-		}
-		c.timed("remind-"+r.ID, r.F.What, r.F.Day.At(*r.F.Minute, c.now.Location()), 15*time.Minute)
 	}
 }
 
 // clears has for each pig under a withdrawal the first day that it is clear all
-// through; of unknown days there is no date.
+// through, those of one day together, by the first of them; of unknown days there
+// is no date.
 func (c *calendar) clears() {
 	days := map[model.Day][]*model.Animal{}
+	var order []model.Day
 	for _, p := range c.h.Withdrawal(c.now) {
-		if p.Known && p.Treated && p.ClearAt.After(c.now) {
-			days[p.NotBefore()] = append(days[p.NotBefore()], p.Animal)
+		if !p.Known || !p.Treated || !p.ClearAt.After(c.now) {
+			continue
 		}
+		on := p.NotBefore()
+		if days[on] == nil {
+			order = append(order, on)
+		}
+		days[on] = append(days[on], p.Animal)
 	}
-	order := make([]model.Day, 0, len(days))
-	for d := range days {
-		order = append(order, d)
-	}
-	sort.Slice(order, func(i, j int) bool { return order[i] < order[j] })
-	for i, d := range order {
-		title := wording.Report("clear_event") + ": " + c.v.Names(c.v.NamesOf(days[d]))
-		c.allDay(fmt.Sprintf("clear-%d", i+1), title, d)
+	for _, on := range order {
+		title := wording.Report("clear_event") + ": " + c.v.Names(c.v.NamesOf(days[on]))
+		c.allDay("clear", fmt.Sprint(days[on][0].Number+1), title, on)
 	}
 }
 
-// lines has what else falls due, as "what's due?" says it.
+// lines has what else falls due, as "what's due?" says it. What is overdue is for
+// today.
 func (c *calendar) lines() {
+	taken := map[string]int{}
 	for _, l := range schedule.Upcoming(c.h, c.now, calendarDays) {
-		if l.About == "own" || l.About == "book" && l.On == 0 {
-			continue
-		}
 		on := l.On
 		if on == 0 && !l.At.IsZero() {
 			on = model.DayOf(l.At.In(c.now.Location()))
 		}
-		if on < c.today {
+		booked := l.About == "book" && slices.ContainsFunc(c.h.Bookings, func(b model.Dated[model.Booked]) bool { return b.F.Day == on })
+		if l.About == "own" || booked || on == 0 { // it is there already, or of no day
 			continue
 		}
-		c.allDay("due-"+l.Topic, c.v.Line(l), on)
+		key := l.Topic
+		if taken[key]++; taken[key] > 1 {
+			key = fmt.Sprintf("%s-%d", key, taken[key])
+		}
+		c.allDay("due", key, c.v.Line(l), max(on, c.today))
 	}
 }

@@ -1,7 +1,6 @@
 package document
 
 import (
-	"bytes"
 	"strings"
 	"testing"
 	"time"
@@ -65,64 +64,6 @@ func TestReportStandsByItself(t *testing.T) {
 	empty, err := Report(model.Fold(nil), july)
 	require.NoError(t, err)
 	require.Contains(t, string(empty), "Nothing is recorded yet.")
-}
-
-// The file reads back, each event has what RFC 5545 requires (sections 3.6.1 and
-// 3.1), times lie in the herd's zone, and a date keeps its UID when it moves.
-func TestCalendar(t *testing.T) {
-	before, err := Calendar(herd(model.DateDay(2026, 9, 15)), "1-abc", july)
-	require.NoError(t, err)
-	for _, l := range strings.SplitAfter(string(before), "\n") {
-		require.LessOrEqual(t, len(l), 77, "folded at 75 octets and the line's end: %q", l)
-		require.True(t, l == "" || strings.HasSuffix(l, "\r\n"), "%q", l)
-	}
-	uids := map[string]*ics.VEvent{}
-	cal, err := ics.ParseCalendar(bytes.NewReader(before))
-	require.NoError(t, err)
-	require.Len(t, cal.Timezones(), 1)
-	for _, e := range cal.Events() {
-		for _, p := range []ics.ComponentProperty{ics.ComponentPropertyUniqueId, ics.ComponentPropertyDtstamp, ics.ComponentPropertyDtStart, ics.ComponentPropertyDtEnd, ics.ComponentPropertySummary} {
-			require.NotNil(t, e.GetProperty(p), "%s of %s", p, e.Id())
-		}
-		require.Nil(t, uids[e.Id()], "%s twice", e.Id())
-		uids[e.Id()] = e
-	}
-	butcher := uids["butcher-1-1-abc@troughbell"]
-	require.NotNil(t, butcher)
-	at, err := butcher.GetStartAt()
-	require.NoError(t, err)
-	require.True(t, at.Equal(time.Date(2026, 9, 15, 7, 0, 0, 0, newYork)), at)
-	require.NotNil(t, uids["round-20260801-1-abc@troughbell"])
-	clear := uids["clear-1-1-abc@troughbell"] // Olive's; Rufus has a drug of unknown days
-	require.NotNil(t, clear)
-	require.Contains(t, clear.GetProperty(ics.ComponentPropertySummary).Value, "Olive")
-	require.NotContains(t, clear.GetProperty(ics.ComponentPropertySummary).Value, "Rufus")
-	found := false
-	for id, e := range uids {
-		if strings.HasPrefix(id, "remind-") {
-			found = true
-			require.Equal(t, "20260803", e.GetProperty(ics.ComponentPropertyDtStart).Value)
-			require.Contains(t, e.GetProperty(ics.ComponentPropertySummary).Value, "order straw; and hay, and hay,")
-		}
-	}
-	require.True(t, found)
-
-	later, err := Calendar(herd(model.DateDay(2026, 9, 16)), "1-abc", july.Add(time.Hour))
-	require.NoError(t, err)
-	cal, err = ics.ParseCalendar(bytes.NewReader(later))
-	require.NoError(t, err)
-	moved := false
-	for _, e := range cal.Events() {
-		if e.Id() != butcher.Id() {
-			continue
-		}
-		moved = true
-		at, err := e.GetStartAt()
-		require.NoError(t, err)
-		require.True(t, at.Equal(time.Date(2026, 9, 16, 7, 0, 0, 0, newYork)), at)
-		require.Greater(t, e.GetProperty(ics.ComponentPropertySequence).Value, butcher.GetProperty(ics.ComponentPropertySequence).Value)
-	}
-	require.True(t, moved)
 }
 
 // Each change of the clock is written with the offsets on both its sides.

@@ -4,9 +4,11 @@ import (
 	"archive/zip"
 	"bytes"
 	"encoding/csv"
+	"strconv"
 	"strings"
 	"testing"
 
+	ics "github.com/arran4/golang-ical"
 	"github.com/stretchr/testify/require"
 
 	"troughbell/bot/telegram/botapitest"
@@ -48,4 +50,50 @@ func TestExportInChat(t *testing.T) {
 	}
 	m := r.ask(cal, "calendar file")
 	require.Equal(t, "Long Acre.ics", m.File.Name)
+}
+
+// A calendar that took in one file after another shows each date once, where it is
+// now, and lets go of what was taken back; also where another person got the first.
+func TestCalendarFilesFollowOneAnother(t *testing.T) {
+	r := newFarm(t, quick)
+	r.ask(ann, "4 pigs came today: Olive, Rufus, Nettle and Gus, 45 lb each")
+	r.ask(ann, "butcher booked sep 15 at 7 am")
+	r.ask(ann, "remind me aug 3: order straw")
+	r.invite(ben, "invite")
+	dates := map[string]*ics.VEvent{}
+	take := func(p botapitest.Person) {
+		cal, err := ics.ParseCalendar(bytes.NewReader(r.ask(p, "calendar file").File.Bytes))
+		require.NoError(t, err)
+		for _, e := range cal.Events() {
+			if have := dates[e.Id()]; have == nil || seq(t, e) > seq(t, have) {
+				dates[e.Id()] = e
+			}
+		}
+	}
+	shown := func(word string) (out []string) {
+		for _, e := range dates {
+			if strings.Contains(e.GetProperty(ics.ComponentPropertySummary).Value, word) && e.GetProperty(ics.ComponentPropertyStatus).Value != "CANCELLED" {
+				out = append(out, e.GetProperty(ics.ComponentPropertyDtStart).Value)
+			}
+		}
+		return out
+	}
+	take(ann)
+	require.Len(t, shown("Butcher"), 1)
+	require.Len(t, shown("straw"), 1)
+	r.ask(ann, "butcher moved to sep 22 at 8 am")
+	take(ben)
+	butcher := shown("Butcher")
+	require.Len(t, butcher, 1)
+	require.True(t, strings.HasSuffix(butcher[0], "0922T080000"), butcher)
+	r.ask(ann, "cancel the butcher")
+	take(ann)
+	require.Empty(t, shown("Butcher"))
+}
+
+func seq(t *testing.T, e *ics.VEvent) int {
+	t.Helper()
+	n, err := strconv.Atoi(e.GetProperty(ics.ComponentPropertySequence).Value)
+	require.NoError(t, err)
+	return n
 }

@@ -15,10 +15,11 @@ func (v Voice) Day(d model.Day) string {
 
 // NearDay writes a day as "today", "tomorrow" or like Day.
 func (v Voice) NearDay(d model.Day) string {
-	switch d {
-	case v.today():
+	switch {
+	case v.Lasting:
+	case d == v.today():
 		return "today"
-	case v.today() + 1:
+	case d == v.today()+1:
 		return "tomorrow"
 	}
 	return v.Day(d)
@@ -70,6 +71,7 @@ func (v Voice) Moment(t time.Time) string {
 	d := model.DayOf(t)
 	clock := v.Clock(model.MinuteOf(t))
 	switch away := int(d - v.today()); {
+	case v.Lasting:
 	case away == 0:
 		return "today " + clock
 	case away == 1:

@@ -20,6 +20,9 @@ type Voice struct {
 	Now  time.Time // in the herd's zone
 	// Open has the questions that wait for an answer, by their records.
 	Open map[string]Asked
+	// Lasting says that the words will be read on other days than today's: they name
+	// each day by its date.
+	Lasting bool
 	// Forecasts says that forecasts are fetched for a herd that says where it is.
 	Forecasts bool
 }

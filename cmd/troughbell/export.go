@@ -26,7 +26,9 @@ type exportCmd struct {
 // Help of the command.
 func (exportCmd) Help() string {
 	return `The ZIP has one file for each kind of record, one row a record, amounts as
-plain numbers in SI units, days as 2026-05-16. No file may be there yet.
+plain numbers in SI units, days as 2026-05-16. No file may be there yet. A calendar
+goes over those that "calendar file" in the chat gave; only those are noted down, so
+what falls away after this one is taken back by none.
 
 Example: troughbell export --out herd.zip
 Example: troughbell export --report season.html --calendar dates.ics`
