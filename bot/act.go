@@ -184,7 +184,7 @@ func (t *talk) do(a reading.Do) error {
 		}
 		t.takeIn(a.Arg)
 	case "export", "report", "calendar":
-		t.give(a.What)
+		t.give(a.What, a.Arg)
 	case "sitter":
 		t.lines = append(t.lines, answer.SitterSheet(t.s.Herd, t.now))
 	case "delete herd", "forget me", "remove person", "hand over", "people":

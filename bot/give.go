@@ -8,7 +8,9 @@ import (
 	"time"
 	"unicode"
 
+	"troughbell/bot/answer"
 	"troughbell/bot/document"
+	"troughbell/bot/reading"
 	"troughbell/bot/wording"
 	"troughbell/model"
 	"troughbell/store"
@@ -16,14 +18,35 @@ import (
 
 // give notes which documents are wanted, of who may have them: they tell what was
 // paid, which helpers do not see.
-func (t *talk) give(what string) {
+func (t *talk) give(what, season string) {
+	if what == "report" && season == "" && len(t.s.Herd.Alive(model.DayOf(t.now))) == 0 {
+		if over, _ := answer.FindSeasons(t.s.Herd, reading.LastSeason, model.DayOf(t.now)); len(over) > 0 {
+			season = reading.LastSeason // all there is to report on
+		}
+	}
+	said := []string{t.voice().Do(what)}
+	if season != "" {
+		over, running := answer.FindSeasons(t.s.Herd, season, model.DayOf(t.now))
+		switch {
+		case running:
+			season = ""
+		case len(over) == 0:
+			t.lines = append(t.lines, answer.NoSeason(t.s.Herd, t.now))
+			return
+		default:
+			said = nil
+			for _, s := range over {
+				said = append(said, t.voice().SeasonPage(s))
+			}
+		}
+	}
 	if what != "calendar" && t.m.From.Role == store.Helper {
 		t.lines = append(t.lines, t.voice().Forbidden("export"))
 		return
 	}
-	if !slices.Contains(t.out.Give, what) {
-		t.out.Give = append(t.out.Give, what)
-		t.lines = append(t.lines, t.voice().Do(what))
+	if w := (Wanted{what, season}); !slices.Contains(t.out.Give, w) {
+		t.out.Give = append(t.out.Give, w)
+		t.lines = append(t.lines, said...)
 	}
 }
 
@@ -34,10 +57,10 @@ func (d *Desk) makeDocuments(tx *store.Tx, m Message, out *Outcome) error {
 	if err != nil {
 		return err
 	}
-	var wanted []string
+	var wanted []Wanted
 	for _, w := range out.Give {
-		if w == "export" { // all there is
-			wanted = append(wanted, "tables", "report", "calendar")
+		if w.What == "export" { // all there is
+			wanted = append(wanted, Wanted{What: "tables"}, Wanted{What: "report"}, Wanted{What: "calendar"})
 		} else {
 			wanted = append(wanted, w)
 		}
@@ -48,22 +71,51 @@ func (d *Desk) makeDocuments(tx *store.Tx, m Message, out *Outcome) error {
 		if slices.Contains(wanted[:i], w) {
 			continue
 		}
-		f, err := s.Document(tx, w, now)
+		files, err := s.Documents(tx, w, now)
 		if err != nil {
 			return err
 		}
-		if f.given != nil {
-			if err := s.keepGiven(tx, *f.given); err != nil {
-				return err
+		for _, f := range files {
+			if f.given != nil {
+				if err := s.keepGiven(tx, *f.given); err != nil {
+					return err
+				}
 			}
+			if len(f.Bytes) > store.MaxFile {
+				r.Text += "\n" + wording.FileTooLarge(f.Name)
+				continue
+			}
+			r.Files = append(r.Files, f)
 		}
-		if len(f.Bytes) > store.MaxFile {
-			r.Text += "\n" + wording.FileTooLarge(f.Name)
-			continue
-		}
-		r.Files = append(r.Files, f)
 	}
 	return nil
+}
+
+// Wanted is a document that is wanted: "export" is all of today's, "tables",
+// "report", "calendar"; of a season that is over where Season names one, as in
+// [reading.Ask].
+type Wanted struct{ What, Season string }
+
+// Documents makes a document as it is at that moment: one, or where the year named
+// has several seasons that are over, a page of each; none where it has none.
+func (s *State) Documents(tx *store.Tx, w Wanted, now time.Time) (out []File, err error) {
+	if w.Season == "" {
+		f, err := s.Document(tx, w.What, now)
+		return []File{f}, err
+	}
+	over, _ := answer.FindSeasons(s.Herd, w.Season, model.DayOf(now))
+	for i, season := range over {
+		year, _, _ := season.From.Date()
+		f := File{Kind: store.Document, Name: fmt.Sprintf("%s %d report.html", fileStem(s.Herd.Name), year)}
+		if i > 0 {
+			f.Name = fmt.Sprintf("%s %d-%d report.html", fileStem(s.Herd.Name), year, i+1)
+		}
+		if f.Bytes, err = document.SeasonReport(s.Herd, season, now); err != nil {
+			return nil, err
+		}
+		out = append(out, f)
+	}
+	return out, nil
 }
 
 // Document makes one of the herd's documents as it is at that moment: "tables",

@@ -25,9 +25,8 @@ type Outcome struct {
 	Replies []Reply
 	// Invite is what a one-time code is wanted for; the desk makes it.
 	Invite *Invite
-	// Give is the documents wanted: "export", "report", "calendar"; the desk makes
-	// them.
-	Give []string
+	// Give is the documents wanted; the desk makes them.
+	Give []Wanted
 	// Leave is a wish that ends something; the desk answers it.
 	Leave *Leave
 	// Farewells are last words, to be said after the commit and kept nowhere.

@@ -85,7 +85,7 @@ func (h *Herd) FeedPerGain(at time.Time) (FeedPerGain, error) {
 		return FeedPerGain{}, &Missing{What: "pigs"}
 	}
 	since := today
-	for _, a := range h.season(today).pigs {
+	for _, a := range h.season(today).Pigs {
 		since = min(since, a.Group.Arrived)
 	}
 	if days := today - since; days < leastDays {
@@ -99,7 +99,7 @@ func (h *Herd) FeedPerGain(at time.Time) (FeedPerGain, error) {
 	}
 	out := FeedPerGain{Since: since, FeedKg: math.Exp(appetite.Mean) * kg}
 	var spread float64
-	for _, a := range h.season(today).pigs {
+	for _, a := range h.season(today).Pigs {
 		end := today
 		if a.Gone != nil && a.Gone.On <= today {
 			if a.Gone.F.How == Died {

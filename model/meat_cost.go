@@ -120,7 +120,7 @@ func (h *Herd) feedPrice(money account) (float64, bool) {
 }
 
 // pouredKg is the feed poured into feeders in the season.
-func (h *Herd) pouredKg(s season, at time.Time) float64 {
+func (h *Herd) pouredKg(s Season, at time.Time) float64 {
 	var sum float64
 	for _, r := range h.Refills {
 		if s.holds(r.On) && !r.At.After(at) && r.F.FeedKg != nil {
@@ -132,7 +132,7 @@ func (h *Herd) pouredKg(s season, at time.Time) float64 {
 
 // seasonMeat is the live and the hanging weight that the season's pigs give:
 // those butchered as they were, the living at the weight they are fed to.
-func (h *Herd) seasonMeat(s season, at time.Time) (liveKg, hangingKg float64) {
+func (h *Herd) seasonMeat(s Season, at time.Time) (liveKg, hangingKg float64) {
 	dressing, _ := h.learnedDressing()
 	hung := map[*Animal]float64{}
 	for _, g := range h.Gones {
@@ -144,7 +144,7 @@ func (h *Herd) seasonMeat(s season, at time.Time) (liveKg, hangingKg float64) {
 	}
 	today := DayOf(at)
 	end, booked := h.LastPigsLeave(today)
-	for _, a := range s.pigs {
+	for _, a := range s.Pigs {
 		switch {
 		case a.Gone == nil || a.Gone.At.After(at):
 			kg := h.TargetKg

@@ -67,5 +67,5 @@ func (h *Herd) CostParts(at time.Time) ([]CostPart, Cost, error) {
 // it and did not die.
 func (h *Herd) SeasonPigs(at time.Time) int {
 	s := h.season(DayOf(at))
-	return len(s.pigs) - s.dead(at)
+	return len(s.Pigs) - s.dead(at)
 }

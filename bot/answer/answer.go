@@ -34,6 +34,7 @@ type asked struct {
 	today model.Day
 	pigs  []*model.Animal // those asked about, alive then; all where none was named
 	named bool            // the question names pigs
+	over  *model.Season   // the season that is over, of which the question is; nil: today's
 	last  *reading.Ask
 	v     wording.Voice
 }
@@ -72,6 +73,9 @@ func To(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
 		a.h = h.Assume(*q.Assume, a.today)
 	}
 	a.v = wording.Voice{Herd: a.h, Now: now}
+	if q.Season != "" {
+		return a.ofSeason()
+	}
 	a.pigs, a.named = a.whichPigs(a.whose())
 	if len(q.Animals) > 0 && len(a.pigs) == 0 && q.Topic != "history" { // pigs that are gone have a history
 		return a.noSuchPig()

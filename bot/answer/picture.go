@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"troughbell/bot/picture"
+	"troughbell/bot/reading"
 	"troughbell/bot/wording"
 )
 
@@ -26,11 +27,20 @@ var pictures = map[string]func(asked) (picture.Drawing, error){
 	"cost":         costPicture,
 }
 
+// drawnWhenOver are the topics that a season has a picture of when its pigs are gone.
+var drawnWhenOver = map[string]bool{"growth": true, "weight": true, "today": true, "history": true}
+
 // draw adds the picture that was asked for, with one line of words beside it.
 func (a asked) draw(out Answer) Answer {
 	make, ok := pictures[a.Topic]
 	if !ok {
 		return out
+	}
+	if drawnWhenOver[a.Topic] && !a.named && len(a.h.Alive(a.today)) == 0 {
+		if over, _ := FindSeasons(a.h, reading.LastSeason, a.today); len(over) > 0 {
+			a.Season = reading.LastSeason
+			return a.ofSeason()
+		}
 	}
 	d, err := make(a)
 	switch {

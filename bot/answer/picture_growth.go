@@ -39,8 +39,15 @@ func growthPicture(a asked) (picture.Drawing, error) {
 	if g.To, g.Booked, err = a.lastDay(pigs, goes, g.TargetKg); err != nil {
 		return nil, err
 	}
+	return a.growthOf(g, pigs, goes)
+}
+
+// growthOf fills in what each pig weighs on the days of the picture, until the day
+// on which it goes.
+func (a asked) growthOf(g picture.Growth, pigs []*model.Animal, goes map[*model.Animal]model.Day) (picture.Drawing, error) {
 	days := a.curve(g.From, g.To, g.Booked)
 	seen := a.h.WeightsSeen()
+	var err error
 	if g.Pigs, err = a.pigCourses(pigs, goes, days, seen); err != nil {
 		return nil, err
 	}
@@ -106,7 +113,10 @@ func until(g picture.PigGrowth, last model.Day) picture.PigGrowth {
 // curve picks days between the two; both, today and the days also given are among
 // them.
 func (a asked) curve(from, to model.Day, also []model.Day) []model.Day {
-	out := []model.Day{to, a.today}
+	out := []model.Day{to}
+	if from <= a.today && a.today <= to {
+		out = append(out, a.today)
+	}
 	for d := from; d < to; d += max(1, (to-from)/curveDays) {
 		out = append(out, d)
 	}

@@ -33,19 +33,30 @@ type section struct {
 // is and what comes, in the person's words and units.
 func Report(h *model.Herd, now time.Time) ([]byte, error) {
 	r := report{h: h, now: now, today: model.DayOf(now), v: wording.Voice{Herd: h, Now: now}}
-	r.from = seasonFrom(h, r.today)
-	var kept []section
-	for _, s := range []section{r.pigs(), r.ready(), r.next(), r.feed(), r.water(), r.drugs(), r.health(), r.meat(), r.costs()} {
-		if len(s.Lines)+len(s.Rows) > 0 {
-			kept = append(kept, s)
-		}
+	if all := h.Seasons(); len(all) > 0 {
+		r.season = all[len(all)-1]
 	}
-	if len(kept) == 0 {
-		kept = []section{{Lines: []string{wording.Report("no_records")}}}
+	r.season.PaidTo = r.today // what is dated ahead is not part of it
+	return r.page(r.v.ReportDay(r.today), r.pigs(), r.ready(), r.next(), r.feed(), r.water(), r.drugs(), r.health(), r.meat(), r.costs())
+}
+
+// SeasonReport writes a season that is over: what was.
+func SeasonReport(h *model.Herd, s model.Season, now time.Time) ([]byte, error) {
+	r := report{h: h, now: now, today: model.DayOf(now), v: wording.Voice{Herd: h, Now: now}, season: s, over: true}
+	r.season.PaidTo = min(s.PaidTo, r.today)
+	r.at = r.season.PaidTo.At(24*60-1, now.Location())
+	return r.page(r.v.SeasonDays(s), r.pigs(), r.feed(), r.water(), r.drugs(), r.health(), r.costs())
+}
+
+// page writes the sections that have something in them.
+func (r report) page(day string, all ...section) ([]byte, error) {
+	all = slices.DeleteFunc(all, func(s section) bool { return len(s.Lines)+len(s.Rows) == 0 })
+	if len(all) == 0 {
+		all = []section{{Lines: []string{wording.Report("no_records")}}}
 	}
 	var out bytes.Buffer
 	err := pageTemplate.Execute(&out, map[string]any{
-		"Title": r.v.ReportTitle(), "Day": r.v.ReportDay(r.today), "Sections": kept, "Footer": wording.Report("footer"),
+		"Title": r.v.ReportTitle(), "Day": day, "Sections": all, "Footer": wording.Report("footer"),
 	})
 	if err != nil {
 		return nil, fmt.Errorf("season report: %w", err)
@@ -54,45 +65,26 @@ func Report(h *model.Herd, now time.Time) ([]byte, error) {
 }
 
 type report struct {
-	h     *model.Herd
-	now   time.Time
-	today model.Day
-	from  model.Day // the season's first
-	v     wording.Voice
+	h      *model.Herd
+	now    time.Time
+	today  model.Day
+	season model.Season
+	over   bool      // it is of a season that is over
+	at     time.Time // of one that is over: the moment as of which its money is summed
+	v      wording.Voice
 }
 
-// seasonBack is how long before the latest arrival another belongs to the same
-// season, where no pig is left to tell.
-const seasonBack = 120
-
-// seasonFrom is the day on which the season began: the arrival of the first pigs
-// that are here still; where none are, of those that came with the latest.
-func seasonFrom(h *model.Herd, today model.Day) model.Day {
-	from, found := model.Day(0), false
-	for _, p := range h.Alive(today) {
-		if !found || p.Group.Arrived < from {
-			from, found = p.Group.Arrived, true
-		}
-	}
-	if found {
-		return from
-	}
-	var last model.Day
-	for _, g := range h.Groups {
-		last = max(last, g.Arrived)
-	}
-	for _, g := range h.Groups {
-		if g.Arrived >= last-seasonBack && (!found || g.Arrived < from) {
-			from, found = g.Arrived, true
-		}
-	}
-	return from
-}
+// holds reports whether what is of the day belongs to the season.
+func (r report) holds(on model.Day) bool { return on >= r.season.From && on <= r.season.PaidTo }
 
 // ask gives the lines that answer a question about the herd. Where something
 // needed is not known there are none: a report asks nothing.
 func (r report) ask(topic string) []string {
-	a := answer.To(r.h, r.now, reading.Ask{Topic: topic}, nil)
+	now := r.now
+	if r.over {
+		now = r.at
+	}
+	a := answer.To(r.h, now, reading.Ask{Topic: topic}, nil)
 	if a.Data == nil {
 		return nil
 	}
@@ -109,13 +101,15 @@ func words(codes ...string) (out []string) {
 func (r report) pigs() section {
 	s := section{Title: wording.Report("pigs"), Head: words("pig", "came", "weighed", "today", "gain", "status")}
 	estimates := map[*model.Animal]model.PigWeight{}
-	if ws, err := r.h.Weights(r.today); err == nil { // else the columns stay empty
+	if r.over {
+		s.Head = words("pig", "came", "weighed", "status")
+	} else if ws, err := r.h.Weights(r.today); err == nil { // else the columns stay empty
 		for _, w := range ws {
 			estimates[w.Animal] = w
 		}
 	}
 	for _, p := range r.h.Animals {
-		if p.Group.Arrived < r.from {
+		if !slices.Contains(r.season.Pigs, p) {
 			continue
 		}
 		row := []string{p.Name, r.v.Day(p.Group.Arrived), r.weighed(p), "", "", wording.Report("here")}
@@ -129,6 +123,9 @@ func (r report) pigs() section {
 		if p.Gone != nil {
 			row[5] = wording.Report(p.Gone.F.How) + " " + r.v.Day(p.Gone.On)
 		}
+		if r.over { // what it weighs today, and gains, is no part of it
+			row = slices.Delete(row, 3, 5)
+		}
 		s.Rows = append(s.Rows, row)
 	}
 	return s
@@ -138,7 +135,7 @@ func (r report) pigs() section {
 func (r report) weighed(p *model.Animal) string {
 	for i := len(r.h.Weighings) - 1; i >= 0; i-- {
 		w := r.h.Weighings[i]
-		if w.F.WeightKg == 0 && w.F.GirthCm == 0 || !slices.Contains(w.F.Animals, p.Name) || p.Name == "" {
+		if w.F.WeightKg == 0 && w.F.GirthCm == 0 || !slices.Contains(w.F.Animals, p.Name) || p.Name == "" || !r.holds(w.On) {
 			continue
 		}
 		q := wording.Kg(w.F.WeightKg)
@@ -166,37 +163,54 @@ func (r report) meat() section {
 }
 
 func (r report) feed() section {
-	s := section{Title: wording.Report("feed"), Lines: append(r.ask("feed_left"), r.ask("feed_need")...)}
+	s := section{Title: wording.Report("feed")}
+	if !r.over {
+		s.Lines = append(r.ask("feed_left"), r.ask("feed_need")...)
+	}
 	total := 0.0
-	for _, f := range r.h.FeedFills() {
-		if model.DayOf(f.At) >= r.from {
-			total += f.TookKg
+	for _, f := range r.h.Refills {
+		if r.holds(f.On) && f.F.FeedKg != nil {
+			total += *f.F.FeedKg
 		}
 	}
 	if total > 0 {
-		s.Lines = append(s.Lines, wording.Report("fed")+": "+r.v.Quantity(wording.Kg(total), "")+".")
+		s.Lines = append(s.Lines, r.soFar("fed")+": "+r.v.Quantity(wording.Kg(total), "")+".")
 	}
 	return s
 }
 
+// soFar is a word on a sum of the season.
+func (r report) soFar(code string) string {
+	if r.over {
+		code += "_over"
+	}
+	return wording.Report(code)
+}
+
 func (r report) water() section {
-	s := section{Title: wording.Report("water"), Lines: r.ask("water_left")}
+	s := section{Title: wording.Report("water")}
+	if !r.over {
+		s.Lines = r.ask("water_left")
+	}
 	total := 0.0
 	for _, w := range r.h.Waters {
-		if w.On >= r.from && w.F.Litres != nil && !w.F.Seen {
+		if r.holds(w.On) && w.F.Litres != nil && !w.F.Seen {
 			total += *w.F.Litres
 		}
 	}
 	if total > 0 {
-		s.Lines = append(s.Lines, wording.Report("watered")+": "+r.v.Quantity(wording.L(total), "")+".")
+		s.Lines = append(s.Lines, r.soFar("watered")+": "+r.v.Quantity(wording.L(total), "")+".")
 	}
 	return s
 }
 
 func (r report) drugs() section {
-	s := section{Title: wording.Report("drugs"), Lines: r.ask("withdrawal"), Head: words("date", "pig", "product", "days", "clear")}
+	s := section{Title: wording.Report("drugs"), Head: words("date", "pig", "product", "days", "clear")}
+	if !r.over {
+		s.Lines = r.ask("withdrawal")
+	}
 	for _, t := range r.h.Treatments {
-		if t.On < r.from {
+		if !r.holds(t.On) {
 			continue
 		}
 		product := t.Product
@@ -218,7 +232,7 @@ func (r report) health() section {
 	s := section{Title: wording.Report("health"), Head: words("date", "what")}
 	var all []model.Record
 	add := func(rec model.Record) {
-		if rec.On >= r.from {
+		if r.holds(rec.On) {
 			all = append(all, rec)
 		}
 	}
@@ -242,7 +256,7 @@ func (r report) health() section {
 func (r report) costs() section {
 	s := section{Title: wording.Report("costs"), Lines: r.ask("cost"), Head: words("date", "what", "amount")}
 	for _, x := range r.h.Spends {
-		if x.On < r.from {
+		if x.On < r.season.PaidFrom || x.On > r.season.PaidTo {
 			continue
 		}
 		amount := r.v.Amount(x.F.Amount, x.F.Currency)

@@ -17,6 +17,7 @@ type Growth struct {
 	Today    model.Day
 	From, To model.Day
 	Booked   []model.Day // the days of the butcher
+	Over     bool        // of pigs that are gone: nothing in it is to come
 }
 
 // PigGrowth is a pig, or pigs without names together.
@@ -95,6 +96,9 @@ func (g Growth) title(s *sheet) (title, note string) {
 	if n := len(g.Booked); n > 0 && g.To > g.Booked[n-1] {
 		note = "growth_booked_some"
 	}
+	if g.Over {
+		note, args.Names = "growth_over", nil
+	}
 	return title, s.v.Caption(note, args)
 }
 
@@ -107,7 +111,7 @@ func (g Growth) one(s *sheet) {
 	s.values(f, step, true)
 	s.days(f, s.months(f))
 	g.pig(s, f, g.Pigs[0], s.pal.series[0], 5, func() { g.target(s, f, true) })
-	s.now(f, float64(g.Today), true)
+	g.now(s, f, true)
 	g.end(s, f, g.Pigs[0], s.pal.series[0], true)
 	s.high = g.legend(s, f.bottom+104) + edge
 }
@@ -132,8 +136,8 @@ func (g Growth) apart(s *sheet) {
 			s.days(f, s.months(f))
 		}
 		g.pig(s, f, p, s.pal.series[0], 4, func() { g.target(s, f, i == 0) })
-		s.now(f, float64(g.Today), false)
-		if i == 0 {
+		g.now(s, f, false)
+		if i == 0 && !g.Over {
 			s.text(f.x(float64(g.Today))+10, f.bottom-12, labelText, faint, false, rightOf, s.v.Label("now", wording.Args{}))
 		}
 		g.end(s, f, p, s.pal.series[0], false)
@@ -219,11 +223,18 @@ func (g Growth) pig(s *sheet, f frame, p PigGrowth, i ink, width float64, betwee
 
 var readingShapes = map[string]shape{model.ByScale: shapeDot, model.ByTape: shapeGem, model.ByEye: shapeRing}
 
+// now marks today, in what is not all over.
+func (g Growth) now(s *sheet, f frame, words bool) {
+	if !g.Over {
+		s.now(f, float64(g.Today), words)
+	}
+}
+
 // end says what the pig will weigh on its last day: beside the frame, or within
 // it below the line, where the course leaves room.
 func (g Growth) end(s *sheet, f frame, p PigGrowth, i ink, beside bool) {
 	n := len(p.On)
-	if n == 0 || p.On[n-1] <= g.Today {
+	if n == 0 || p.On[n-1] <= g.Today && !g.Over {
 		return
 	}
 	at := f.at(float64(p.On[n-1]), s.kg(p.Kg[n-1].Mid))

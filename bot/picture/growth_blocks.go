@@ -39,19 +39,26 @@ func (g Growth) blocks(p *page) {
 		if x.NowKg.Mid > 0 {
 			weights = p.v.Quantity(wording.Kg(x.NowKg.Mid), "bare")
 		}
-		if n := len(x.Kg); n > 0 && x.On[n-1] > g.Today {
+		switch n := len(x.Kg); {
+		case n > 0 && g.Over:
+			weights = p.v.Quantity(wording.Kg(x.Kg[n-1].Mid), "bare")
+		case n > 0 && x.On[n-1] > g.Today:
 			weights += " > " + p.v.Quantity(wording.Kg(x.Kg[n-1].Mid), "bare")
 		}
 		p.put(p.fit(s.pigName(x.Name), name) + "  " + p.spark(shares, today) + "  " + weights)
 	}
 	at := min(max(today-1-len(now), 0), columns-len(now)) // ends below the last past column
 	axis := []rune(strings.Repeat(" ", columns))
-	copy(axis[at:], []rune(now))
+	if g.Over {
+		at = columns // nothing is marked as now
+	} else {
+		copy(axis[at:], []rune(now))
+	}
 	from, to := []rune(p.v.ShortDay(g.From)), []rune(p.v.ShortDay(g.To))
 	if at > len(from) {
 		copy(axis, from)
 	}
-	if at+len(now) < columns-len(to) {
+	if g.Over || at+len(now) < columns-len(to) {
 		copy(axis[columns-len(to):], to)
 	}
 	p.put(strings.Repeat(" ", name+2) + p.coloured(ansiFaint, string(axis)))

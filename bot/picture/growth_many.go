@@ -25,7 +25,7 @@ func (g Growth) together(s *sheet) {
 	s.band("mean then", s.pal.series[0], 0.16, f, was.days, was.low, was.high)
 	s.band("mean", s.pal.series[0], 0.28, f, comes.days, comes.low, comes.high)
 	g.target(s, f, true)
-	s.now(f, float64(g.Today), true)
+	g.now(s, f, true)
 	var ends []nameAt
 	for k, p := range g.oneOfAlike(s).byEnd() {
 		i := s.pal.series[k%len(s.pal.series)]

@@ -77,6 +77,10 @@ type Ask struct {
 	FlowLMin *float64 // of a drinker, litres a minute
 	Price    *float64 // that a pig sells for, in the herd's money
 
+	// Season is the season asked about, where it is not today's: its year, or
+	// [LastSeason].
+	Season string `json:",omitempty"`
+
 	// Picture says that the answer is wanted as a picture; Dark and Light in which
 	// colours, where the text says so.
 	Picture     bool `json:",omitempty"`
@@ -87,6 +91,9 @@ type Ask struct {
 }
 
 func (Ask) Intent() string { return "ask" }
+
+// LastSeason is the latest season that is over.
+const LastSeason = "last"
 
 // Done says that what a nudge asked for is done.
 type Done struct{ About []string }
@@ -122,7 +129,8 @@ func (Help) Intent() string { return "help" }
 
 // Do is a wish that is neither record nor question: "export", "invite",
 // "privacy", "start", "skip" (the set-up question), "cancel"; "delete herd",
-// "forget me", "people"; "remove person" and "hand over", of whom Arg names.
+// "forget me", "people"; "remove person" and "hand over", of whom Arg names;
+// "report", of the season that Arg names as in [Ask].
 type Do struct {
 	What string
 	Arg  string

@@ -35,6 +35,9 @@ var drawnTopics = []struct {
 	{"growth", false, setOfWords(split("weight, weights, weighing, weighings, size, butcher, finish, target"))},
 }
 
+// drawnOfSeasons are the topics of pictures of a season that is over.
+var drawnOfSeasons = map[string]bool{"growth": true, "today": true, "cost": true}
+
 // notDrawn follow a calendar that is a file for another program.
 var notDrawn = setOfWords(split("file, files, export, ical, ics, icalendar, link, subscribe"))
 
@@ -58,7 +61,9 @@ func (r *reader) pictured() (Reading, bool) {
 		return r.just(Fact{model.Setting{Key: model.SetPictures, Text: style}}), true
 	}
 	a := Ask{Picture: true}
-	rest := r.withoutNames(&a, plain(r.text))
+	inWords, season, _ := takeSeason(strings.Fields(plain(r.text)), r.today)
+	a.Season = season
+	rest := r.withoutNames(&a, strings.Join(inWords, " "))
 	words := strings.FieldsFunc(rest, func(c rune) bool { return strings.ContainsRune(" ,.!?:;-\t\n", c) })
 	if len(words) == 0 && len(a.Animals) == 0 || len(words) > 14 {
 		return Reading{}, false
@@ -110,8 +115,15 @@ func (r *reader) pictured() (Reading, bool) {
 	if len(a.Animals) > 0 && a.Topic != "cost" {
 		a.Topic = "growth"
 	}
-	if a.Topic == "" {
+	switch {
+	case a.Topic != "":
+	case a.Season != "":
+		a.Topic = "growth"
+	default:
 		a.Topic = r.lastDrawn()
+	}
+	if a.Season != "" && !drawnOfSeasons[a.Topic] {
+		return Reading{}, false
 	}
 	return r.just(a), true
 }
@@ -170,7 +182,11 @@ func (r *reader) withoutNames(a *Ask, text string) string {
 		}
 		return false
 	}
-	for _, p := range r.c.Herd.Alive(r.today) {
+	pigs := r.c.Herd.Alive(r.today)
+	if a.Season != "" {
+		pigs = r.c.Herd.Animals
+	}
+	for _, p := range pigs {
 		if take(p.Name, "") {
 			a.Animals = append(a.Animals, p.Name)
 		}

@@ -64,7 +64,7 @@ func (r *reader) wholeText() (Reading, bool) {
 		return Reading{}, false
 	}
 	for _, read := range [...]func(*reader) (Reading, bool){
-		(*reader).wholeWish, (*reader).leaving, (*reader).eveningBefore, (*reader).choresDaily, (*reader).nudgesAgain, (*reader).shopHour, (*reader).levelMidweek,
+		(*reader).wholeWish, (*reader).seasonAsked, (*reader).leaving, (*reader).eveningBefore, (*reader).choresDaily, (*reader).nudgesAgain, (*reader).shopHour, (*reader).levelMidweek,
 		(*reader).pictured, (*reader).place, (*reader).loaded, (*reader).home, (*reader).postponed,
 	} {
 		if got, ok := read(r); ok {

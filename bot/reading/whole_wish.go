@@ -10,6 +10,7 @@ import (
 var wholeWishes = map[string]string{
 	"report": "report", "season report": "report", "the report": "report", "send report": "report",
 	"send the report": "report", "send me the report": "report", "season's report": "report", "report please": "report",
+	"how did the season go": "report", "how did this season go": "report", "how is the season going": "report", "how was the season": "report",
 	"calendar file": "calendar", "ical": "calendar", "icalendar": "calendar", "ics": "calendar", "ics file": "calendar",
 	"ical file": "calendar", "calendar export": "calendar", "export calendar": "calendar", "send calendar file": "calendar",
 	"import": "import", "import file": "import", "import a file": "import", "import my data": "import", "import weights": "import",

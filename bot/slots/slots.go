@@ -30,6 +30,9 @@ func Of(e reading.Entry) map[string]any {
 		s.text("about", a.About)
 	case reading.Do:
 		s.text("about", a.What)
+		if a.What == "report" {
+			s.text("season", a.Arg)
+		}
 	case reading.Clarify:
 		s.text("about", a.About)
 	case reading.None:
@@ -106,6 +109,7 @@ func (s slots) ask(a reading.Ask) {
 	s.count("count", a.Count)
 	s.number("weight_kg", a.WeightKg)
 	s.text("product", a.Product)
+	s.text("season", a.Season)
 	s.flag("picture", a.Picture)
 	if a.Assume != nil {
 		as := slots{}

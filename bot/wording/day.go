@@ -44,6 +44,9 @@ func (v Voice) DayRange(from, to model.Day) string {
 	if fy == ty && fm == tm {
 		return fmt.Sprintf("%d–%s", fd, v.date(to))
 	}
+	if fy == ty { // the year stands once
+		return fmt.Sprintf("%d %s–%s", fd, fm.String()[:3], v.date(to))
+	}
 	return v.date(from) + "–" + v.date(to)
 }
 

@@ -110,6 +110,8 @@ func TestDays(t *testing.T) {
 	require.Equal(t, "14 Aug–15 Sep", v.DayRange(day("2026-08-14"), day("2026-09-15")))
 	require.Equal(t, "14–25 Aug", v.DayRange(day("2026-08-14"), day("2026-08-25")))
 	require.Equal(t, "28 Dec–4 Jan 2027", v.DayRange(day("2026-12-28"), day("2027-01-04")))
+	require.Equal(t, "2 May–4 Oct 2025", v.DayRange(day("2025-05-02"), day("2025-10-04")))
+	require.Equal(t, "28 Dec 2024–4 Jan 2025", v.DayRange(day("2024-12-28"), day("2025-01-04")))
 	require.Equal(t, "Sat 15 Aug", v.DayRange(day("2026-08-15"), day("2026-08-15")))
 }
 

@@ -204,6 +204,8 @@ var answerSentences = catalogue{
 	"fed_total":          "Fed {q0:feed} in {q1|fill|fills} since {d0}[; {?q2|fill|fills} without an amount].",
 	"watered_total":      "Filled {q0} of water in {q1|fill|fills} since {d0}[; {?q2|fill|fills} without an amount].",
 	"past_last":          "{d0}[, {?q0} ago]: {n0}.",
+	"no_season_over":     "No season is over yet.",
+	"no_such_season":     "No season of that year is over. Over: {n}.",
 	"no_past":            "Nothing on file[ for {n}].",
 	"no_past_kind":       "No {n0} on file[ for {n1}].",
 	"sizes":              "{n0}.",

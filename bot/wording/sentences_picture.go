@@ -9,6 +9,7 @@ var pictureSentences = catalogue{
 	"growth_until":       "Target {q0}; drawn to {d0}, no butcher booked",
 	"growth_booked":      "Target {q0}; butcher {n}",
 	"growth_booked_some": "Target {q0}; butcher {n}, the others drawn to {d0}",
+	"growth_over":        "Target {q0}; the last went {d0}",
 	"target":             "target {q0}",
 	"now":                "now",
 	"unnamed":            "pigs without names",
@@ -40,7 +41,9 @@ var pictureSentences = catalogue{
 	"class_danger":    "danger",
 	"class_emergency": "emergency",
 
-	"calendar":         "The season, {d0~d1}",
+	"calendar": "The season, {d0~d1}",
+	// {n0} the days of a season that is over, {q0} its pigs.
+	"season_over":      "The season {n0}: {q0|pig|pigs}",
 	"calendar_note":    "Filled: done. Framed: to come. Ring: a chore day.",
 	"calendar_more":    "+: more that day.",
 	"calendar_letters": "Capital: done. Small: to come. o a chore day, < today.",

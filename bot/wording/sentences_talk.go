@@ -56,6 +56,7 @@ var talkSentences = catalogue{
 	"do_picture":    "I draw growth, feed, water, heat, the calendar and costs. Text: chart of growth.",
 	"do_export":     "Your records as tables (CSV in a ZIP), the season to read, and the coming dates for a calendar.",
 	"do_report":     "The season so far, to read or to print.",
+	"do_season":     "The season {n0}, to read or to print.",
 	"do_calendar":   "The coming dates for your calendar. Take in a later file and they move; nothing doubles.",
 	"do_import":     "Send me the file: what \"export\" gave you (the ZIP, or a CSV file of it), or a list of weights that begins with a line such as: date,pig,weight. I say what is in it before I take it in.",
 	"invite_owner":  "Code {n0}: one person sends it to the bot by {t0} and has a herd of their own.",

@@ -63,12 +63,12 @@ var Topics = []Topic{
 	},
 	{
 		Name: "pictures", Title: "Pictures", Words: []string{"picture", "chart", "graph", "plot"},
-		US: []string{"chart of the feed", "graph of PIG", "chart of water", "chart of costs"},
+		US: []string{"chart of the feed", "graph of PIG", "chart of costs", "graph of last season"},
 	},
 	{
 		Name: "files", Title: "Files, out and in", Words: []string{"file", "export", "import", "report", "calendar", "csv", "zip"},
 		Kinds: []model.Kind{"import"},
-		US:    []string{"export", "import", "report", "calendar"},
+		US:    []string{"export", "import", "report last season", "calendar file"},
 	},
 	{
 		Name: "settings", Title: "Herd and settings", Words: []string{"setup", "set-up", "pigs", "plan", "sizes"},

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"troughbell/bot"
+	"troughbell/bot/answer"
 	"troughbell/bot/document"
 	"troughbell/model"
 	"troughbell/store"
@@ -20,6 +21,7 @@ type exportCmd struct {
 	herdFlag
 	Out      string `placeholder:"FILE.zip" help:"Write the records as CSV in a ZIP."`
 	Report   string `placeholder:"FILE.html" help:"Write the season as one page to read or print."`
+	Season   string `placeholder:"YEAR" help:"Of which season the report is: its year, or last. Default: today's."`
 	Calendar string `placeholder:"FILE.ics" help:"Write the coming dates as an iCalendar file."`
 }
 
@@ -31,16 +33,17 @@ goes over those that "calendar file" in the chat gave; only those are noted down
 what falls away after this one is taken back by none.
 
 Example: troughbell export --out herd.zip
-Example: troughbell export --report season.html --calendar dates.ics`
+Example: troughbell export --report season.html --calendar dates.ics
+Example: troughbell export --report 2025.html --season 2025`
 }
 
 // output is one file that is wanted.
-type output struct{ flag, path, what string }
+type output struct{ flag, path, what, season string }
 
 // Run writes what is wanted, all of the same moment.
 func (c exportCmd) Run(a *app) error {
 	var wanted []output
-	for _, o := range []output{{"--out", c.Out, "tables"}, {"--report", c.Report, "report"}, {"--calendar", c.Calendar, "calendar"}} {
+	for _, o := range []output{{"--out", c.Out, "tables", ""}, {"--report", c.Report, "report", c.Season}, {"--calendar", c.Calendar, "calendar", ""}} {
 		if o.path == "" {
 			continue
 		}
@@ -48,6 +51,9 @@ func (c exportCmd) Run(a *app) error {
 			return fmt.Errorf("%s is there already: name another file with %s", o.path, o.flag)
 		}
 		wanted = append(wanted, o)
+	}
+	if c.Season != "" && c.Report == "" {
+		return wrongf("--season is of the report: name its file with --report FILE.html")
 	}
 	if len(wanted) == 0 {
 		return wrongf("say what to write: --out FILE.zip, --report FILE.html or --calendar FILE.ics")
@@ -70,6 +76,9 @@ func (c exportCmd) Run(a *app) error {
 			return err
 		}
 		now := time.Now().In(s.Zone)
+		if wanted, err = bySeason(s, wanted, now); err != nil {
+			return err
+		}
 		for _, o := range wanted {
 			said, err := o.write(tx, s, now)
 			if err != nil {
@@ -81,6 +90,24 @@ func (c exportCmd) Run(a *app) error {
 		}
 		return nil
 	})
+}
+
+// bySeason settles which season each file is of: today's where the one named goes
+// on still.
+func bySeason(s *bot.State, wanted []output, now time.Time) ([]output, error) {
+	for i, o := range wanted {
+		if o.season == "" {
+			continue
+		}
+		over, running := answer.FindSeasons(s.Herd, o.season, model.DayOf(now))
+		switch {
+		case running:
+			wanted[i].season = ""
+		case len(over) == 0:
+			return nil, fmt.Errorf("--season %s: %s", o.season, answer.NoSeason(s.Herd, now))
+		}
+	}
+	return wanted, nil
 }
 
 // write writes the file beside its place and moves it there when whole: never
@@ -106,10 +133,10 @@ func (o output) fill(to io.Writer, tx *store.Tx, s *bot.State, now time.Time) (s
 		rows, err := document.Tables(tx, s.Row.ID, s.Herd.Units != model.Metric, to)
 		return fmt.Sprintf("exported %d records to %s", rows, o.path), err
 	}
-	d, err := s.Document(tx, o.what, now)
+	d, err := s.Documents(tx, bot.Wanted{What: o.what, Season: o.season}, now)
 	if err != nil {
 		return "", err
 	}
-	_, err = to.Write(d.Bytes)
+	_, err = to.Write(d[0].Bytes)
 	return fmt.Sprintf("wrote the %s to %s", o.what, o.path), err
 }

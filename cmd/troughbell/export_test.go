@@ -143,3 +143,29 @@ func TestExportOfReportAndCalendar(t *testing.T) {
 	require.NoError(t, err)
 	require.Len(t, left, 2, "nothing half written")
 }
+
+// The report is of the season that is named, where one of that name is over.
+func TestExportOfASeason(t *testing.T) {
+	db, dir := kept(t, orchardJuly+`
+2026-10-03 08:00 | all butchered
+2027-05-01 08:00 | 2 pigs came today: Ada and Bo, 40 lb each
+`), t.TempDir()
+	for season, name := range map[string]string{"2026": "Hazel", "last": "Hazel", "": "Ada"} {
+		page := filepath.Join(dir, "a"+season+".html")
+		status, _, stderr := call(t, "", "export", "--db", db, "--report", page, "--season", season)
+		require.Equal(t, exitDone, status, stderr)
+		b, err := os.ReadFile(page)
+		require.NoError(t, err)
+		require.Contains(t, string(b), name)
+		require.Equal(t, name == "Ada", !strings.Contains(string(b), "Hazel"), season)
+	}
+	page := filepath.Join(dir, "b.html")
+	status, _, stderr := call(t, "", "export", "--db", db, "--report", page, "--season", "2019")
+	require.Equal(t, exitFailed, status)
+	require.Contains(t, stderr, "Over: ")
+	oneLine(t, stderr)
+	require.NoFileExists(t, page)
+	status, _, stderr = call(t, "", "export", "--db", db, "--calendar", filepath.Join(dir, "b.ics"), "--season", "2026")
+	require.Equal(t, exitWrong, status)
+	require.Contains(t, stderr, "--report")
+}
