@@ -40,14 +40,19 @@ var (
 // every reply and nudge is delivered, in the order of its chat, and twice only
 // where no program could know better.
 //
-// TROUGHBELL_CHAOS=full runs it for minutes; TROUGHBELL_CHAOS_SEED=n draws
-// another run.
+// TROUGHBELL_CHAOS=full runs it for minutes, TROUGHBELL_CHAOS="2000 40 60" with so
+// many texts, herds and kills; TROUGHBELL_CHAOS_SEED=n draws another run.
 func TestChaos(t *testing.T) {
 	form := smallChaos
-	if os.Getenv("TROUGHBELL_CHAOS") == "full" {
-		form = fullChaos
-	} else {
+	switch own := os.Getenv("TROUGHBELL_CHAOS"); own {
+	case "":
 		t.Parallel()
+	case "full":
+		form = fullChaos
+	default:
+		form.limit = fullChaos.limit
+		_, err := fmt.Sscan(own, &form.texts, &form.herds, &form.kills)
+		require.NoError(t, err, "TROUGHBELL_CHAOS is full, or how many texts, herds and kills")
 	}
 	seed := uint64(1)
 	if s := os.Getenv("TROUGHBELL_CHAOS_SEED"); s != "" {
@@ -75,7 +80,7 @@ type chaos struct {
 	calls        atomic.Int64
 	faults       map[string]int // by method and kind; the server's lock guards it
 	calm         atomic.Bool    // no call hangs any more
-	kills        []killed
+	kills        int
 	pens         []*pen
 	said         int // texts, edits and presses
 	sayings      []*saying
@@ -89,9 +94,6 @@ type chaos struct {
 	records, replies, nudges, documents int
 	repeated                            map[string]int // messages that came twice, by cause
 }
-
-// killed is one end of the program: the moment lies between the two.
-type killed struct{ from, to time.Time }
 
 func newChaos(t *testing.T, form chaosForm, seed uint64) *chaos {
 	c := &chaos{
@@ -178,9 +180,10 @@ func (c *chaos) found() {
 	}))
 }
 
+// start starts the next program, whose calls the server knows by its number.
 func (c *chaos) start() {
 	c.p = startWith(c.t, []string{"TROUGHBELL_TELEGRAM_TOKEN=" + c.api.Token},
-		"serve", "--db", c.db, "--telegram-api", c.api.URL(), "--telegram-haste", "50")
+		"serve", "--db", c.db, "--telegram-api", c.api.URLVia(fmt.Sprint(c.kills)), "--telegram-haste", "50")
 }
 
 func (c *chaos) run() {
@@ -219,10 +222,8 @@ func (c *chaos) kill() {
 		after := c.calls.Load() + int64(c.rnd.IntN(c.form.texts/c.form.kills))
 		c.await("calls", func() bool { return c.calls.Load() >= after || c.unanswered() == 0 })
 	}
-	k := killed{from: time.Now()}
 	c.p.kill(c.t)
-	k.to = time.Now()
-	c.kills = append(c.kills, k)
+	c.kills++
 	c.log.WriteString(c.p.said())
 	c.start()
 }
@@ -246,7 +247,7 @@ func (c *chaos) await(what string, ok func() bool) {
 }
 
 func (c *chaos) progress() string {
-	return fmt.Sprintf("seed %d, %d said, %d kills, %d unanswered, %d updates pending", c.seed, c.said, len(c.kills), c.unanswered(), c.api.Pending())
+	return fmt.Sprintf("seed %d, %d said, %d kills, %d unanswered, %d updates pending", c.seed, c.said, c.kills, c.unanswered(), c.api.Pending())
 }
 
 // tail is the last that the programs logged.

@@ -12,8 +12,14 @@ import (
 	"unicode/utf16"
 )
 
-// do carries out a call. lost says that its answer will not arrive.
-func (s *Server) do(r *http.Request, method string, lost bool) (any, *Fault) {
+// came is how a call came in.
+type came struct {
+	via  string
+	lost bool // its answer will not arrive
+}
+
+// do carries out a call.
+func (s *Server) do(r *http.Request, method string, how came) (any, *Fault) {
 	switch method {
 	case "getMe":
 		return map[string]any{"id": botID, "is_bot": true, "first_name": "bell", "username": BotName}, nil
@@ -22,11 +28,11 @@ func (s *Server) do(r *http.Request, method string, lost bool) (any, *Fault) {
 	case "getFile":
 		return s.getFile(r.Form)
 	case "sendMessage":
-		return s.sendMessage(r.Form, lost)
+		return s.sendMessage(r.Form, how)
 	case "sendPhoto":
-		return s.sendFile(r, "photo", lost)
+		return s.sendFile(r, "photo", how)
 	case "sendDocument":
-		return s.sendFile(r, "document", lost)
+		return s.sendFile(r, "document", how)
 	case "editMessageText":
 		return s.editMessage(r.Form, "text")
 	case "editMessageCaption":
@@ -132,14 +138,14 @@ func (s *Server) take(limit int) []json.RawMessage {
 	return out
 }
 
-func (s *Server) sendMessage(p url.Values, lost bool) (any, *Fault) {
+func (s *Server) sendMessage(p url.Values, how came) (any, *Fault) {
 	if p.Get("text") == "" {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message text is empty"}
 	}
 	if len(utf16.Encode([]rune(p.Get("text")))) > maxMessage {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message is too long"}
 	}
-	return s.show(p, p.Get("text"), nil, lost)
+	return s.show(p, p.Get("text"), nil, how)
 }
 
 // maxMessage is the longest text of a message, in UTF-16 units.
@@ -148,7 +154,7 @@ const maxMessage = 4096
 // maxCaption is the longest text below a file, in UTF-16 units.
 const maxCaption = 1024
 
-func (s *Server) sendFile(r *http.Request, kind string, lost bool) (any, *Fault) {
+func (s *Server) sendFile(r *http.Request, kind string, how came) (any, *Fault) {
 	f, head, err := r.FormFile(kind)
 	if err != nil {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: there is no " + kind + " in the request"}
@@ -162,11 +168,11 @@ func (s *Server) sendFile(r *http.Request, kind string, lost bool) (any, *Fault)
 	if len(utf16.Encode([]rune(caption))) > maxCaption {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: message caption is too long"}
 	}
-	return s.show(r.Form, caption, &File{Kind: kind, Name: head.Filename, Bytes: b}, lost)
+	return s.show(r.Form, caption, &File{Kind: kind, Name: head.Filename, Bytes: b}, how)
 }
 
 // show puts a message into its chat.
-func (s *Server) show(p url.Values, text string, file *File, lost bool) (any, *Fault) {
+func (s *Server) show(p url.Values, text string, file *File, how came) (any, *Fault) {
 	chat, err := strconv.ParseInt(p.Get("chat_id"), 10, 64)
 	if err != nil {
 		return nil, &Fault{Status: http.StatusBadRequest, Description: "Bad Request: chat not found"}
@@ -177,7 +183,7 @@ func (s *Server) show(p url.Values, text string, file *File, lost bool) (any, *F
 	m := &Message{
 		ID: s.lastID, Chat: chat, Text: text, File: file, ReplyTo: p.Get("reply_to_message_id"),
 		Buttons: buttons(p), Silent: p.Get("disable_notification") == "true", ForceReply: forcesReply(p),
-		Shown: time.Now(), Lost: lost,
+		Lost: how.lost, Via: how.via,
 	}
 	s.messages = append(s.messages, m)
 	return map[string]any{

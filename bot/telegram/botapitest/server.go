@@ -70,8 +70,8 @@ type Message struct {
 	Edits      int
 	File       *File // nil: a text; else Text stands below it
 
-	Shown time.Time // by the machine's clock
-	Lost  bool      // the bot got no answer to the call that sent it
+	Lost bool   // the bot got no answer to the call that sent it
+	Via  string // by which address it came
 }
 
 // File is what came with a message.
@@ -122,6 +122,10 @@ func New(token string) *Server {
 
 // URL is the base address, without a trailing slash.
 func (s *Server) URL() string { return s.http.URL }
+
+// URLVia is an address of its own for one of several callers: a message tells by
+// which it came.
+func (s *Server) URLVia(name string) string { return s.http.URL + "/via/" + name }
 
 // Close ends the server and breaks its connections.
 func (s *Server) Close() {
@@ -215,6 +219,11 @@ func (s *Server) Pending() int {
 }
 
 func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
+	via := ""
+	if rest, ok := strings.CutPrefix(r.URL.Path, "/via/"); ok {
+		via, rest, _ = strings.Cut(rest, "/")
+		r.URL.Path = "/" + rest
+	}
 	if path, ok := strings.CutPrefix(r.URL.Path, "/file/bot"); ok {
 		s.serveFile(w, r, path)
 		return
@@ -243,7 +252,7 @@ func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
 		fail(w, f)
 		return
 	}
-	result, refusal := s.do(r, method, f.Lost || f.Silent)
+	result, refusal := s.do(r, method, came{via: via, lost: f.Lost || f.Silent})
 	switch {
 	case f.Lost:
 		hangUp(w)
