@@ -91,8 +91,11 @@ func cannotOpen(err error) bool {
 	if !errors.As(err, &e) {
 		return false
 	}
+	if e.Code() == sqlite3.SQLITE_IOERR_SHMSIZE { // no room for the index of the log
+		return true
+	}
 	family := e.Code() & 0xff
-	return family == sqlite3.SQLITE_CANTOPEN || family == sqlite3.SQLITE_READONLY
+	return family == sqlite3.SQLITE_CANTOPEN || family == sqlite3.SQLITE_READONLY || family == sqlite3.SQLITE_FULL
 }
 
 // inUse reports whether a write-ahead log with something in it stands beside

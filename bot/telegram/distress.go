@@ -103,6 +103,18 @@ func (b *Bot) alarm(p *store.Problem) {
 	}
 }
 
+// TellFault tells the operators, of a Bot that was not started, that the database
+// cannot be written.
+func (b *Bot) TellFault(ctx context.Context, p *store.Problem) error {
+	if err := b.Store.Read(ctx, b.distress.learn); err != nil {
+		return err
+	}
+	for _, chat := range b.distress.known() {
+		b.tellPast(ctx, chat, wording.DatabaseFails(string(p.Code)))
+	}
+	return nil
+}
+
 // PutBack tells the operator that the database was deleted while in use and
 // was put back whole.
 func (b *Bot) PutBack() {

@@ -70,12 +70,14 @@ func (b *Bot) persist(ctx context.Context, what string, f func() error) bool {
 // maxDoublings keeps the doubled pause far from overflowing.
 const maxDoublings = 16
 
-// pause is how long to wait after the failure that so many others went before.
+// Pause is how long to wait after the failure that so many others went before.
 // A part of it is chance, so that many chats do not come back all at once.
-func (b *Bot) pause(before int) time.Duration {
-	d := min(b.Limits.FirstPause<<min(before, maxDoublings), b.Limits.LongestPause)
+func (l Limits) Pause(before int) time.Duration {
+	d := min(l.FirstPause<<min(before, maxDoublings), l.LongestPause)
 	return d - time.Duration(rand.Int64N(int64(d)/4+1))
 }
+
+func (b *Bot) pause(before int) time.Duration { return b.Limits.Pause(before) }
 
 // sleep waits, and reports whether it was for the whole span.
 func sleep(ctx context.Context, d time.Duration) bool {

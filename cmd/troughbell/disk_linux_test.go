@@ -110,6 +110,47 @@ func TestDiskFaults(t *testing.T) {
 	}
 }
 
+// TestDiskFaultsAtStart has the program start while the disk fails: who runs the
+// server reads it once, what people text waits at Telegram, and the program starts
+// to serve by itself. One that waits is stopped as any other.
+func TestDiskFaultsAtStart(t *testing.T) {
+	for _, f := range diskFaults {
+		if f.name != "the disk is full" && f.name != "the files can only be read" {
+			continue
+		}
+		t.Run(f.name, func(t *testing.T) {
+			t.Parallel()
+			r := newDiskRig(t, f.disk)
+			r.p.stop(t, syscall.SIGTERM)
+			f.hurt(t, r)
+			for range 2 {
+				before := r.count(ann, f.told)
+				r.start(t)
+				eventually(t, func() bool { return r.count(ann, f.told) == before+1 }, r.p)
+				require.Equal(t, 1, strings.Count(r.p.said(), "the database fails"), r.p.said())
+				r.p.stop(t, syscall.SIGTERM)
+			}
+			r.start(t)
+			eventually(t, func() bool { return r.count(ann, f.told) == 3 }, r.p)
+			id := r.api.Say(ann, "spent 20 straw")
+			tries := len(r.api.Calls("getUpdates"))
+			eventually(t, func() bool { // it looks as if it ran while it tries
+				status, _, stderr := call(t, "", "health", "--db", r.db)
+				return status == exitFailed && strings.Contains(stderr, "does not run")
+			}, r.p)
+			f.mend(t, r)
+			require.Equal(t, "ready", r.p.line(t))
+			eventually(t, func() bool { return len(answers(r.api, id)) == 1 }, r.p)
+			require.Greater(t, len(r.api.Calls("getUpdates")), tries)
+			r.p.stop(t, syscall.SIGTERM)
+			require.Equal(t, 3, r.count(ann, f.told), "once for each start")
+			require.Equal(t, 1, strings.Count(r.p.said(), "the database fails"), r.p.said())
+			require.Equal(t, 1, strings.Count(r.p.said(), "the database works again"), r.p.said())
+			require.Equal(t, 1, texts(t, r.db)["spent 20 straw"])
+		})
+	}
+}
+
 // TestDamageWhileRunning has pages of the open file overwritten: the program
 // tells it and ends, so that what is texted waits at Telegram, and goes on with
 // the backup that is put in place.

@@ -7,6 +7,7 @@ import (
 	"log/slog"
 	"os"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 	"time"
@@ -71,8 +72,8 @@ func (c serveCmd) Run(a *app) (err error) {
 	if err != nil {
 		return err
 	}
-	s, err := newServer(a, path, telegram.Config{Token: token, API: c.API, Zone: zone, Limits: telegram.Hasty(c.Haste)})
-	if err != nil {
+	s, err := openServer(a, path, telegram.Config{Token: token, API: c.API, Zone: zone, Limits: telegram.Hasty(c.Haste)})
+	if err != nil || s == nil {
 		return err
 	}
 	s.source = source
@@ -187,9 +188,6 @@ func hourly(log *slog.Logger, now func() time.Time) func(error) {
 // run starts the parts, says when they are ready, and stops them in reverse.
 func (s *server) run(ctx context.Context) (err error) {
 	defer func() { err = errors.Join(err, s.store.Close()) }()
-	if err := s.pair(ctx); err != nil {
-		return err
-	}
 	defer fetchForecasts(s.app, s.store, s.desk, s.source)()
 	// The edge first: the clock reports to it.
 	ready, fatal := s.edge.Start(ctx)
@@ -220,13 +218,21 @@ func (s *server) run(ctx context.Context) (err error) {
 	}
 }
 
-// pair prints a one-time code while the server has no operator.
+// valueStarted is the name of the value that says when the program started to
+// serve, in Unix seconds.
+const valueStarted = "serve.started"
+
+// pair prints a one-time code while the server has no operator. It writes at
+// each start, so that a file that can only be read is found before anything is
+// taken from Telegram.
 func (s *server) pair(ctx context.Context) error {
 	var code string
 	err := s.store.Write(ctx, func(tx *store.Tx) error {
 		var err error
-		code, err = s.edge.PairCode(tx)
-		return err
+		if code, err = s.edge.PairCode(tx); err != nil {
+			return err
+		}
+		return tx.SetValue(valueStarted, strconv.FormatInt(time.Now().Unix(), 10))
 	})
 	if err != nil || code == "" {
 		return err
