@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"log/slog"
 	"strconv"
+	"strings"
 	"sync"
 	"time"
 
@@ -26,15 +27,31 @@ type Backups struct {
 	mu      sync.Mutex
 	again   time.Time // after a failure: no sooner
 	failing bool
+	why     store.ProblemCode // of the failure that the log has; empty: some other
 }
 
 // backupRetry is how long after a failed copy the next is tried.
 const backupRetry = time.Hour
 
 // valueNoBackup is the name of the value that says since when no copy could be
-// made, in Unix seconds, from when the operator was told; empty while all is
-// well.
+// made, in Unix seconds, and the code of what the operator was told as the cause,
+// if it has one; empty while all is well.
 const valueNoBackup = "backup.failing"
+
+// NoBackup is since when no copy of the database could be made, and the code of
+// the cause, empty where it has none; zero while all is well.
+func NoBackup(tx *store.Tx) (since time.Time, why store.ProblemCode, err error) {
+	v, err := tx.Value(valueNoBackup)
+	if err != nil || v == "" {
+		return time.Time{}, "", err
+	}
+	at, code, _ := strings.Cut(v, " ")
+	n, err := strconv.ParseInt(at, 10, 64)
+	if err != nil {
+		return time.Time{}, "", fmt.Errorf("since when no backup could be made: %w", err)
+	}
+	return time.Unix(n, 0), store.ProblemCode(code), nil
+}
 
 // Beat makes the night's copy where it is missing: at the quiet hour, or at once
 // where the program was off then. It is the minute's work; see
@@ -103,22 +120,31 @@ func (b *Backups) waits(now time.Time) bool {
 }
 
 // failed logs a failure and tells the operator of it, both once until a copy
-// works again. A disk that is full may not take the word to the operator; the
-// next try takes it along.
+// works again or fails for another cause: a disk that was full may turn out to be
+// damaged. One that is full may not take the word to the operator; the next try
+// takes it along.
 func (b *Backups) failed(ctx context.Context, cause error, now time.Time) error {
+	var code store.ProblemCode
+	sentence := ""
+	if p := (*store.Problem)(nil); errors.As(cause, &p) {
+		code, sentence = p.Code, p.Sentence
+	}
 	b.mu.Lock()
-	first := !b.failing
-	b.failing, b.again = true, now.Add(backupRetry)
+	first := !b.failing || b.why != code
+	b.failing, b.why, b.again = true, code, now.Add(backupRetry)
 	b.mu.Unlock()
 	if first {
 		b.Log.Error("no backup could be made; trying again each hour", "err", cause)
 	}
 	err := b.Store.Write(ctx, func(tx *store.Tx) error {
-		since, err := tx.Value(valueNoBackup)
-		if err != nil || since != "" {
+		since, told, err := NoBackup(tx)
+		if err != nil || !since.IsZero() && told == code {
 			return err
 		}
-		return errors.Join(b.tellOperator(tx, cause, now), tx.SetValue(valueNoBackup, strconv.FormatInt(now.Unix(), 10)))
+		if since.IsZero() {
+			since = now
+		}
+		return errors.Join(b.tellOperator(tx, sentence, now), tx.SetValue(valueNoBackup, fmt.Sprintf("%d %s", since.Unix(), code)))
 	})
 	if err != nil && first {
 		return fmt.Errorf("tell the operator that no backup could be made: %w", err)
@@ -126,14 +152,10 @@ func (b *Backups) failed(ctx context.Context, cause error, now time.Time) error 
 	return nil
 }
 
-func (b *Backups) tellOperator(tx *store.Tx, cause error, now time.Time) error {
+func (b *Backups) tellOperator(tx *store.Tx, why string, now time.Time) error {
 	chats, err := tx.OperatorChats()
 	if err != nil {
 		return err
-	}
-	why := ""
-	if p := (*store.Problem)(nil); errors.As(cause, &p) {
-		why = p.Sentence
 	}
 	for _, c := range chats {
 		_, err := tx.Queue(&store.Outgoing{
@@ -151,7 +173,7 @@ func (b *Backups) tellOperator(tx *store.Tx, cause error, now time.Time) error {
 func (b *Backups) worked(ctx context.Context) error {
 	b.mu.Lock()
 	was := b.failing
-	b.failing, b.again = false, time.Time{}
+	b.failing, b.why, b.again = false, "", time.Time{}
 	b.mu.Unlock()
 	if was {
 		b.Log.Info("backups work again")

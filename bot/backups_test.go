@@ -3,6 +3,8 @@ package bot_test
 import (
 	"bytes"
 	"context"
+	"database/sql"
+	"errors"
 	"log/slog"
 	"os"
 	"path/filepath"
@@ -13,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"troughbell/bot"
+	"troughbell/bot/health"
 	"troughbell/store"
 )
 
@@ -21,6 +24,7 @@ import (
 type barn struct {
 	t       *testing.T
 	zone    *time.Location
+	path    string
 	store   *store.Store
 	herd    store.HerdID
 	backups *bot.Backups
@@ -36,8 +40,8 @@ func newBarn(t *testing.T, now string) *barn {
 	b := &barn{t: t, zone: zone, log: &bytes.Buffer{}}
 	b.now, err = time.ParseInLocation("2006-01-02 15:04", now, zone)
 	require.NoError(t, err)
-	path := filepath.Join(t.TempDir(), "herd.db")
-	b.store, err = store.Open(t.Context(), path, store.Options{Ephemeral: true})
+	b.path = filepath.Join(t.TempDir(), "herd.db")
+	b.store, err = store.Open(t.Context(), b.path, store.Options{Ephemeral: true})
 	require.NoError(t, err)
 	t.Cleanup(func() { require.NoError(t, b.store.Close()) })
 	require.NoError(t, b.store.Write(t.Context(), func(tx *store.Tx) error {
@@ -64,7 +68,7 @@ func newBarn(t *testing.T, now string) *barn {
 		}
 		return keepSeason(tx, b.herd, b.now, zone)
 	}))
-	b.copies, err = store.CopiesOf(path, "")
+	b.copies, err = store.CopiesOf(b.path, "")
 	require.NoError(t, err)
 	b.restart()
 	return b
@@ -176,6 +180,46 @@ func TestBackupsThatFail(t *testing.T) {
 	}
 	require.Contains(t, b.notices()[0], "No backup could be made.")
 	require.Contains(t, b.notices()[0], b.copies.Folder())
+}
+
+// A nightly copy that meets damage in the file is no copy; who runs the server is
+// told of it once, health says it, and what can still be read and written is.
+func TestBackupFindsDamage(t *testing.T) {
+	b := newBarn(t, "2026-06-06 10:00")
+	require.NoError(t, b.store.Close())
+	spoilTable(t, b.path, "tide")
+	var err error
+	b.store, err = store.Open(t.Context(), b.path, store.Options{Ephemeral: true}) // which looks for no damage
+	require.NoError(t, err)
+	b.restart()
+	require.Empty(t, b.live(26*time.Hour))
+	require.Empty(t, b.days())
+	require.Len(t, b.notices(), 1)
+	require.Contains(t, b.notices()[0], "is damaged; keep it")
+	require.Equal(t, 1, strings.Count(b.log.String(), "no backup could be made"))
+	var v health.Signs
+	v, err = health.Of(t.Context(), b.store, b.path, b.copies, true)
+	require.NoError(t, err)
+	v.Running, v.Polled, v.Round = true, b.now, b.now
+	require.Len(t, v.Ills(b.now), 1)
+	require.Contains(t, v.Ills(b.now)[0], "the database is damaged")
+	require.NoError(t, b.store.Write(t.Context(), func(tx *store.Tx) error {
+		return keepSeason(tx, b.herd, b.now, b.zone)
+	}))
+}
+
+// spoilTable writes over the first page of a table.
+func spoilTable(t *testing.T, path, table string) {
+	t.Helper()
+	db, err := sql.Open("sqlite", path)
+	require.NoError(t, err)
+	var page, size int64
+	require.NoError(t, db.QueryRowContext(t.Context(), "SELECT rootpage, (SELECT page_size FROM pragma_page_size) FROM sqlite_schema WHERE name = ?", table).Scan(&page, &size))
+	require.NoError(t, db.Close())
+	f, err := os.OpenFile(path, os.O_RDWR, 0)
+	require.NoError(t, err)
+	_, err = f.WriteAt([]byte(strings.Repeat("a mouse was here ", 8)), (page-1)*size)
+	require.NoError(t, errors.Join(err, f.Close()))
 }
 
 // The first standing message of a month says how old the newest copy is, any

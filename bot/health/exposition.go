@@ -68,6 +68,12 @@ func Exposition(w io.Writer, v Signs, p Process) error {
 			false, nil, stamp(v.Backup.On.At(0, time.UTC)),
 		})
 	}
+	if v.Backups {
+		all = append(all, metric{
+			"troughbell_backup_failing_since_timestamp_seconds", "Since when no nightly copy could be made, in Unix seconds; 0 while all is well.",
+			false, nil, stamp(v.NoBackup),
+		})
+	}
 	for _, m := range all {
 		if err := m.write(w); err != nil {
 			return err

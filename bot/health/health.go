@@ -34,6 +34,9 @@ type Signs struct {
 
 	Backups bool // copies are kept
 	Backup  store.Copy
+	// NoBackup is since when none could be made, and why; zero while all is well.
+	NoBackup time.Time
+	WhyNone  store.ProblemCode
 }
 
 // Limits beyond which something is wrong.
@@ -56,11 +59,12 @@ func Of(ctx context.Context, s *store.Store, path string, copies store.Copies, k
 		v.Holder = lock.String()
 	}
 	err = s.Read(ctx, func(tx *store.Tx) error {
-		var errs [3]error
+		var errs [4]error
 		v.Polled, v.Sent, errs[0] = telegram.Pulse(tx)
 		v.Round, errs[1] = bot.LastRound(tx)
 		var b store.Backlog
 		b, errs[2] = tx.Backlog()
+		v.NoBackup, v.WhyNone, errs[3] = bot.NoBackup(tx)
 		v.Inbox, v.InboxSince, v.Outbox, v.Herds = b.Incoming, b.Since, b.Outgoing, b.Herds
 		return errors.Join(errs[:]...)
 	})
@@ -80,7 +84,22 @@ func Of(ctx context.Context, s *store.Store, path string, copies store.Copies, k
 
 // Ills lists what is wrong, each as a sentence that says what to do; none where
 // all is well.
-func (v Signs) Ills(now time.Time) (out []string) {
+func (v Signs) Ills(now time.Time) []string {
+	out := v.illsOfRunning(now)
+	if v.FreeKnown && v.Free < spaceLimit {
+		out = append(out, fmt.Sprintf("the disk is nearly full, %s left; make room", size(v.Free)))
+	}
+	switch {
+	case !v.Backups || v.NoBackup.IsZero():
+	case v.WhyNone == store.Damaged:
+		out = append(out, "no backup could be made "+since(v.NoBackup, now)+": the database is damaged; keep the file, and put the latest backup in its place with troughbell restore")
+	default:
+		out = append(out, "no backup could be made "+since(v.NoBackup, now)+"; look into the log")
+	}
+	return out
+}
+
+func (v Signs) illsOfRunning(now time.Time) (out []string) {
 	if !v.Running {
 		if v.Holder != "" {
 			return []string{"the bot does not run: the database is open in another troughbell (" + v.Holder + "); stop that one and start serve"}
@@ -97,10 +116,12 @@ func (v Signs) Ills(now time.Time) (out []string) {
 	if v.Inbox > 0 && old(v.InboxSince, inboxLimit) {
 		out = append(out, fmt.Sprintf("messages wait to be handled, the oldest came %s; look into the log", ago(v.InboxSince, now)))
 	}
-	if v.FreeKnown && v.Free < spaceLimit {
-		out = append(out, fmt.Sprintf("the disk is nearly full, %s left; make room", size(v.Free)))
-	}
 	return out
+}
+
+// since says for how long something has lasted.
+func since(t, now time.Time) string {
+	return "for " + strings.TrimSuffix(ago(t, now), " ago")
 }
 
 // Page says the signs, one a line.

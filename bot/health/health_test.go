@@ -45,6 +45,8 @@ func TestIlls(t *testing.T) {
 		{func(v *health.Signs) { v.Round = now.Add(-26 * time.Minute) }, "gone through 26 min ago"},
 		{func(v *health.Signs) { v.Inbox, v.InboxSince = 3, now.Add(-3*time.Hour) }, "the oldest came 3 h ago"},
 		{func(v *health.Signs) { v.Free = 9_000_000 }, "9000 kB left; make room"},
+		{func(v *health.Signs) { v.NoBackup = now.Add(-5 * time.Hour) }, "no backup could be made for 5 h; look into the log"},
+		{func(v *health.Signs) { v.NoBackup, v.WhyNone = now.Add(-time.Hour), store.Damaged }, "for 60 min: the database is damaged; keep the file"},
 	}
 	for _, r := range rows {
 		v := well()
@@ -57,6 +59,11 @@ func TestIlls(t *testing.T) {
 	v.Inbox, v.InboxSince, v.Outbox, v.FreeKnown, v.Free = 40, now.Add(-time.Second), 7, false, 0
 	require.Empty(t, v.Ills(now), "a moment's work waits; the room on the disk is not known")
 	require.Contains(t, v.Page(now), "waiting: 40 in, 7 out\n")
+	v.Running, v.FreeKnown, v.Free = false, true, 9_000_000
+	require.Len(t, v.Ills(now), 2, "a full disk may be why the bot does not run")
+	v = well()
+	v.Backups, v.NoBackup = false, now
+	require.Empty(t, v.Ills(now), "none are wanted any more")
 }
 
 // Signs are read from the database and its lock, whoever holds it.
@@ -155,6 +162,7 @@ func TestExposition(t *testing.T) {
 	require.InDelta(t, 12e9, got["troughbell_disk_free_bytes"], 0)
 	require.InDelta(t, float64(now.Add(-40*time.Second).Unix()), got["troughbell_last_poll_timestamp_seconds"], 0)
 	require.InDelta(t, float64(now.Add(-12*time.Hour).Unix()), got["troughbell_last_backup_timestamp_seconds"], 0)
+	require.InDelta(t, 0, got["troughbell_backup_failing_since_timestamp_seconds"], 0)
 	v := well()
 	v.Sent, v.FreeKnown, v.Backups = time.Time{}, false, false
 	page.Reset()
