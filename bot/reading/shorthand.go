@@ -46,6 +46,15 @@ func (r *reader) spellOut() {
 			r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
 		}
 	}
+	for i := 0; i+1 < len(r.toks); i++ { // "2 hot 4 them"
+		t, n := &r.toks[i], &r.toks[i+1]
+		switch {
+		case t.s == "2" && tooWhat[n.s] && n.spaced:
+			t.kind, t.s = tokWord, "too"
+		case t.s == "4" && n.spaced && (n.s == "them" || n.s == "em" || n.s == "me" || n.s == "us"):
+			t.kind, t.s = tokWord, "for"
+		}
+	}
 	for i := 0; i+1 < len(r.toks); i++ { // "b4 noon", where nothing is called B4
 		t, n := &r.toks[i], &r.toks[i+1]
 		if t.s != "b" || n.s != "4" || n.spaced {
@@ -77,6 +86,9 @@ func (r *reader) spellOut() {
 		}
 	}
 }
+
+// tooWhat are the words before which a 2 is "too".
+var tooWhat = setOfWords([]string{"hot", "cold", "warm", "heavy", "big", "small", "fat", "thin", "much", "many", "late", "early", "wet", "dry"})
 
 // shortUnits are units that people write with a full stop.
 var shortUnits = setOfWords([]string{"in", "lb", "lbs", "gal", "gals", "ft", "min", "mins", "hr", "hrs", "oz"})
