@@ -49,7 +49,7 @@ func (r *reader) spellOut() {
 	for i := 0; i+1 < len(r.toks); i++ { // "2 hot 4 them"
 		t, n := &r.toks[i], &r.toks[i+1]
 		switch {
-		case t.s == "2" && tooWhat[n.s] && n.spaced:
+		case t.s == "2" && tooWhat[n.s] && n.spaced && i > 0 && beforeToo[r.toks[i-1].s]:
 			t.kind, t.s = tokWord, "too"
 		case t.s == "4" && n.spaced && (n.s == "them" || n.s == "em" || n.s == "me" || n.s == "us"):
 			t.kind, t.s = tokWord, "for"
@@ -89,6 +89,9 @@ func (r *reader) spellOut() {
 
 // tooWhat are the words before which a 2 is "too".
 var tooWhat = setOfWords([]string{"hot", "cold", "warm", "heavy", "big", "small", "fat", "thin", "much", "many", "late", "early", "wet", "dry"})
+
+// beforeToo are the words behind which such a 2 stands, so that it numbers nothing.
+var beforeToo = setOfWords([]string{"is", "it", "its", "it's", "are", "r", "they", "they're", "theyre", "he", "she", "hes", "shes", "way", "getting", "not", "them", "em"})
 
 // shortUnits are units that people write with a full stop.
 var shortUnits = setOfWords([]string{"in", "lb", "lbs", "gal", "gals", "ft", "min", "mins", "hr", "hrs", "oz"})
