@@ -10,6 +10,10 @@ import (
 	"troughbell/model"
 )
 
+// nowhere is a latitude, in degrees, that is kept for one that is none either: the
+// person is to be told that it cannot be read.
+const nowhere = 91
+
 // coarse takes out of an update, before it is kept, where exactly somebody is:
 // of a shared position only the tenth of a degree that a forecast needs is left.
 func coarse(raw []byte) ([]byte, error) {
@@ -27,11 +31,10 @@ func coarse(raw []byte) ([]byte, error) {
 		}
 		found, m.Venue = true, nil
 		if l := m.Location; l != nil {
-			p, err := model.CoarsePlace(l.Latitude, l.Longitude)
-			if err != nil {
-				p = model.Place{}
+			m.Location = &tgbotapi.Location{Latitude: nowhere}
+			if p, err := model.CoarsePlace(l.Latitude, l.Longitude); err == nil {
+				m.Location = &tgbotapi.Location{Latitude: p.LatDeg, Longitude: p.LonDeg}
 			}
-			m.Location = &tgbotapi.Location{Latitude: p.LatDeg, Longitude: p.LonDeg}
 		}
 	}
 	if !found {
