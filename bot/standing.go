@@ -13,6 +13,15 @@ import (
 // message was being sent when the edit was queued and had no id yet.
 const underWay = "row:"
 
+// EditOf is what an edit of a message names it by: its id in the chat, or its row
+// while it has none.
+func EditOf(o store.Outgoing) string {
+	if o.Sent == "" {
+		return fmt.Sprint(underWay, o.ID)
+	}
+	return o.Sent
+}
+
 // inPlaceOf has new answers take the place of those that stand in the chat, and
 // takes away what is left of these. A file takes no other message's place.
 func inPlaceOf(m Message, standing []string, rows []store.Outgoing) []store.Outgoing {
@@ -65,10 +74,8 @@ func standingAnswers(tx *store.Tx, m Message) ([]string, error) {
 			return nil, err
 		}
 		switch {
-		case o.Sent != "":
-			at = o.Sent
-		case at == "" && o.State == store.Sending:
-			at = fmt.Sprint(underWay, o.ID)
+		case o.Sent != "", at == "" && o.State == store.Sending:
+			at = EditOf(o)
 		}
 		if at != "" && !slices.Contains(standing, at) {
 			standing = append(standing, at)

@@ -152,10 +152,10 @@ func (tx *Tx) AnswersTo(chat ChatID, message string) ([]Outgoing, error) {
 	return o, nil
 }
 
-// Deliveries lists the messages that delivered the nudge of that key: those
-// that were sent.
+// Deliveries lists the messages that deliver the nudge of that key: those that
+// were sent, and those that are being sent.
 func (tx *Tx) Deliveries(herd HerdID, told string) ([]Outgoing, error) {
-	o, err := list(tx, outgoingColumns+"WHERE o.herd = ? AND o.told = ? AND o.told <> '' AND o.state = 'sent' ORDER BY o.id",
+	o, err := list(tx, outgoingColumns+"WHERE o.herd = ? AND o.told = ? AND o.told <> '' AND o.state IN ('sent', 'sending') ORDER BY o.id",
 		[]any{int64(herd), told}, scanOutgoing)
 	if err != nil {
 		return nil, fmt.Errorf("deliveries of %s: %w", told, err)

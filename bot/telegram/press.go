@@ -113,7 +113,9 @@ func replaces(later, o store.Outgoing) bool {
 }
 
 // settledKey names the edit that takes the buttons off a message.
-func settledKey(o store.Outgoing) string { return fmt.Sprintf("settled:%d", o.ID) }
+func settledKey(o store.Outgoing) string { return fmt.Sprint(settledBy, o.ID) }
+
+const settledBy = "settled:"
 
 // takeButtons turns a message into text without buttons, with a line below it
 // where there is one. It reports false where that was done before.
@@ -123,7 +125,7 @@ func (h *handling) takeButtons(o store.Outgoing, line string) (bool, error) {
 		text += "\n" + line
 	}
 	return h.tx.Queue(&store.Outgoing{
-		Key: settledKey(o), Herd: o.Herd, Chat: o.Chat, Kind: "edit", Text: text, Edits: o.Sent,
+		Key: settledKey(o), Herd: o.Herd, Chat: o.Chat, Kind: "edit", Text: text, Edits: bot.EditOf(o),
 	})
 }
 

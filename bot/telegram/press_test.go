@@ -319,3 +319,33 @@ func TestQuestionThatWantsTyping(t *testing.T) {
 	asked = r.answerTo(barn, r.api.Reply(barn, ann, "remind me", asked.ID))
 	require.True(t, asked.ForceReply, asked.Text)
 }
+
+// A nudge is still on its way to one chat when it is settled in another: it loses
+// its buttons there as soon as it has arrived, and is no message of its own where
+// it never does.
+func TestNudgeIsSettledWhileItGoesOut(t *testing.T) {
+	for _, arrives := range []bool{true, false} {
+		r := newFarm(t, quick)
+		r.invite(ben, "invite my wife")
+		r.settled()
+		before := len(r.api.Messages(ann.ID))
+		fault := botapitest.Fault{Delay: time.Second, Chat: ann.ID}
+		if !arrives {
+			fault.Status, fault.Description = 500, "Internal Server Error"
+		}
+		r.api.Fail("sendMessage", fault)
+		r.nudge("standing 2026-05-16", schedule.Routine)
+		atBen := r.find(ben, "Fill the feeder")
+		require.Empty(t, r.pressAnswer(r.api.Press(ben, atBen.ID, "Done")))
+		require.Len(t, r.api.Messages(ann.ID), before, "it goes out to Ann still")
+		r.settled()
+		if !arrives {
+			require.Len(t, r.api.Messages(ann.ID), before, "it is settled by then")
+			continue
+		}
+		require.Len(t, r.api.Messages(ann.ID), before+1)
+		atAnn := r.find(ann, "Fill the feeder")
+		require.Empty(t, atAnn.Buttons)
+		require.Contains(t, atAnn.Text, "Done: ")
+	}
+}

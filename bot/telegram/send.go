@@ -3,6 +3,7 @@ package telegram
 import (
 	"context"
 	"errors"
+	"strings"
 	"time"
 
 	"troughbell/bot"
@@ -257,7 +258,10 @@ func jobOf(tx *store.Tx, o store.Outgoing, chat store.Chat) (j job, err error) {
 func (b *Bot) judge(tx *store.Tx, o *store.Outgoing, chat store.Chat, now time.Time, waited bool) (dropped bool, err error) {
 	tooOld := !o.GoodUntil.IsZero() && now.After(o.GoodUntil)
 	if chat.Dead == "" && !tooOld && b.stillDue(tx, *o, now, waited) {
-		return false, nil
+		needless, err := settlesNothing(tx, *o)
+		if err != nil || !needless {
+			return false, err
+		}
 	}
 	o.State = store.Dropped
 	if err := tx.SaveOutgoing(*o); err != nil {
@@ -268,6 +272,16 @@ func (b *Bot) judge(tx *store.Tx, o *store.Outgoing, chat store.Chat, now time.T
 	}
 	b.Log.Warn("a nudge reached nobody in time; its herd is looked at again", "row", o.ID)
 	return true, b.Desk.Undelivered(tx, o.Herd, o.Told, now)
+}
+
+// settlesNothing reports whether a message was to take the buttons off one that
+// after all was not sent.
+func settlesNothing(tx *store.Tx, o store.Outgoing) (bool, error) {
+	if !strings.HasPrefix(o.Key, settledBy) {
+		return false, nil
+	}
+	at, err := bot.EditTarget(tx, o)
+	return at == "", err
 }
 
 // stillDue reports whether a message is worth saying still: a nudge that had to
