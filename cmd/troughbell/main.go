@@ -37,6 +37,7 @@ type cli struct {
 	Backup  backupCmd  `cmd:"" help:"Write a consistent copy of the database, also while it is in use."`
 	Restore restoreCmd `cmd:"" help:"Put a backup in the place of the database."`
 	Health  healthCmd  `cmd:"" help:"Say whether the bot that serves the database is well."`
+	Licences licencesCmd `cmd:"" help:"Print the licences of what the program is made of."`
 
 	Version  versionFlag `help:"Say the version and end."`
 	LogLevel string      `enum:"debug,info,warn,error" default:"info" env:"TROUGHBELL_LOG_LEVEL" help:"How much is logged to standard error: debug, info, warn, error."`
