@@ -27,16 +27,16 @@ const (
 
 // cli is the commands of the program.
 type cli struct {
-	Demo    demoCmd    `cmd:"" help:"Play an invented season in virtual time, then chat with that herd."`
-	Chat    chatCmd    `cmd:"" help:"Chat in the terminal with a herd kept in a file."`
-	Serve   serveCmd   `cmd:"" help:"Run the Telegram bot until stopped."`
-	Replay  replayCmd  `cmd:"" help:"Play a timed log in virtual time."`
-	Parse   parseCmd   `cmd:"" help:"Say what texts would be recorded as, without recording them."`
-	Export  exportCmd  `cmd:"" help:"Write a herd's records as CSV files in a ZIP."`
-	Import  importCmd  `cmd:"" help:"Take in records from such files, or weights from a list."`
-	Backup  backupCmd  `cmd:"" help:"Write a consistent copy of the database, also while it is in use."`
-	Restore restoreCmd `cmd:"" help:"Put a backup in the place of the database."`
-	Health  healthCmd  `cmd:"" help:"Say whether the bot that serves the database is well."`
+	Demo     demoCmd     `cmd:"" help:"Play an invented season in virtual time, then chat with that herd."`
+	Chat     chatCmd     `cmd:"" help:"Chat in the terminal with a herd kept in a file."`
+	Serve    serveCmd    `cmd:"" help:"Run the Telegram bot until stopped."`
+	Replay   replayCmd   `cmd:"" help:"Play a timed log in virtual time."`
+	Parse    parseCmd    `cmd:"" help:"Say what texts would be recorded as, without recording them."`
+	Export   exportCmd   `cmd:"" help:"Write a herd's records as CSV files in a ZIP."`
+	Import   importCmd   `cmd:"" help:"Take in records from such files, or weights from a list."`
+	Backup   backupCmd   `cmd:"" help:"Write a consistent copy of the database, also while it is in use."`
+	Restore  restoreCmd  `cmd:"" help:"Put a backup in the place of the database."`
+	Health   healthCmd   `cmd:"" help:"Say whether the bot that serves the database is well."`
 	Licences licencesCmd `cmd:"" help:"Print the licences of what the program is made of."`
 
 	Version  versionFlag `help:"Say the version and end."`
