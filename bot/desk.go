@@ -3,7 +3,6 @@ package bot
 import (
 	"encoding/json"
 	"fmt"
-	"sync"
 	"time"
 
 	"troughbell/bot/reading"
@@ -17,8 +16,7 @@ import (
 // Respond and to the planner, and keeps what they lead to. One Desk serves all
 // herds of a store; a transaction handles one message or one look at a herd.
 type Desk struct {
-	mu      sync.Mutex
-	cache   map[store.HerdID]*State
+	memory  *memory
 	sky     *Sky     // fetches forecasts; nil where none are
 	backups *Backups // nil where none are kept
 
@@ -28,30 +26,25 @@ type Desk struct {
 }
 
 // NewDesk makes a desk.
-func NewDesk() *Desk { return &Desk{cache: map[store.HerdID]*State{}} }
+func NewDesk() *Desk { return &Desk{memory: newMemory()} }
 
-// State is the herd as the transaction sees it. It is remembered by the herd's
-// latest record, so that a herd nobody writes to is folded once.
+// State is the herd as the transaction sees it. Of its records only those are read
+// that are not remembered.
 func (d *Desk) State(tx *store.Tx, id store.HerdID) (*State, error) {
 	row, err := tx.Herd(id)
 	if err != nil {
 		return nil, err
 	}
-	d.mu.Lock()
-	have := d.cache[id]
-	d.mu.Unlock()
-	if have != nil && have.Row.Seq == row.Seq {
-		return have, nil
+	if s := d.memory.state(id, row.Seq); s != nil {
+		return s, nil
 	}
-	var journal []store.Envelope
-	if have != nil && have.Row.Seq < row.Seq {
-		since, err := tx.JournalSince(id, have.Row.Seq)
+	journal, seq := d.memory.journal(id, row.Seq)
+	if seq < row.Seq {
+		since, err := tx.JournalSince(id, seq)
 		if err != nil {
 			return nil, err
 		}
-		journal = append(append(journal, have.Journal...), since...)
-	} else if journal, err = tx.Journal(id); err != nil {
-		return nil, err
+		journal = append(journal, since...)
 	}
 	zone, err := store.Zone(row.Zone)
 	if err != nil {
@@ -62,35 +55,13 @@ func (d *Desk) State(tx *store.Tx, id store.HerdID) (*State, error) {
 		return nil, err
 	}
 	s.Forecasts = d.sky != nil
-	d.remember(id, s)
+	d.memory.keep(id, s)
 	return s, nil
-}
-
-// mostRemembered is how many herds are kept in memory. Beyond it any other one is
-// dropped, and read again when its turn comes: a herd is looked at once a day.
-const mostRemembered = 500
-
-func (d *Desk) remember(id store.HerdID, s *State) {
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	for other := range d.cache {
-		if len(d.cache) < mostRemembered {
-			break
-		}
-		if other != id {
-			delete(d.cache, other)
-		}
-	}
-	d.cache[id] = s
 }
 
 // Forget drops what is remembered of a herd: after a transaction that wrote to
 // it was not committed.
-func (d *Desk) Forget(id store.HerdID) {
-	d.mu.Lock()
-	delete(d.cache, id)
-	d.mu.Unlock()
-}
+func (d *Desk) Forget(id store.HerdID) { d.memory.forget(id) }
 
 // Handle answers one message and keeps what it says, in the transaction. The
 // answer is not queued; see Queue.
@@ -129,6 +100,7 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 			return Outcome{}, err
 		}
 	}
+	d.memory.more(m.Herd, out.New)
 	if out.Invite != nil {
 		if err := makeCode(tx, s, m, &out); err != nil {
 			return Outcome{}, err

@@ -237,7 +237,7 @@ func (l *leave) people() (names, roles []string) {
 }
 
 func (l *leave) askDelete() (string, error) {
-	live := l.s.live()
+	live := slices.Collect(l.s.live())
 	ask := wording.Deleting{
 		Herd: l.s.Row.Name, Records: len(live), Minutes: int(leavingStands.Minutes()),
 	}

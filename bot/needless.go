@@ -24,7 +24,14 @@ const oneRound = 36 * time.Hour
 // it said: those of the questions that it answered, and all deliveries of the
 // nudges that it settled whole. An edit changes its own answers by itself.
 func (d *Desk) Needless(tx *store.Tx, m Message, out Outcome) ([]Needless, error) {
-	if m.Edit || len(out.New) == 0 {
+	settles := func(e store.Envelope) bool {
+		switch e.Fact.(type) {
+		case model.Settled, model.Done, model.Snooze:
+			return true
+		}
+		return false
+	}
+	if m.Edit || !slices.ContainsFunc(out.New, settles) {
 		return nil, nil
 	}
 	s, err := d.State(tx, m.Herd)

@@ -65,8 +65,9 @@ func (s *State) speaker() store.Member {
 		_, m.Person = s.origin(open[len(open)-1].ID)
 		return m
 	}
-	if live := s.live(); len(live) > 0 {
-		m.Person, m.Name = live[0].By, live[0].ByName
+	for latest := range s.live() {
+		m.Person, m.Name = latest.By, latest.ByName
+		break
 	}
 	return m
 }

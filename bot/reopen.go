@@ -10,7 +10,7 @@ import (
 // where it is not.
 func (t *talk) reopen(e *reading.Entry) (bool, error) {
 	said := map[any]bool{} // messages that recorded something
-	for _, env := range t.s.live() {
+	for env := range t.s.live() {
 		said[env.Source] = true
 	}
 	for i := len(t.s.Journal) - 1; i >= 0; i-- {

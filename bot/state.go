@@ -2,6 +2,7 @@ package bot
 
 import (
 	"fmt"
+	"iter"
 	"slices"
 	"time"
 
@@ -50,13 +51,21 @@ func (s *State) with(more []store.Envelope) (*State, error) {
 	if len(more) == 0 {
 		return s, nil
 	}
-	journal := append(append([]store.Envelope(nil), s.Journal...), more...)
-	next, err := NewState(s.Row, journal, s.Zone)
-	if err != nil {
-		return nil, err
+	next := *s
+	next.Journal = slices.Concat(s.Journal, more)
+	for _, e := range more {
+		var ok bool
+		if next.Herd, ok = next.Herd.With(e.Record()); ok {
+			continue
+		}
+		anew, err := NewState(s.Row, next.Journal, s.Zone)
+		if err != nil {
+			return nil, err
+		}
+		anew.Forecasts = s.Forecasts
+		return anew, nil
 	}
-	next.Forecasts = s.Forecasts
-	return next, nil
+	return &next, nil
 }
 
 // spoken reports whether records of the kind come from what people say, as
@@ -69,15 +78,16 @@ func spoken(k model.Kind) bool {
 	return true
 }
 
-// live lists the standing records that people's words made, the newest first.
-func (s *State) live() []store.Envelope {
-	var out []store.Envelope
-	for i := len(s.Journal) - 1; i >= 0; i-- {
-		if e := s.Journal[i]; !s.voided[e.ID] && spoken(e.Fact.Kind()) && e.Judged != implied {
-			out = append(out, e)
+// live is the standing records that people's words made, the newest first.
+func (s *State) live() iter.Seq[store.Envelope] {
+	return func(yield func(store.Envelope) bool) {
+		for i := len(s.Journal) - 1; i >= 0; i-- {
+			e := &s.Journal[i]
+			if !s.voided[e.ID] && spoken(e.Fact.Kind()) && e.Judged != implied && !yield(*e) {
+				return
+			}
 		}
 	}
-	return out
 }
 
 // blank reports whether nothing was ever recorded or asked.
@@ -86,10 +96,11 @@ func (s *State) blank() bool { return len(s.Journal) == 0 }
 // from lists the standing records, questions included, of one message.
 func (s *State) from(src store.Source) []store.Envelope {
 	var out []store.Envelope
-	for _, e := range s.Journal {
+	for i := range s.Journal {
+		e := &s.Journal[i]
 		k := e.Fact.Kind()
 		if e.Source == src && !s.voided[e.ID] && (spoken(k) || k == "question") {
-			out = append(out, e)
+			out = append(out, *e)
 		}
 	}
 	return out
@@ -176,7 +187,7 @@ func recorded(es []store.Envelope) []reading.Recorded {
 // before lists what the person's latest texts recorded, the newest first.
 func (s *State) before(by store.PersonID, skip store.Source) []reading.Recorded {
 	var mine []store.Envelope
-	for _, e := range s.live() {
+	for e := range s.live() {
 		if e.By == by && e.Source != skip && e.Judged != store.Imported {
 			if mine = append(mine, e); len(mine) == recent {
 				break

@@ -75,7 +75,7 @@ func (t *talk) dropUndoAsked() error {
 
 func (t *talk) undoTarget(a reading.Undo) (store.Envelope, bool) {
 	var others *store.Envelope
-	for _, env := range t.s.live() {
+	for env := range t.s.live() {
 		switch {
 		case a.Record != "" && env.ID != a.Record,
 			a.Of != "" && !undoes(a.Of, env.Fact.Kind()),

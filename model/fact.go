@@ -161,14 +161,19 @@ func Fold(records []Record) *Herd {
 	sort.SliceStable(in, func(i, j int) bool { return before(&in[i], &in[j]) })
 	h := newHerd()
 	for i := range in {
-		in[i].Fact.fold(h, in[i].Record)
-		if h.First.IsZero() {
-			h.First = in[i].At
-		}
-		h.Last = in[i].At
+		h.fold(in[i].Record)
 	}
 	h.coverTreatments()
 	return h
+}
+
+// fold takes in the record that comes after all others.
+func (h *Herd) fold(r Record) {
+	r.Fact.fold(h, r)
+	if h.First.IsZero() {
+		h.First = r.At
+	}
+	h.Last, h.latest = r.At, r
 }
 
 // Dated is a fact of one kind with the record it came in.

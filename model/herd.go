@@ -68,6 +68,7 @@ type Herd struct {
 	ForecastAt time.Time
 
 	First, Last time.Time // moments of the earliest and the latest record
+	latest      Record
 
 	forecasts map[Day]Weather   // the latest word on each day
 	highTold  map[Day]time.Time // when a person told the day's high on the day

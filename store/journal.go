@@ -46,8 +46,8 @@ var (
 	anyID = regexp.MustCompile(`^[!-~]+$`)
 )
 
-// Append adds a record to its herd's journal, and gives it its ID and Seq. A
-// settings record of the name or the zone, and a void of one, changes the
+// Append adds a record to its herd's journal, and makes it the one that Journal
+// gives: with its ID and Seq, and the fact as it is read back. A settings record of the name or the zone, and a void of one, changes the
 // herd's row too.
 //
 // The fact must pass its Check, a zone must be known (empty: the herd's), and a
@@ -103,7 +103,14 @@ func (tx *Tx) append(e *Envelope) error {
 		said = e.At
 	}
 	at := time.UnixMilli(e.At.UnixMilli()).In(loc)
-	if err := tx.insertRecord(e, seq, id, in, at, said); err != nil {
+	body, err := json.Marshal(e.Fact)
+	if err != nil {
+		return err
+	}
+	if err := tx.insertRecord(e, seq, id, in, at, said, body); err != nil {
+		return err
+	}
+	if e.Fact, err = decode(e.Fact.Kind(), e.Fact.Version(), body); err != nil {
 		return err
 	}
 	e.ID, e.Seq, e.Zone = id, seq, in
@@ -111,11 +118,7 @@ func (tx *Tx) append(e *Envelope) error {
 	return tx.followSettings(e)
 }
 
-func (tx *Tx) insertRecord(e *Envelope, seq int64, id, in string, at, said time.Time) error {
-	body, err := json.Marshal(e.Fact)
-	if err != nil {
-		return err
-	}
+func (tx *Tx) insertRecord(e *Envelope, seq int64, id, in string, at, said time.Time, body []byte) error {
 	var voids sql.NullString
 	if v, ok := e.Fact.(model.Void); ok {
 		voids = sql.NullString{String: v.Record, Valid: true}
@@ -128,7 +131,7 @@ func (tx *Tx) insertRecord(e *Envelope, seq int64, id, in string, at, said time.
 		}
 	}
 	_, east := at.Zone()
-	_, err = tx.exec("INSERT INTO record (herd, seq, id, kind, version, on_day, zone, at, at_east, stated, said_at,"+
+	_, err := tx.exec("INSERT INTO record (herd, seq, id, kind, version, on_day, zone, at, at_east, stated, said_at,"+
 		" said_by, person, chat, message, text, judged, voids, body)"+
 		" VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
 		int64(e.Herd), seq, id, string(e.Fact.Kind()), e.Fact.Version(), e.On.String(), in, at.UnixMilli(), east, e.Stated,

@@ -46,10 +46,11 @@ func TestJournalGivesBackWhatWasAppended(t *testing.T) {
 	})
 }
 
-func TestEveryKindOfFactComesBack(t *testing.T) {
+// factsOfEveryKind has at least one of each.
+func factsOfEveryKind() []model.Fact {
 	one, kg, minute, yes := 1, 20.5, 420, true
 	born := model.DayOf(noon) - 60
-	facts := []model.Fact{
+	return []model.Fact{
 		model.Weigh{Animals: []string{"Dot", "Pru"}, WeightKg: 81.65, By: model.ByScale},
 		model.Refill{FeedKg: &kg, Fraction: model.Float(0.5), FromEmpty: true},
 		model.FeedLevel{Days: model.Float(3)},
@@ -83,6 +84,10 @@ func TestEveryKindOfFactComesBack(t *testing.T) {
 		model.Void{Record: "r1", Why: "undo"},
 		model.Import{File: "herd.zip", Records: 3},
 	}
+}
+
+func TestEveryKindOfFactComesBack(t *testing.T) {
+	facts := factsOfEveryKind()
 	seen := map[model.Kind]bool{}
 	s := newStore(t)
 	var f farm
