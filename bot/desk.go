@@ -95,10 +95,8 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 			return Outcome{}, err
 		}
 	}
-	for i := range out.New {
-		if err := tx.Append(&out.New[i]); err != nil {
-			return Outcome{}, err
-		}
+	if err := tx.Append(pointers(out.New)...); err != nil {
+		return Outcome{}, err
 	}
 	d.memory.more(m.Herd, out.New)
 	if out.Invite != nil {
@@ -130,6 +128,14 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 		}
 	}
 	return out, nil
+}
+
+func pointers(es []store.Envelope) []*store.Envelope {
+	out := make([]*store.Envelope, len(es))
+	for i := range es {
+		out[i] = &es[i]
+	}
+	return out
 }
 
 func askedName(m Message) string { return store.PersonValue("asked", m.Herd, m.From.Person) }

@@ -151,20 +151,41 @@ func Fold(records []Record) *Herd {
 			voided[v.Record] = true
 		}
 	}
-	in := make([]keyed, 0, len(records))
-	for _, r := range records {
-		if voided[r.ID] {
-			continue
-		}
-		in = append(in, keyed{Record: r})
-	}
-	sort.SliceStable(in, func(i, j int) bool { return before(&in[i], &in[j]) })
 	h := newHerd()
-	for i := range in {
-		h.fold(in[i].Record)
+	for _, r := range inOrder(records, voided) {
+		h.fold(r)
 	}
 	h.coverTreatments()
 	return h
+}
+
+// inOrder is the records that stand, in the order in which they are folded. Most
+// journals are in that order as they are.
+func inOrder(records []Record, voided map[string]bool) []Record {
+	if len(voided) == 0 && areInOrder(records) {
+		return records
+	}
+	in := make([]keyed, 0, len(records))
+	for _, r := range records {
+		if !voided[r.ID] {
+			in = append(in, keyed{Record: r})
+		}
+	}
+	sort.SliceStable(in, func(i, j int) bool { return before(&in[i], &in[j]) })
+	out := make([]Record, len(in))
+	for i := range in {
+		out[i] = in[i].Record
+	}
+	return out
+}
+
+func areInOrder(records []Record) bool {
+	for i := 1; i < len(records); i++ {
+		if before(&keyed{Record: records[i]}, &keyed{Record: records[i-1]}) {
+			return false
+		}
+	}
+	return true
 }
 
 // fold takes in the record that comes after all others.

@@ -46,21 +46,61 @@ var (
 	anyID = regexp.MustCompile(`^[!-~]+$`)
 )
 
-// Append adds a record to its herd's journal, and makes it the one that Journal
-// gives: with its ID and Seq, and the fact as it is read back. A settings record of the name or the zone, and a void of one, changes the
-// herd's row too.
+// Append adds records to the journal of their herd, in their order, and makes them
+// those that Journal gives: with ID and Seq, and the facts as they are read back. A
+// settings record of the name or the zone, and a void of one, changes the herd's row
+// too.
 //
-// The fact must pass its Check, a zone must be known (empty: the herd's), and a
-// void must name a record of the herd. Instants are kept to the millisecond and
-// set to the zone; no SaidAt is At.
-func (tx *Tx) Append(e *Envelope) error {
-	if err := tx.append(e); err != nil {
-		return fmt.Errorf("record for herd %d: %w", e.Herd, err)
+// A fact must pass its Check, a zone must be known (empty: the herd's), and a void
+// must name a record of the herd. Instants are kept to the millisecond and set to
+// the zone; no SaidAt is At.
+func (tx *Tx) Append(es ...*Envelope) error {
+	if len(es) == 0 {
+		return nil
+	}
+	if err := tx.append(es); err != nil {
+		return fmt.Errorf("record for herd %d: %w", es[0].Herd, err)
 	}
 	return nil
 }
 
-func (tx *Tx) append(e *Envelope) error {
+func (tx *Tx) append(es []*Envelope) error {
+	for _, e := range es {
+		if err := e.check(); err != nil {
+			return err
+		}
+		if e.Herd != es[0].Herd {
+			return errors.New("it is of another herd")
+		}
+	}
+	var seq int64
+	var zone string
+	switch ok, err := tx.one("UPDATE herd SET seq = seq + ? WHERE id = ? RETURNING seq, zone",
+		[]any{len(es), int64(es[0].Herd)}, &seq, &zone); {
+	case err != nil:
+		return err
+	case !ok:
+		return ErrNotFound
+	}
+	kept := make([]Envelope, len(es)) // what is refused stays as it was
+	for i, e := range es {
+		kept[i] = *e
+		if e.Zone == "" {
+			kept[i].Zone = zone
+		}
+		kept[i].Seq = seq - int64(len(es)-1-i)
+		if err := tx.appendOne(&kept[i]); err != nil {
+			return err
+		}
+	}
+	for i, e := range es {
+		*e = kept[i]
+	}
+	return nil
+}
+
+// check says what is wrong with a record by itself.
+func (e *Envelope) check() error {
 	switch {
 	case e.Fact == nil:
 		return errors.New("it has no fact")
@@ -75,50 +115,39 @@ func (tx *Tx) append(e *Envelope) error {
 			return err
 		}
 	}
-	var seq int64
-	var herdZone string
-	switch ok, err := tx.one("UPDATE herd SET seq = seq + 1 WHERE id = ? RETURNING seq, zone",
-		[]any{int64(e.Herd)}, &seq, &herdZone); {
-	case err != nil:
-		return err
-	case !ok:
-		return ErrNotFound
+	return nil
+}
+
+// appendOne adds a record that has its Seq and its zone.
+func (tx *Tx) appendOne(e *Envelope) error {
+	switch own := RecordID(e.Seq); {
+	case e.ID == "":
+		e.ID = own
+	case !anyID.MatchString(e.ID), e.ID != own && ownID.MatchString(e.ID):
+		return fmt.Errorf("%q cannot be its ID", e.ID)
 	}
-	own := RecordID(seq)
-	id, in := e.ID, e.Zone
-	if id == "" {
-		id = own
-	} else if !anyID.MatchString(id) || id != own && ownID.MatchString(id) {
-		return fmt.Errorf("%q cannot be its ID", id)
-	}
-	if in == "" {
-		in = herdZone
-	}
-	loc, err := Zone(in)
+	loc, err := Zone(e.Zone)
 	if err != nil {
 		return err
 	}
-	said := e.SaidAt
-	if said.IsZero() {
-		said = e.At
+	if e.SaidAt.IsZero() {
+		e.SaidAt = e.At
 	}
-	at := time.UnixMilli(e.At.UnixMilli()).In(loc)
+	e.At, e.SaidAt = time.UnixMilli(e.At.UnixMilli()).In(loc), time.UnixMilli(e.SaidAt.UnixMilli()).In(loc)
 	body, err := json.Marshal(e.Fact)
 	if err != nil {
 		return err
 	}
-	if err := tx.insertRecord(e, seq, id, in, at, said, body); err != nil {
+	if err := tx.insertRecord(e, body); err != nil {
 		return err
 	}
 	if e.Fact, err = decode(e.Fact.Kind(), e.Fact.Version(), body); err != nil {
 		return err
 	}
-	e.ID, e.Seq, e.Zone = id, seq, in
-	e.At, e.SaidAt = at, time.UnixMilli(said.UnixMilli()).In(loc)
 	return tx.followSettings(e)
 }
 
-func (tx *Tx) insertRecord(e *Envelope, seq int64, id, in string, at, said time.Time, body []byte) error {
+func (tx *Tx) insertRecord(e *Envelope, body []byte) error {
 	var voids sql.NullString
 	if v, ok := e.Fact.(model.Void); ok {
 		voids = sql.NullString{String: v.Record, Valid: true}
@@ -130,12 +159,12 @@ func (tx *Tx) insertRecord(e *Envelope, seq int64, id, in string, at, said time.
 			return fmt.Errorf("the record %s that it takes back: %w", v.Record, ErrNotFound)
 		}
 	}
-	_, east := at.Zone()
+	_, east := e.At.Zone()
 	_, err := tx.exec("INSERT INTO record (herd, seq, id, kind, version, on_day, zone, at, at_east, stated, said_at,"+
 		" said_by, person, chat, message, text, judged, voids, body)"+
 		" VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-		int64(e.Herd), seq, id, string(e.Fact.Kind()), e.Fact.Version(), e.On.String(), in, at.UnixMilli(), east, e.Stated,
-		said.UnixMilli(), e.ByName, orNull(e.By), orNull(e.Source.Chat), e.Source.Message, e.Text, e.Judged, voids, string(body))
+		int64(e.Herd), e.Seq, e.ID, string(e.Fact.Kind()), e.Fact.Version(), e.On.String(), e.Zone, e.At.UnixMilli(), east, e.Stated,
+		e.SaidAt.UnixMilli(), e.ByName, orNull(e.By), orNull(e.Source.Chat), e.Source.Message, e.Text, e.Judged, voids, string(body))
 	return err
 }
 

@@ -39,7 +39,7 @@ type said struct {
 
 // Pack packs the records of a herd, from its first on.
 func Pack(herd HerdID, journal []Envelope) *Packed {
-	p := &Packed{herd: herd, records: make([]packed, 0, len(journal)), weight: int(reflect.TypeFor[Packed]().Size())}
+	p := &Packed{herd: herd, weight: int(reflect.TypeFor[Packed]().Size())}
 	p.Add(journal)
 	return p
 }
@@ -57,8 +57,14 @@ func (p *Packed) Weight() int {
 	return p.weight + cap(p.records)*int(reflect.TypeFor[packed]().Size())
 }
 
+// spare is how many records there is room for when the room is made.
+const spare = 8
+
 // Add packs the records that come next, as the file has them.
 func (p *Packed) Add(journal []Envelope) {
+	if need := len(p.records) + len(journal); need > cap(p.records) {
+		p.records = append(make([]packed, 0, need+spare), p.records...)
+	}
 	for _, e := range journal {
 		var before packed
 		if n := len(p.records); n > 0 {

@@ -11,10 +11,11 @@ import (
 // herd spoken of in the chat, or who brings a one-time code. Being in a group
 // gives no rights. It reports whether the update is to be handled further.
 func (h *handling) admit() (bool, error) {
-	person, err := h.known()
+	private, err := h.private()
 	if err != nil {
 		return false, err
 	}
+	person := private.Person // behind the sender; 0: nobody knows
 	if !h.u.group {
 		if done, err := h.tryCode(person); done || err != nil {
 			return false, err
@@ -24,9 +25,11 @@ func (h *handling) admit() (bool, error) {
 		h.turnAway()
 		return false, nil
 	}
-	c, err := h.tx.ChatOf(transport, h.u.chat, h.u.group)
-	if err != nil {
-		return false, err
+	c := private
+	if h.u.chat != h.u.sender {
+		if c, err = h.tx.ChatOf(transport, h.u.chat, h.u.group); err != nil {
+			return false, err
+		}
 	}
 	if c.Herd == 0 && !h.u.group {
 		if done, err := h.withoutHerd(person); done || err != nil {
@@ -63,14 +66,14 @@ func (h *handling) admit() (bool, error) {
 	return true, nil
 }
 
-// known is the person behind the sender, by the sender's private chat; 0 if
-// there is none.
-func (h *handling) known() (store.PersonID, error) {
-	c, ok, err := h.tx.FindChat(transport, h.u.sender)
-	if err != nil || !ok {
-		return 0, err
+// private is the private chat of the sender, by which they are known; none, with no
+// id, where there is none.
+func (h *handling) private() (store.Chat, error) {
+	if h.known.ID != 0 {
+		return h.known, nil
 	}
-	return c.Person, nil
+	c, _, err := h.tx.FindChat(transport, h.u.sender)
+	return c, err
 }
 
 // herdOf is the herd that a person may bring into a group: the one they speak of

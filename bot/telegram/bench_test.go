@@ -3,6 +3,7 @@ package telegram
 import (
 	"context"
 	"database/sql"
+	"encoding/json"
 	"fmt"
 	"log/slog"
 	"path/filepath"
@@ -12,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"troughbell/bot"
+	"troughbell/model"
 	"troughbell/store"
 )
 
@@ -92,4 +94,79 @@ func receive(b testing.TB, edge *Bot, texts []string) {
 		}
 		return nil
 	}))
+}
+
+// BenchmarkPoll sets what a text costs where many come at once: polls of a hundred,
+// from a thousand households in turn, each with a summer behind it.
+func BenchmarkPoll(b *testing.B) {
+	const households, texts = 1000, 100
+	st, err := store.Open(b.Context(), filepath.Join(b.TempDir(), "herds.db"), store.Options{})
+	require.NoError(b, err)
+	b.Cleanup(func() { require.NoError(b, st.Close()) })
+	now := time.Now()
+	for n := range households {
+		require.NoError(b, st.Write(b.Context(), func(tx *store.Tx) error { return settle(tx, 1001+n, now) }))
+	}
+	edge := New(Config{Store: st, Desk: bot.NewDesk(), Log: slog.New(slog.DiscardHandler)})
+	said := []string{"fence 5.%d", "spent %d straw", "Dot 38 girth and fence 6.%d", "barrel full, fence 7.%d", "note: gate %d sags"}
+	update := 0
+	poll := func() []json.RawMessage {
+		raws := make([]json.RawMessage, texts)
+		for i := range raws {
+			update++
+			raws[i] = fmt.Appendf(nil, `{"update_id":%[1]d,"message":{"message_id":%[1]d,"date":%[2]d,"text":%[3]q,`+
+				`"chat":{"id":%[4]d,"type":"private","first_name":"Ann"},"from":{"id":%[4]d,"first_name":"Ann"}}}`,
+				update, now.Add(time.Duration(update/households)*time.Minute).Unix(), fmt.Sprintf(said[update/households%len(said)], 10+update/households), 1001+update%households)
+		}
+		return raws
+	}
+	for range households / texts { // each has spoken once
+		require.NoError(b, edge.keep(b.Context(), poll()))
+	}
+	b.ReportAllocs()
+	for b.Loop() {
+		require.NoError(b, edge.keep(b.Context(), poll()))
+	}
+	b.ReportMetric(float64(b.Elapsed().Nanoseconds())/float64(b.N*texts), "ns/text")
+}
+
+// settle takes in a household with some records.
+func settle(tx *store.Tx, external int, now time.Time) error {
+	const zone = "America/New_York"
+	herd, err := tx.CreateHerd("herd", zone, now)
+	if err != nil {
+		return err
+	}
+	person, err := tx.CreatePerson("Ann")
+	if err != nil {
+		return err
+	}
+	if err := tx.Join(herd, person, store.Owner); err != nil {
+		return err
+	}
+	chat, err := tx.ChatOf(transport, fmt.Sprint(external), false)
+	if err != nil {
+		return err
+	}
+	chat.Herd, chat.Person = herd, person
+	if err := tx.SaveChat(chat); err != nil {
+		return err
+	}
+	facts := []model.Fact{
+		model.Setting{Key: model.SetUnits, Text: model.US},
+		model.Setting{Key: model.SetFeeder, Thing: &model.Thing{Name: "hopper", CapacityKg: model.Float(130)}},
+		model.Setting{Key: model.SetBarrel, Thing: &model.Thing{Name: "barrel", CapacityL: model.Float(208)}},
+		model.Arrive{Count: 2, Animals: []string{"Dot", "Rufus"}, WeightKg: model.Float(22)},
+	}
+	for week := range 6 {
+		facts = append(facts, model.Refill{FeedKg: model.Float(40 + 6*float64(week)), Full: true}, model.Water{Full: true},
+			model.Fence{Kv: 5.8}, model.Weigh{Animals: []string{"Dot"}, GirthCm: 70 + 4*float64(week)})
+	}
+	for i, f := range facts {
+		at := now.AddDate(0, 0, -50).Add(time.Duration(i/4) * 7 * 24 * time.Hour)
+		if err := tx.Append(&store.Envelope{Herd: herd, On: model.DayOf(at), At: at, By: person, ByName: "Ann", Judged: "certain", Fact: f}); err != nil {
+			return err
+		}
+	}
+	return nil
 }

@@ -16,6 +16,7 @@ type handling struct {
 	u   update
 	row int64 // of the inbox
 
+	known store.Chat // the sender's private one, where it was found as the update came
 	// Who speaks where, once admitted.
 	chat   store.Chat
 	member store.Member

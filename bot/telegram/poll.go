@@ -173,9 +173,9 @@ func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage) (n int, err 
 func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage) error {
 	now := b.Now()
 	for _, raw := range raws {
-		in, _, ok, err := b.incoming(tx, raw, now)
+		a, ok, err := b.arrive(tx, raw, now)
 		if err == nil && ok {
-			_, err = tx.Receive(in)
+			_, err = tx.Receive(a.in)
 		}
 		if err != nil {
 			return err
@@ -184,28 +184,37 @@ func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage) error {
 	return nil
 }
 
-// incoming is an update as the inbox keeps it; false for one that is not kept. One
-// that we cannot read must not stop the rest.
-func (b *Bot) incoming(tx *store.Tx, raw json.RawMessage, now time.Time) (in store.Incoming, u update, ok bool, err error) {
-	u, ok, err = readUpdate(raw)
+// arrival is an update that came in.
+type arrival struct {
+	in   store.Incoming
+	u    update
+	from store.Chat // the sender's private one, if it was found
+}
+
+// arrive reads an update; false for one that is not to be kept. One that we cannot
+// read must not stop the rest.
+func (b *Bot) arrive(tx *store.Tx, raw json.RawMessage, now time.Time) (a arrival, ok bool, err error) {
+	a.u, ok, err = readUpdate(raw)
 	if err != nil {
 		number, unnumbered := updateID(raw)
 		b.Log.Error("an update cannot be read", "update", number, "err", err)
-		return in, u, false, unnumbered
+		return a, false, unnumbered
 	}
 	if !ok {
-		return in, u, false, nil
+		return a, false, nil
 	}
-	if off, err := b.turnedOff(tx, u, now); err != nil || off {
+	off := false
+	if a.from, off, err = b.turnedOff(tx, a.u, now); err != nil || off {
 		if off {
 			b.counts.turnedOff.Add(1)
 		}
-		return in, u, false, err
+		return a, false, err
 	}
 	if raw, err = coarse(raw); err != nil {
-		return in, u, false, err
+		return a, false, err
 	}
-	return store.Incoming{Key: u.key, Chat: u.chat, Raw: raw, At: now}, u, true, nil
+	a.in = store.Incoming{Key: a.u.key, Chat: a.u.chat, Raw: raw, At: now}
+	return a, true, nil
 }
 
 // noteKept notes what to ask for after these updates: what follows the last of

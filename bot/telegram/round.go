@@ -48,14 +48,14 @@ func (r *round) take(tx *store.Tx, raws []json.RawMessage) (int, error) {
 }
 
 func (r *round) takeOne(tx *store.Tx, raw json.RawMessage, now time.Time) error {
-	in, u, ok, err := r.bot.incoming(tx, raw, now)
+	a, ok, err := r.bot.arrive(tx, raw, now)
 	if err != nil || !ok {
 		return err
 	}
-	if taken, err := tx.TakeIn(&in); err != nil || !taken {
+	if taken, err := tx.TakeIn(&a.in); err != nil || !taken {
 		return err
 	}
-	_, err = r.handleOne(tx, in, u)
+	_, err = r.handleOne(tx, a)
 	return err
 }
 
@@ -88,7 +88,7 @@ func (r *round) handleWaiting(tx *store.Tx, in store.Incoming) error {
 	case !ok:
 		return tx.SetAside(in, "it says nothing")
 	}
-	if whole, err := r.handleOne(tx, in, u); err != nil || !whole {
+	if whole, err := r.handleOne(tx, arrival{in: in, u: u}); err != nil || !whole {
 		return err
 	}
 	return tx.Handled(in.ID)
@@ -96,8 +96,9 @@ func (r *round) handleWaiting(tx *store.Tx, in store.Incoming) error {
 
 // handleOne handles an update that has a row in the inbox; whole says that nothing
 // is left to be done about that row.
-func (r *round) handleOne(tx *store.Tx, in store.Incoming, u update) (whole bool, err error) {
-	h := handling{bot: r.bot, tx: tx, u: u, row: in.ID, fetched: r.file}
+func (r *round) handleOne(tx *store.Tx, a arrival) (whole bool, err error) {
+	in := a.in
+	h := handling{bot: r.bot, tx: tx, u: a.u, row: in.ID, known: a.from, fetched: r.file}
 	fault, err := tx.Try(h.guarded)
 	r.herds = append(r.herds, h.herd)
 	switch {
@@ -109,7 +110,7 @@ func (r *round) handleOne(tx *store.Tx, in store.Incoming, u update) (whole bool
 		if errors.As(fault, &trouble) {
 			return false, fault
 		}
-		return false, r.setAside(tx, in, u, fault)
+		return false, r.setAside(tx, in, a.u, fault)
 	}
 	r.after = append(r.after, h.after...)
 	switch {

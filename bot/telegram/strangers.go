@@ -57,16 +57,23 @@ func (s *strangers) lets(sender string, code bool, now time.Time) bool {
 }
 
 // turnedOff reports whether an update is of a stranger, in a chat that is none of
-// ours, beyond what is let in. Nothing of it is kept then.
-func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time) (bool, error) {
-	for _, external := range []string{u.sender, u.chat} {
-		if c, ok, err := tx.FindChat(transport, external); err != nil || ok && (c.Person != 0 || c.Herd != 0) {
-			return false, err
+// ours, beyond what is let in: nothing of it is kept then. Else it gives the chat
+// that it found the sender by, if any.
+func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time) (private store.Chat, off bool, err error) {
+	private, _, err = tx.FindChat(transport, u.sender)
+	if err != nil || isOurs(private) {
+		return private, false, err
+	}
+	if u.chat != u.sender {
+		if c, _, err := tx.FindChat(transport, u.chat); err != nil || isOurs(c) {
+			return private, false, err
 		}
 	}
 	code, _ := codeIn(u.text)
-	return !b.strangers.lets(u.sender, code != "", now), nil
+	return private, !b.strangers.lets(u.sender, code != "", now), nil
 }
+
+func isOurs(c store.Chat) bool { return c.Person != 0 || c.Herd != 0 }
 
 // met reports whether the sender is to be told that this is private: once.
 func (s *strangers) met(sender string) bool {

@@ -84,7 +84,7 @@ func TestLoad(t *testing.T) {
 	t.Logf("ready after %d ms, %d ms of processor, %s", time.Since(began).Milliseconds(), up.cpu.Milliseconds(), up)
 
 	w := watch(t, db)
-	before := usage(t, p)
+	before, ours := usage(t, p), processor(t)
 	began = time.Now()
 	for i := range l.texts {
 		if l.rate > 0 {
@@ -101,7 +101,9 @@ func TestLoad(t *testing.T) {
 		t.Logf("load: %d texts from %d chats in %.1f s, committed after %.1f s: %.0f a second",
 			l.texts, l.chats, spoke.Seconds(), time.Since(began).Seconds(), float64(l.texts)/time.Since(began).Seconds())
 		t.Logf("arrival to commit: %s", w.spans())
-		t.Logf("the program: %.2f ms of processor a text, %s", cpu.Seconds()*1000/float64(l.texts), after)
+		each := func(d time.Duration) float64 { return d.Seconds() * 1000 / float64(l.texts) }
+		t.Logf("the program: %.2f ms of processor a text, %s; who texts, the loopback server and the watcher: %.2f ms",
+			each(cpu), after, each(processor(t)-ours))
 		t.Logf("disk: %s", fsyncRate(t, filepath.Dir(db)))
 		t.Logf("sent meanwhile: %d", len(api.Calls("sendMessage")))
 		began = time.Now()
@@ -304,6 +306,14 @@ func usage(t *testing.T, p *program) (u used) {
 		}
 	}
 	return u
+}
+
+// processor is what the test's own process has taken of the processors so far.
+func processor(t *testing.T) time.Duration {
+	t.Helper()
+	var u syscall.Rusage
+	require.NoError(t, syscall.Getrusage(syscall.RUSAGE_SELF, &u))
+	return time.Duration(u.Utime.Nano() + u.Stime.Nano())
 }
 
 // fsyncRate appends to a file of the folder for a second, a page at a time and
