@@ -10,7 +10,7 @@ import (
 // What a desk remembers of herds: packed journals up to so many bytes, and so many
 // herds whole, as they were made of their records last.
 const (
-	rememberedBytes = 64 << 20
+	rememberedBytes = 48 << 20
 	rememberedWhole = 64
 )
 
@@ -100,9 +100,9 @@ func (m *memory) add(p *store.Packed, journal []store.Envelope) {
 	m.bytes += p.Weight()
 }
 
-// makeRoom drops any other herds where more is remembered than is to be. Which of
-// them is left to chance: where more herds than there is room for speak in turn, the
-// one that was silent longest is just the one that speaks next.
+// makeRoom drops other herds where more is remembered than is to be. Which of them is
+// left to chance: where some more herds speak in turn than there is room for, the one
+// that was silent longest would be just the one that speaks next.
 func (m *memory) makeRoom(but store.HerdID) {
 	for other := range m.packed {
 		if m.bytes <= m.most {

@@ -102,7 +102,7 @@ func before(a, b *keyed) bool {
 	if !a.At.Equal(b.At) {
 		return a.At.Before(b.At)
 	}
-	if ra, rb := rank(a.Fact.Kind()), rank(b.Fact.Kind()); ra != rb {
+	if ra, rb := ranks[a.Fact.Kind()], ranks[b.Fact.Kind()]; ra != rb {
 		return ra < rb
 	}
 	return a.content() < b.content()
@@ -126,20 +126,19 @@ func (k *keyed) content() string {
 	return k.key
 }
 
-// rank puts what sets the scene before what happens in it, at one moment.
-func rank(k Kind) int {
-	for i, first := range []Kind{"settings", "arrive", "move"} {
-		if k == first {
-			return i
+// ranks puts what sets the scene before what happens in it, at one moment.
+var ranks = func() map[Kind]int {
+	m := map[Kind]int{}
+	for _, k := range []Kind{"settings", "arrive", "move"} {
+		m[k] = len(m)
+	}
+	for _, f := range facts {
+		if _, first := m[f.Kind()]; !first {
+			m[f.Kind()] = len(m)
 		}
 	}
-	for i, f := range facts {
-		if f.Kind() == k {
-			return 10 + i
-		}
-	}
-	return 1000
-}
+	return m
+}()
 
 // Fold makes a herd of its records. Records that a Void names are left out; the
 // order in which the records are given changes nothing. Two records with one
@@ -181,7 +180,7 @@ func inOrder(records []Record, voided map[string]bool) []Record {
 
 func areInOrder(records []Record) bool {
 	for i := 1; i < len(records); i++ {
-		if before(&keyed{Record: records[i]}, &keyed{Record: records[i-1]}) {
+		if !records[i].At.After(records[i-1].At) && before(&keyed{Record: records[i]}, &keyed{Record: records[i-1]}) {
 			return false
 		}
 	}

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"log/slog"
 	"os"
+	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
@@ -45,6 +46,11 @@ Example: TROUGHBELL_TELEGRAM_TOKEN_FILE=token troughbell serve`
 // calls off well before.
 const stopLimit = 2 * time.Second
 
+// memoryLimit is from where on memory is tidied up more often than time is saved by
+// letting it be: what a small board has to spare. Twice of what is in use would
+// otherwise be let grow before that is done. GOMEMLIMIT changes it.
+const memoryLimit = 140 << 20
+
 // Run serves until the context ends.
 func (c serveCmd) Run(a *app) (err error) {
 	token, err := botToken()
@@ -71,6 +77,9 @@ func (c serveCmd) Run(a *app) (err error) {
 	source, err := c.source()
 	if err != nil {
 		return err
+	}
+	if os.Getenv("GOMEMLIMIT") == "" {
+		debug.SetMemoryLimit(memoryLimit)
 	}
 	s, err := openServer(a, path, telegram.Config{Token: token, API: c.API, Zone: zone, Limits: telegram.Hasty(c.Haste)})
 	if err != nil || s == nil {
