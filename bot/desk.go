@@ -36,7 +36,9 @@ func (d *Desk) State(tx *store.Tx, id store.HerdID) (*State, error) {
 		return nil, err
 	}
 	if s := d.memory.state(id, row.Seq); s != nil {
-		return s, nil
+		now := *s
+		now.Row = row
+		return &now, nil
 	}
 	journal, seq := d.memory.journal(id, row.Seq)
 	if seq < row.Seq {
@@ -122,7 +124,7 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 			return Outcome{}, err
 		}
 	}
-	if len(out.New) > 0 { // what was due may be settled, what was far may be near
+	if len(out.New) > 0 && s.Row.LookAgain.After(out.At) { // what was due may be settled, what was far may be near
 		if err := tx.SetLookAgain(m.Herd, out.At); err != nil {
 			return Outcome{}, err
 		}
