@@ -141,8 +141,8 @@ func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
 	}
 }
 
-// keepSome has some of the updates handled and notes what to ask for next, all in
-// one transaction. Where the handling meets a fault of the store they are put into
+// keepSome has some of the updates handled in one transaction, and notes with the
+// last of them what to ask for next. Where the handling meets a fault of the store they are put into
 // the inbox: the answering meets the fault again, and tells of it.
 func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage) (n int, err error) {
 	r := round{bot: b}
@@ -157,10 +157,10 @@ func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage) (n int, err 
 			n, wait = len(raws), true
 			err = b.receive(tx, raws)
 		}
-		if err != nil {
+		if err != nil || n < len(raws) {
 			return err
 		}
-		return b.noteKept(tx, raws[:n])
+		return b.noteKept(tx, raws)
 	})
 	r.over(err)
 	if err == nil && wait {
@@ -218,7 +218,8 @@ func (b *Bot) arrive(tx *store.Tx, raw json.RawMessage, now time.Time) (a arriva
 }
 
 // noteKept notes what to ask for after these updates: what follows the last of
-// them, even where ids begin anew and are lower.
+// them, even where ids begin anew and are lower. It is done for all that a poll
+// brought at once: the server forgets all ids below.
 func (b *Bot) noteKept(tx *store.Tx, raws []json.RawMessage) error {
 	if len(raws) > 0 {
 		last, err := updateID(raws[len(raws)-1])

@@ -7,6 +7,7 @@ import (
 	"log/slog"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 
@@ -93,4 +94,32 @@ func TestWhatWaitsGoesFirst(t *testing.T) {
 	}
 	require.NoError(t, edge.keep(t.Context(), raws))
 	require.Equal(t, want, spends(t, edge))
+}
+
+// What a poll brought is asked for again until all of it is committed: ids that begin
+// anew in the middle of it lie below those before them.
+func TestOffsetOfAHalfKeptPoll(t *testing.T) {
+	edge, _, code := idle(t)
+	require.NoError(t, edge.keep(t.Context(), []json.RawMessage{rawText(1, 101, "Ann", code)}))
+	offset := func() (v string) {
+		require.NoError(t, edge.Store.Read(t.Context(), func(tx *store.Tx) (err error) {
+			v, err = tx.Value(valueOffset)
+			return err
+		}))
+		return v
+	}
+	require.Equal(t, "2", offset())
+	now := time.Now()
+	edge.Now = func() time.Time { // each text takes all the time there is
+		now = now.Add(roundSpan)
+		return now
+	}
+	raws := []json.RawMessage{rawText(900, 101, "Ann", "spent 20 straw"), rawText(5, 101, "Ann", "spent 21 straw")}
+	n, err := edge.keepSome(t.Context(), raws)
+	require.NoError(t, err)
+	require.Equal(t, 1, n)
+	require.Equal(t, "2", offset())
+	require.NoError(t, edge.keep(t.Context(), raws)) // after an end in between
+	require.Equal(t, "6", offset())
+	require.Equal(t, []string{"spent 20 straw", "spent 21 straw"}, spends(t, edge))
 }
