@@ -23,8 +23,10 @@ func (m Move) fold(h *Herd, r Record) { h.addMove(m, r) }
 // Sick is a pig seen unwell, in the person's words; Well ends it.
 type Sick struct {
 	Animals []string `json:"animals"`
-	Note    string   `json:"note,omitempty"`
-	Well    bool     `json:"well,omitempty"`
+	// Count is how many of the animals, where they have no names to say which; 0: all.
+	Count int    `json:"count,omitempty"`
+	Note  string `json:"note,omitempty"`
+	Well  bool   `json:"well,omitempty"`
 }
 
 func (Sick) Kind() Kind   { return "sick" }
@@ -33,6 +35,9 @@ func (Sick) Version() int { return 1 }
 func (s Sick) Check() error {
 	if len(s.Animals) == 0 {
 		return errors.New("a note on health needs the pig")
+	}
+	if s.Count < 0 {
+		return errors.New("the number of pigs unwell must not be negative")
 	}
 	return nil
 }

@@ -276,7 +276,7 @@ func (r *reader) nobodySick(s span) bool {
 			return false
 		}
 	}
-	return len(r.subject) == 0 && r.alive > 1
+	return len(r.subject) == 0 && r.alive > 1 && !r.tellsOfOne(s.i)
 }
 
 // onlyNamed says that nothing but a pig's name made a question of a sentence

@@ -150,6 +150,7 @@ func (None) Intent() string { return "none" }
 // Reasons of None.
 const (
 	NoneChatter  = "chatter"
+	NoneThanks   = "thanks"
 	NonePlan     = "plan"
 	NoneHearsay  = "hearsay"
 	NoneNegation = "negation"

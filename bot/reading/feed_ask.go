@@ -282,7 +282,7 @@ const smallPour = 0.05
 func (r *reader) fewOrBags(s, whole span, name string, c contents) bool {
 	f := r.c.Herd.Feeder(name)
 	bag, known := r.sizeOf(unitBag)
-	if f == nil || !known || len(c.each) != 1 || c.left || r.noFeedAtAll(s) || r.otherGoods(s) || r.strangeThing(s) {
+	if f == nil || len(c.each) != 1 || c.left || r.noFeedAtAll(s) || r.otherGoods(s) || r.strangeThing(s) {
 		return false
 	}
 	n := c.each[0] / r.massUnit().si(1)
@@ -290,8 +290,12 @@ func (r *reader) fewOrBags(s, whole span, name string, c contents) bool {
 	if n > mostVessels || n < 1 || n != float64(int(n)) || room <= 0 || c.each[0] > room*smallPour || n*bag > room*pourSlack {
 		return false
 	}
+	meant := []float64{n * bag, c.each[0]}
+	if !known { // the few pounds alone can be offered
+		meant = meant[1:]
+	}
 	cl := Clarify{About: "refill", Code: "doubtful", Want: "feed_kg"}
-	for _, kg := range []float64{n * bag, c.each[0]} {
+	for _, kg := range meant {
 		one := c
 		one.amount = model.Float(kg)
 		act, ok := r.feedFact(name, one, 1)

@@ -75,7 +75,7 @@ func (r *reader) fillSick(s span) {
 		return
 	}
 	note := r.sickNote(s, first, last)
-	act := func(n []string) Act { return Fact{model.Sick{Animals: n, Note: note, Well: well}} }
+	act := r.sickOf(s, first, note, well)
 	if !well && r.anyNamed() && r.alive > 1 && (sel.all && r.quoteHas(s, "one", "a pig") && !r.quoteHas(s, "every one") && !r.has(s, sAll) || r.oneOfGroup(span{s.frame, r.clauseFrom(s.i), s.j}) && !r.has(span{s.frame, r.clauseFrom(s.i), s.j}, sEach)) {
 		r.whichPig("sick", s, r.draft(act(nil), s), act) // "one of the pigs is limping"
 		return
@@ -94,11 +94,11 @@ func (r *reader) fillSick(s span) {
 		sel = selection{pigs: named, any: true}
 	}
 	if !sel.any || sel.lost {
-		if r.quoteHas(s, "one", "1", "someone", "somebody") && !r.anyNamed() || !r.anyNamed() {
+		if !r.anyNamed() {
 			r.emit(act([]string{model.All}), s)
 			return
 		}
-		if !r.strongSick(s) {
+		if !r.strongSick(s) && !r.tellsOfOne(first) {
 			r.idleSpan(s)
 			return
 		}

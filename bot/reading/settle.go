@@ -41,7 +41,10 @@ func (r *reader) settle() Reading {
 			reason = NoneUnknown
 		}
 		for k := range r.items {
-			if r.items[k].is(sThanks) {
+			switch {
+			case thanked[r.items[k].s]:
+				reason = NoneThanks
+			case r.items[k].is(sThanks) && reason == NoneUnknown:
 				reason = NoneChatter
 			}
 		}
@@ -61,6 +64,9 @@ func (r *reader) settle() Reading {
 	r.replaceDenied(r.out)
 	return Reading{Entries: append([]Entry(nil), r.out...), Left: r.left, Answers: r.answered}
 }
+
+// thanked are the words of thanks among the small talk.
+var thanked = setOfWords(split("thanks, thank you, thx, ty, cheers, merci, danke, good bot, good job, well done, love it"))
 
 // chatter says that no word of the trade stands in the text.
 func (r *reader) chatter() bool {

@@ -17,15 +17,19 @@ func (v Voice) echoTreatment(verb string, t model.Treatment) string {
 }
 
 func (v Voice) echoSick(s model.Sick) string {
+	ill := who(s.Animals)
+	if s.Count > 0 {
+		ill = countNoun(float64(s.Count), "pig", "pigs")
+	}
 	switch {
 	case namesAilment(s.Note):
-		return who(s.Animals) + " has " + s.Note
+		return ill + " has " + s.Note
 	case s.Note != "":
-		return who(s.Animals) + " " + s.Note
+		return ill + " " + s.Note
 	case s.Well:
-		return who(s.Animals) + " well again"
+		return ill + " well again"
 	}
-	return who(s.Animals) + " sick"
+	return ill + " sick"
 }
 
 // alarms says what is wrong, and what it is when it is over.

@@ -4,6 +4,7 @@ package wording
 // is a pig's name, {n1} a feeder's.
 var noneSentences = catalogue{
 	"chatter":               "Nothing to record. Text what you did, or \"help\".",
+	"thanks":                "Any time.",
 	"plan":                  "Nothing recorded: that is a plan. Text it once it is done.",
 	"plan_season":           "Nothing recorded: that is a plan. For what pigs will need, text: plan 4 pigs from may 2.",
 	"plan_season_metric":    "Nothing recorded: that is a plan. For what pigs will need, text: plan 4 pigs from 2 May.",
