@@ -10,6 +10,7 @@ import (
 
 	"troughbell/bot"
 	"troughbell/bot/picture"
+	"troughbell/bot/wording"
 	"troughbell/model"
 	"troughbell/store"
 )
@@ -45,6 +46,9 @@ func (p *Page) speak(at time.Time, mark, text string, buttons [][]string, files 
 	} else {
 		p.last = clock
 	}
+	if p.Screen.Plain && mark != said {
+		text = wording.ASCII(text)
+	}
 	for i, l := range strings.Split(text, "\n") {
 		if i == 0 {
 			fmt.Fprintf(p.w, "  %s %s %s\n", clock, mark, l)
@@ -56,6 +60,9 @@ func (p *Page) speak(at time.Time, mark, text string, buttons [][]string, files 
 		fmt.Fprintf(p.w, "          [%s, %d kB]\n", f.Name, (len(f.Bytes)+999)/1000)
 	}
 	if labels := Labels(buttons); labels != "" {
+		if p.Screen.Plain {
+			labels = wording.ASCII(labels)
+		}
 		fmt.Fprintf(p.w, "          %s\n", labels)
 	}
 	return nil
@@ -77,12 +84,15 @@ func Labels(buttons [][]string) string {
 	return "( " + strings.Join(out, " | ") + " )"
 }
 
+// said marks what a person says, which stands as it was said.
+const said = ">"
+
 // Text implements Writer.
 func (p *Page) Text(at time.Time, who, text string) error {
 	if who != "" {
 		text = who + ": " + text
 	}
-	return p.speak(at, ">", text, nil, nil)
+	return p.speak(at, said, text, nil, nil)
 }
 
 // Reply implements Writer.

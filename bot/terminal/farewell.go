@@ -20,14 +20,14 @@ func (c *Chat) farewell(out bot.Outcome) error {
 			others++
 			continue
 		}
-		for _, l := range strings.Split(f.Text, "\n") {
+		for _, l := range strings.Split(c.shown(f.Text), "\n") {
 			for _, part := range wrap(l, c.width) {
 				fmt.Fprintln(&page, part)
 			}
 		}
 	}
 	if others > 0 {
-		fmt.Fprintln(&page, wording.NotTold(others))
+		fmt.Fprintln(&page, c.shown(wording.NotTold(others)))
 	}
 	_, err := fmt.Fprint(c.screen, page.String())
 	return err

@@ -14,6 +14,7 @@ import (
 
 	"troughbell/bot"
 	"troughbell/bot/picture"
+	"troughbell/bot/wording"
 	"troughbell/store"
 )
 
@@ -184,7 +185,7 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 		u, err := ReadUpload(path)
 		if err != nil {
 			c.lost++
-			_, err = fmt.Fprintf(c.screen, "Nothing imported: %v\n", err)
+			_, err = io.WriteString(c.screen, c.shown(fmt.Sprintf("Nothing imported: %v\n", err)))
 			return err
 		}
 		file = &u
@@ -214,7 +215,7 @@ func (c *Chat) hear(ctx context.Context, text string) error {
 		c.Desk.Forget(c.Herd)
 		// What could not be kept is said so; the chat goes on.
 		c.lost++
-		_, werr := fmt.Fprintf(c.screen, "Not recorded: %v\n", err)
+		_, werr := io.WriteString(c.screen, c.shown(fmt.Sprintf("Not recorded: %v\n", err)))
 		return werr
 	}
 	if len(out.Farewells) > 0 {
@@ -313,7 +314,7 @@ func (c *Chat) show(tx *store.Tx, o store.Outgoing) error {
 		mark = "* "
 	}
 	var page strings.Builder
-	text := strings.Split(o.Text, "\n")
+	text := strings.Split(c.shown(o.Text), "\n")
 	if o.File != nil && o.Text == "" {
 		text = nil
 	}
@@ -324,7 +325,7 @@ func (c *Chat) show(tx *store.Tx, o store.Outgoing) error {
 		}
 	}
 	page.WriteString(chart)
-	if saved != "" { // not wrapped: a path is to be copied
+	if saved != "" { // as it is, in one line: a path is to be copied
 		fmt.Fprintf(&page, "%s%s\n", mark, saved)
 	}
 	c.buttons = nil
@@ -332,7 +333,7 @@ func (c *Chat) show(tx *store.Tx, o store.Outgoing) error {
 	for _, row := range o.Buttons {
 		for _, l := range row {
 			c.buttons = append(c.buttons, l)
-			labels = append(labels, fmt.Sprintf("%d %s", len(c.buttons), l))
+			labels = append(labels, fmt.Sprintf("%d %s", len(c.buttons), c.shown(l)))
 		}
 	}
 	if len(labels) > 0 {
@@ -343,4 +344,12 @@ func (c *Chat) show(tx *store.Tx, o store.Outgoing) error {
 	// In one piece: a line being typed is put below it once.
 	_, err := io.WriteString(c.screen, page.String())
 	return err
+}
+
+// shown is a text in the characters that the screen has.
+func (c *Chat) shown(text string) string {
+	if c.Screen.Plain {
+		return wording.ASCII(text)
+	}
+	return text
 }
