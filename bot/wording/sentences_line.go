@@ -77,7 +77,7 @@ var lineSentences = catalogue{
 
 	"own_reminder": "Reminder: {n}.",
 
-	"capacity_feed":    "From {on} full feeders ({q0:feed}) hold less than the {q1:feed} between two visits. Add one or fill between.",
+	"capacity_feed":    "From {on} full feeders ({q0:feed}) may not last between two visits: up to {q1:feed} is eaten. Add one or fill between.",
 	"capacity_nipples": "Drinkers: {q0} there, {q1} wanted. Add one before it gets hot.",
 
 	"outgrown_nipple":        "Nipples: raise to {q0} by {on:near}; the lightest weighs {q1} then. About 2 in above its shoulder.",
