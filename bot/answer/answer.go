@@ -72,7 +72,7 @@ func To(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
 	if q.Assume != nil && len(h.Animals) > 0 {
 		a.h = h.Assume(*q.Assume, a.today)
 	}
-	a.v = wording.Voice{Herd: a.h, Now: now}
+	a.v = wording.Voice{Herd: a.h, Now: now, Own: true}
 	if q.Season != "" {
 		return a.ofSeason()
 	}
@@ -112,7 +112,7 @@ func (a asked) assumed() string {
 
 // why says the reasons of the question before.
 func why(h *model.Herd, now time.Time, q reading.Ask, last *reading.Ask) Answer {
-	v := wording.Voice{Herd: h, Now: now}
+	v := wording.Voice{Herd: h, Now: now, Own: true}
 	if last == nil || last.Topic == "why" {
 		return Answer{Text: v.Say("why_nothing", wording.Args{})}
 	}

@@ -32,7 +32,7 @@ type section struct {
 // Report writes the season in one page that needs no other file: what was, what
 // is and what comes, in the person's words and units.
 func Report(h *model.Herd, now time.Time) ([]byte, error) {
-	r := report{h: h, now: now, today: model.DayOf(now), v: wording.Voice{Herd: h, Now: now}}
+	r := report{h: h, now: now, today: model.DayOf(now), v: wording.Voice{Herd: h, Now: now, Own: true}}
 	if all := h.Seasons(); len(all) > 0 {
 		r.season = all[len(all)-1]
 	}
@@ -42,7 +42,7 @@ func Report(h *model.Herd, now time.Time) ([]byte, error) {
 
 // SeasonReport writes a season that is over: what was.
 func SeasonReport(h *model.Herd, s model.Season, now time.Time) ([]byte, error) {
-	r := report{h: h, now: now, today: model.DayOf(now), v: wording.Voice{Herd: h, Now: now}, season: s, over: true}
+	r := report{h: h, now: now, today: model.DayOf(now), v: wording.Voice{Herd: h, Now: now, Own: true}, season: s, over: true}
 	r.season.PaidTo = min(s.PaidTo, r.today)
 	r.at = r.season.PaidTo.At(24*60-1, now.Location())
 	return r.page(r.v.SeasonDays(s), r.pigs(), r.feed(), r.water(), r.drugs(), r.health(), r.costs())

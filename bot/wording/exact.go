@@ -44,6 +44,9 @@ func (v Voice) exact(q model.Quantity) string {
 	if !ownIsUS {
 		own, other = other, own
 	}
+	if v.Own && own > other {
+		return v.Quantity(q, "")
+	}
 	if ownIsUS == (own <= other) {
 		return plain(us, 2) + usUnit
 	}

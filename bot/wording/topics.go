@@ -86,8 +86,9 @@ var Topics = []Topic{
 	},
 	{
 		Name: "nudges", Title: "Nudges and reminders", Words: []string{"reminder", "reminders", "quiet", "today"},
-		Kinds: []model.Kind{"remind", "note", "away", "expected", "done", "snooze"},
-		US:    []string{"what's due?", "remind friday 6 pm: check the wire", "away jul 24 to aug 3", "tell me the evening before, 7 pm"},
+		Kinds:  []model.Kind{"remind", "note", "away", "expected", "done", "snooze"},
+		US:     []string{"what's due?", "remind friday 6 pm: check the wire", "away jul 24 to aug 3", "tell me the evening before, 7 pm"},
+		Metric: []string{"what's due?", "remind Friday 18:00: check the wire", "away 24 Jul to 3 Aug", "tell me the evening before, 19:00"},
 	},
 	{
 		Name: "people", Title: "People, and what is kept", Words: []string{"privacy", "invite", "family", "helper", "delete"},

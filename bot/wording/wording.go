@@ -23,6 +23,9 @@ type Voice struct {
 	// Lasting says that the words will be read on other days than today's: they name
 	// each day by its date.
 	Lasting bool
+	// Own says that amounts stand in the person's units, also those that they told in
+	// others.
+	Own bool
 	// Forecasts says that forecasts are fetched for a herd that says where it is.
 	Forecasts bool
 }
