@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"flag"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -32,7 +33,7 @@ func TestConversations(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			log, err := os.ReadFile(script)
 			require.NoError(t, err)
-			got := play(t, log)
+			got := play(t, log, os.DirFS(dir))
 			golden := filepath.Join(dir, "golden", name+".golden")
 			if *update {
 				require.NoError(t, os.MkdirAll(filepath.Dir(golden), 0o755))
@@ -46,10 +47,11 @@ func TestConversations(t *testing.T) {
 }
 
 // play plays a log for a new herd and gives the conversation as a page.
-func play(t *testing.T, log []byte) []byte {
+func play(t *testing.T, log []byte, files fs.FS) []byte {
 	t.Helper()
 	var out bytes.Buffer
 	p := player(t, replay.NewPage(&out))
+	p.Files = files
 	require.NoError(t, p.Play(t.Context(), bytes.NewReader(log)))
 	return out.Bytes()
 }

@@ -24,7 +24,7 @@ import (
 
 // shed is a database with one herd.
 type shed struct {
-	t     *testing.T
+	t     testing.TB
 	store *store.Store
 	herd  store.HerdID
 	zone  *time.Location
@@ -35,9 +35,15 @@ func newShed(t *testing.T) shed {
 	t.Helper()
 	zone, err := time.LoadLocation("America/New_York")
 	require.NoError(t, err)
-	st, err := store.Open(context.Background(), filepath.Join(t.TempDir(), "herd.db"), store.Options{Ephemeral: true})
+	s := newShedIn(t, filepath.Join(t.TempDir(), "herd.db"), zone)
+	t.Cleanup(func() { require.NoError(t, s.store.Close()) })
+	return s
+}
+
+func newShedIn(t testing.TB, path string, zone *time.Location) shed {
+	t.Helper()
+	st, err := store.Open(context.Background(), path, store.Options{Ephemeral: true})
 	require.NoError(t, err)
-	t.Cleanup(func() { require.NoError(t, st.Close()) })
 	s := shed{t: t, store: st, zone: zone}
 	s.write(func(tx *store.Tx) error {
 		if s.herd, err = tx.CreateHerd("", zone.String(), time.Unix(0, 0)); err != nil {
@@ -77,6 +83,7 @@ func (s shed) play(log string) (page string, now time.Time) {
 	var out bytes.Buffer
 	p, err := replay.New(context.Background(), s.store, s.herd, s.zone, replay.NewPage(&out))
 	require.NoError(s.t, err)
+	p.Files = os.DirFS(filepath.Join("..", "..", "testdata", "conversations"))
 	require.NoError(s.t, p.Play(context.Background(), strings.NewReader(log)))
 	return out.String(), p.Now()
 }

@@ -13,8 +13,9 @@ type line struct {
 	number int
 	wall   time.Time // the wall clock, as if in UTC
 	who    string
-	edit   int // line of the message that it edits; 0: none
-	reply  int // line of the message that it replies to; 0: none
+	edit   int    // line of the message that it edits; 0: none
+	reply  int    // line of the message that it replies to; 0: none
+	file   string // path of the document that it brings; empty: none
 	text   string
 	tick   bool
 }
@@ -30,7 +31,7 @@ func skipped(s string) bool {
 
 // parseLine reads one line of a timed log:
 //
-//	line = moment [ who ] [ "edit" N | "reply" N ] "|" text
+//	line = moment [ who ] [ "edit" N | "reply" N | "file" PATH ] "|" text
 //	text = anything, trimmed; a valid JSON string is decoded; empty: a tick
 func parseLine(number int, s string) (line, error) {
 	l := line{number: number}
@@ -50,7 +51,7 @@ func parseLine(number int, s string) (line, error) {
 		return l, err
 	}
 	l.text = DecodeText(text)
-	l.tick = l.text == ""
+	l.tick = l.text == "" && l.file == ""
 	if l.tick && (l.edit != 0 || l.reply != 0) {
 		return l, badf("an edit or a reply needs a text")
 	}
@@ -70,6 +71,9 @@ func (l *line) takeMoment(words []string) (used int, err error) {
 }
 
 func (l *line) takeHead(words []string) error {
+	if n := len(words); n >= 2 && words[n-2] == "file" {
+		l.file, words = words[n-1], words[:n-2]
+	}
 	if n := len(words); n >= 2 && (words[n-2] == "edit" || words[n-2] == "reply") {
 		of, err := strconv.Atoi(words[n-1])
 		if err != nil || of < 1 {

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"strings"
 	"time"
 
@@ -28,6 +29,10 @@ type Writer interface {
 
 // Player plays lines for one herd.
 type Player struct {
+	// Files is where the documents of a log lie, by their paths; nil: a log has none,
+	// and "file" is a part of a name.
+	Files fs.FS
+
 	store *store.Store
 	desk  *bot.Desk
 	herd  store.HerdID
@@ -114,6 +119,10 @@ func (p *Player) Now() time.Time { return p.now.In(p.zone) }
 
 func (p *Player) line(ctx context.Context, number int, s string) error {
 	l, err := parseLine(number, s)
+	if l.file != "" && p.Files == nil {
+		l.who, l.file = strings.TrimSpace(l.who+" file "+l.file), ""
+		l.tick = l.text == ""
+	}
 	if err == nil {
 		err = p.step(ctx, l)
 	}
@@ -227,13 +236,17 @@ func (p *Player) hear(ctx context.Context, l line) error {
 		Herd: p.herd, Chat: p.chat, ID: id, Text: l.text, At: p.now, Wall: true,
 		ReplyTo: p.messages[l.reply],
 	}
+	var err error
+	if m.Upload, err = p.upload(l.file); err != nil {
+		return err
+	}
 	if l.edit != 0 {
 		m.Edit, m.ID = true, p.messages[l.edit]
 	}
 	p.messages[l.number] = m.ID
 	var out bot.Outcome
 	var after *bot.State
-	err := p.store.Write(ctx, func(tx *store.Tx) error {
+	err = p.store.Write(ctx, func(tx *store.Tx) error {
 		var err error
 		if m.From, err = p.person(tx, l.who); err != nil {
 			return err
@@ -253,7 +266,7 @@ func (p *Player) hear(ctx context.Context, l line) error {
 	}
 	p.gone(l, &out)
 	p.now, p.zone = out.At, after.Zone
-	if err := p.out.Text(p.Now(), l.who, l.text); err != nil {
+	if err := p.out.Text(p.Now(), l.who, l.said()); err != nil {
 		return err
 	}
 	for _, r := range out.Replies {

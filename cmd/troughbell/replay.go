@@ -4,7 +4,9 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
+	"path/filepath"
 	"time"
 
 	"troughbell/bot/replay"
@@ -29,6 +31,9 @@ func (replayCmd) Help() string {
   2026-05-16 08:12 Ann | watered both
   2026-05-16 08:13 edit 1 | 6 pigs came today, 45 lb each
   2026-05-17 07:00 |
+  2026-05-18 20:00 file weights.csv |
+
+The last brings a document, which lies beside the log.
 
 Example: troughbell replay --json season.log`
 }
@@ -40,13 +45,14 @@ func (c replayCmd) Run(a *app) error {
 		return err
 	}
 	var in io.Reader = newUntilDone(a.ctx, a.stdin)
+	var files fs.FS
 	if c.File != "-" {
 		f, err := os.Open(c.File)
 		if err != nil {
 			return fmt.Errorf("cannot read the log: %w; give the path of a log, or - for standard input", err)
 		}
 		defer f.Close()
-		in = f
+		in, files = f, os.DirFS(filepath.Dir(c.File))
 	}
 	st, done, err := c.open(a)
 	if err != nil {
@@ -61,7 +67,7 @@ func (c replayCmd) Run(a *app) error {
 	if c.JSON {
 		w = replay.NewJSON(a.stdout)
 	}
-	return play(a, st, herd, zone, in, c.saving(w))
+	return play(a, st, herd, zone, in, files, c.saving(w))
 }
 
 // open opens the database named, or one that lives and dies with the run.
@@ -76,11 +82,12 @@ func (c replayCmd) open(a *app) (*store.Store, func(), error) {
 	return st, func() { _ = st.Close() }, nil
 }
 
-func play(a *app, st *store.Store, herd store.HerdID, zone *time.Location, in io.Reader, w replay.Writer) error {
+func play(a *app, st *store.Store, herd store.HerdID, zone *time.Location, in io.Reader, files fs.FS, w replay.Writer) error {
 	p, err := replay.New(a.ctx, st, herd, zone, w)
 	if err != nil {
 		return err
 	}
+	p.Files = files
 	if err := p.Play(a.ctx, in); err != nil {
 		return err
 	}
