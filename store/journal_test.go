@@ -353,3 +353,31 @@ func FuzzRecordText(f *testing.F) {
 		})
 	})
 }
+
+// A new record is guarded against taking another's place by two look-ups, however
+// many records the herd has.
+func TestTheGuardOfRecordsLooksThroughNone(t *testing.T) {
+	s := newStore(t)
+	require.NoError(t, s.Write(t.Context(), func(tx *Tx) error {
+		var trigger string
+		_, err := tx.one("SELECT sql FROM sqlite_schema WHERE name = 'record_never_replaced'", nil, &trigger)
+		require.NoError(t, err)
+		_, when, _ := strings.Cut(trigger, "WHEN ")
+		when, _, _ = strings.Cut(when, "BEGIN")
+		when = strings.NewReplacer("new.herd", "1", "new.seq", "2", "new.id", "'a'").Replace(when)
+		plan, err := list(tx, "EXPLAIN QUERY PLAN SELECT "+when, nil, func(s scanner) (detail string, err error) {
+			var id, parent, unused int
+			return detail, s.Scan(&id, &parent, &unused, &detail)
+		})
+		require.NoError(t, err)
+		looks := 0
+		for _, step := range plan {
+			if strings.Contains(step, " record ") {
+				looks++
+				require.Regexp(t, `\(herd=\? AND (seq|id)=\?\)`, step)
+			}
+		}
+		require.Equal(t, 2, looks, "%v", plan)
+		return nil
+	}))
+}

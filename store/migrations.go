@@ -23,12 +23,14 @@ var (
 	tide string
 	//go:embed migrations/0007_upload.sql
 	uploads string
+	//go:embed migrations/0008_record_guard.sql
+	recordGuard string
 )
 
 // migrations bring a file from each schema to the next: the entry n takes it
 // from version n to n+1. A migration that has been released is never changed,
 // only followed by another.
-var migrations = []string{first, attachments, erasure, urgent, operators, tide, uploads}
+var migrations = []string{first, attachments, erasure, urgent, operators, tide, uploads, recordGuard}
 
 // migrate brings the schema up to date in one transaction, and the views with
 // it. A file that holds data is first copied to a file beside it.
