@@ -132,6 +132,12 @@ func (t *talk) done(e *reading.Entry, a reading.Done) error {
 func (t *talk) snooze(e *reading.Entry, a reading.Snooze) error {
 	f := model.Snooze{Stop: a.Stop}
 	f.Topics, f.About = t.topics(a.About)
+	if len(f.Topics)+len(f.About) == 0 { // nothing was told yet that it could be about
+		none := reading.None{Reason: "nothing_told"}
+		e.Act = none
+		t.lines = append(t.lines, t.voice().None(none, t.m.Text))
+		return nil
+	}
 	switch {
 	case a.Stop:
 	case a.NextChore:

@@ -19,6 +19,7 @@ var noneSentences = catalogue{
 	"stones":                "Nothing recorded: I take pounds or kilos. {q0:exact} st is {q1} lb or {q2} kg.",
 	"empty":                 "That was empty. Text what you did, or \"help\".",
 	"kept":                  "Kept as it was.",
+	"nothing_told":          "I have told nothing yet. To stop a kind of nudge, text: stop weighing nudges.",
 	"import_left":           "Left. Nothing of that file is kept.",
 	"settled":               "That question is settled. Nothing changed.",
 
