@@ -54,6 +54,11 @@ func (a asked) growthOf(g picture.Growth, pigs []*model.Animal, goes map[*model.
 	if len(g.Pigs) > 1 {
 		g.Mean, err = a.courseOf(model.All, pigs, days)
 	}
+	if g.Over { // none of them weighs anything now
+		for i := range g.Pigs {
+			g.Pigs[i].NowKg = model.Interval{}
+		}
+	}
 	return g, err
 }
 

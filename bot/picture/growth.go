@@ -176,7 +176,12 @@ func (g Growth) target(s *sheet, f frame, words bool) {
 	y := f.y(s.kg(g.TargetKg))
 	s.dash("target", vermilion, 3, point{f.left, y}, point{f.right, y})
 	if words {
-		s.text(f.left+8, y+32, labelText, vermilion, false, rightOf, s.v.Label("target", wording.Args{Q: []model.Quantity{wording.Kg(g.TargetKg)}}))
+		label := s.v.Label("target", wording.Args{Q: []model.Quantity{wording.Kg(g.TargetKg)}})
+		x := f.left + 8
+		if now := f.x(float64(g.Today)); !g.Over && now < x+s.width(label, labelText, false)+8 { // it would stand across it
+			x = now + 10
+		}
+		s.text(x, y+32, labelText, vermilion, false, rightOf, label)
 	}
 }
 

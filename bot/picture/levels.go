@@ -128,8 +128,14 @@ func (l Levels) vessel(s *sheet, x Vessel, y, tall float64, first, last bool) fl
 	}
 	l.saw(s, f, x)
 	s.now(f, dayOf(l.Now), false)
-	if first {
-		s.text(min(f.x(dayOf(l.Now))+8, f.right-60), f.top+26, labelText, faint, false, rightOf, s.v.Label("now", wording.Args{}))
+	if first { // above what is in it, or below where it is full
+		y := f.top + 26
+		if level, ok := lastKnown(x.LevelCourse, dayOf(l.Now)); ok {
+			if v, _ := s.v.Scaled(l.quantity(level)); v > high/2 {
+				y = f.bottom - 12
+			}
+		}
+		s.text(min(f.x(dayOf(l.Now))+8, f.right-60), y, labelText, faint, false, rightOf, s.v.Label("now", wording.Args{}))
 	}
 	bottom := f.bottom + 22
 	if last {
