@@ -35,7 +35,8 @@ var shared = []struct{ name, sql string }{
 	{"said_by", "r.said_by"},
 	{"text", "r.text"},
 	{"voided", "(SELECT coalesce(nullif(json_extract(v.body, '$.why'), ''), 'void')" +
-		" FROM record AS v WHERE v.herd = r.herd AND v.voids = r.id ORDER BY v.seq LIMIT 1)"},
+		" FROM record AS v WHERE v.herd = r.herd AND v.seq = (SELECT min(x.seq) FROM record AS x" + // by the index of voids
+		" WHERE x.herd = r.herd AND x.voids = r.id))"},
 }
 
 // views gives the SQL of the view of each kind, by its name.

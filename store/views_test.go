@@ -2,7 +2,9 @@ package store
 
 import (
 	"database/sql"
+	"fmt"
 	"path/filepath"
+	"strings"
 	"testing"
 	"time"
 
@@ -130,5 +132,29 @@ func TestViewRowsForExport(t *testing.T) {
 			{"r2", "2026-05-16", "2026-05-16T06:00:00-05:00", "Ann", "as it was said", "Dot", "81.65", "", "", ""},
 		}, got, "in the order of their moments, without what was taken back and other herds")
 		require.ErrorContains(t, tx.ViewRows("song", f.herd, nil), "no such kind")
+	})
+}
+
+// What voids a record is looked up: a view never reads a herd once for each of its
+// records.
+func TestViewsLookUpWhatVoids(t *testing.T) {
+	s := newStore(t)
+	write(t, s, func(tx *Tx) {
+		for name := range views() {
+			plan, err := list(tx, fmt.Sprintf("EXPLAIN QUERY PLAN SELECT * FROM %q WHERE herd = 1 AND voided IS NULL", name), nil,
+				func(s scanner) (detail string, err error) {
+					var id, parent, unused int
+					return detail, s.Scan(&id, &parent, &unused, &detail)
+				})
+			require.NoError(t, err)
+			looks := 0
+			for _, step := range plan {
+				if strings.Contains(step, " v ") || strings.Contains(step, " x ") {
+					looks++
+					require.Regexp(t, `\(herd=\? AND (seq|voids)=\?\)`, step, name)
+				}
+			}
+			require.NotZero(t, looks, "%v", plan)
+		}
 	})
 }
