@@ -75,29 +75,3 @@ func (r *reader) placeBefore(k int) bool {
 	}
 	return false
 }
-
-// headings begin a list of what is to be done.
-var headings = map[string]bool{
-	"to do": true, "todo": true, "to-do": true, "todo list": true, "to do list": true, "plan": true, "plans": true, "shopping": true, "shopping list": true,
-	"to buy": true, "still to do": true, "need": true, "needs": true, "jobs": true, "tasks": true, "next": true, "tomorrow": true, "need to": true,
-}
-
-// headedPlan says that a text of several lines is a list of what is still to be
-// done: "to do Sunday:" with the chores below.
-func (r *reader) headedPlan() bool {
-	if len(r.items) < 4 || r.c.LastNudge != nil || !strings.Contains(r.text, "\n") {
-		return false
-	}
-	for k := 0; k < 4 && k < len(r.items); k++ {
-		if k > 0 && r.items[k].gap >= gapStop {
-			return false
-		}
-		if r.items[k].label {
-			return headings[r.items[0].s] || k > 0 && headings[r.items[k].s]
-		}
-		if r.items[k].number() && !r.items[k].soft {
-			return false
-		}
-	}
-	return false
-}

@@ -12,7 +12,11 @@ import (
 func Read(c Context, text string) Reading {
 	r := newReader(c, text)
 	defer r.done()
-	return r.run()
+	got := r.run()
+	if len(r.folded) > 0 {
+		unfolded(got.Entries, r.folded)
+	}
+	return got
 }
 
 func (r *reader) run() Reading {
@@ -23,6 +27,12 @@ func (r *reader) run() Reading {
 		return got
 	}
 	r.tokenize()
+	if r.unfold() {
+		if r.planned {
+			return r.just(None{Reason: NonePlan})
+		}
+		r.tokenize()
+	}
 	r.cutEdges()
 	r.joinNames()
 	r.newNames()
@@ -42,9 +52,6 @@ func (r *reader) run() Reading {
 	}
 	if got, ok := r.correction(); ok {
 		return got
-	}
-	if r.headedPlan() {
-		return r.just(None{Reason: NonePlan})
 	}
 	r.readItems()
 	return r.settle()

@@ -49,12 +49,14 @@ type reader struct {
 	judge      judge
 	setUp      setUpState
 	answered   bool
-	priceFirst bool      // of a list of purchases the first named its price first
-	soft       []int     // where questions begin that nothing but a topic speaks for
-	longestTag int       // how many digits the longest of the pigs' numbers has, 0 none
-	pairs      []tagPair // of two pigs' numbers, one of which is a weight
-	part       bool      // the text is a part of one that is being read
-	skip       int       // an item that an earlier span has accounted for, 0 none
+	priceFirst bool       // of a list of purchases the first named its price first
+	soft       []int      // where questions begin that nothing but a topic speaks for
+	longestTag int        // how many digits the longest of the pigs' numbers has, 0 none
+	pairs      []tagPair  // of two pigs' numbers, one of which is a weight
+	folded     []foldMark // where the parts of a list written out come from
+	planned    bool       // the text is but a list of what is to be done
+	part       bool       // the text is a part of one that is being read
+	skip       int        // an item that an earlier span has accounted for, 0 none
 }
 
 type carriedDay struct {
@@ -101,6 +103,7 @@ func newReader(c Context, text string) *reader {
 	r.setUp = setUpState{}
 	r.answered = false
 	r.skip, r.part, r.priceFirst, r.sexTable = 0, false, false, false
+	r.folded, r.planned = nil, false
 	r.soft = r.soft[:0]
 	return r
 }

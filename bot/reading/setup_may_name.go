@@ -82,7 +82,7 @@ func (r *reader) givenBy(from, to int, w *setUpSaid) givenBy {
 		return byCapital
 	case r.besideKind(from, to, w), r.beforeSize(from, to, w), r.goesOn(from, w):
 		return bySide
-	case placeWords[it.s]:
+	case placeWords[it.s] && it.s != "well":
 		return byPlace
 	}
 	return byNothing

@@ -22,7 +22,7 @@ var placeWords = func() map[string]bool {
 	for _, w := range strings.Fields(`north south east west northern southern eastern western left right back front top bottom upper lower low high
 		big small large little old new main creek oak hill barn shed house road far near middle center centre blue red green white black yellow grey gray brown
 		home wood woods corner gate long short round square first second third field yard lot pasture orchard apple cherry pear plum maple pine birch ash elm
-		brook river pond valley ridge meadow clover stone sand clay bank grove garden spring summer winter rest outer inner half quarter deep`) {
+		brook river pond valley ridge meadow clover stone sand clay bank grove garden spring summer winter rest outer inner half quarter deep well`) {
 		m[w] = true
 	}
 	return m

@@ -156,7 +156,7 @@ var variants = []variant{
 		}
 		return d.one(asides) + d.one([]string{". ", ", ", " but ", "\n"}) + l.Text, l.labels()
 	}},
-	{"dictated", 85.9, 5.8, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
+	{"dictated", 85, 5.8, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}

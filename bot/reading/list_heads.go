@@ -1,0 +1,171 @@
+package reading
+
+import "strings"
+
+// What a heading is: a deed, a topic, a product, or a word for a plan, a question or
+// a note, with or without a day.
+
+// headKind is what a heading lends to the lines below it.
+type headKind uint8
+
+const (
+	headNone headKind = iota
+	headPlan
+	headQuestion
+	headNote
+	headRemind
+	headSpend
+	headRecipe
+	headSold
+	headBooked
+	headHung
+	headDied
+	headDrug
+	headPour
+	headFill
+	headMove
+	headSick
+	headWater
+	headFeeders
+	headBarrels
+	headPens
+	headDay
+)
+
+// heading is a heading with the words it lends and the day it names.
+type heading struct {
+	kind           headKind
+	verb           string
+	dayFrom, dayTo int // tokens
+	line           listLine
+}
+
+// headWords are the words of a heading, by what it is, with the words that its lines
+// are read with.
+var headWords = func() map[string]heading {
+	m := map[string]heading{}
+	add := func(k headKind, verb, list string) {
+		for _, w := range split(list) {
+			m[w] = heading{kind: k, verb: verb}
+		}
+	}
+	add(headPlan, "plan", "to do, todo, to-do, todo list, to do list, todos, plan, plans, the plan, shopping list, to buy, still to do, jobs to do, left to do, not yet done")
+	add(headPlan, "", "shopping, need, needs, jobs, tasks, next, need to, planned, wish list, wishlist, ideas, goals, want to, upcoming, coming up, buy list, to get")
+	add(headQuestion, "", "ask, asks, asking, question, questions, q, qs, query, queries, quick question, quick questions, wondering, want to know, need to know, what i need to know, two questions, few questions, a few questions, some questions")
+	add(headNote, "note:", "note, notes, memo, memos, for the record, keep in mind, noted, observations, remarks")
+	add(headRemind, "remind me", "remind, reminder, reminders, remind me, remind me to, remind us, remember, remember to, don't forget, dont forget, don't let me forget, dont let me forget, set reminders, new reminders")
+	add(headSpend, "spent", "spent, spend, spending, spendings, costs, cost, expenses, expense, paid, bills, money spent, money out, outlay, paid out, receipts, store run, feed store")
+	add(headSold, "sold", "sold, sale, sales, sold off, pigs sold")
+	add(headBooked, "booked", "booked, booking, butcher booked, butcher date, booked butcher, butcher booking, butcher appointment, slaughter date, slaughter booked, booked in, locker date, appointment, processor booked")
+	add(headHung, "hung", "hung, hanging, hanging weight, hanging weights, hung weight, hung weights, carcass weights, carcass, carcasses, on the rail, rail weights, dressed weights, hanging wt, hot weights")
+	add(headHung, "butchered", "butchered, slaughtered, killed, processed, butcher day, kill day, slaughter day, slaughter, went to butcher")
+	add(headDied, "died", "died, dead, deaths, losses, lost")
+	add(headDrug, "wormed", "wormed, dewormed, worming, worm, deworming, wormer given, wormed today")
+	add(headDrug, "gave", "gave, treated, treatments, treatment, shots, shot, injections, injected, medicated, meds, meds given, medicine")
+	add(headPour, "poured", "poured, fed, poured in, put in, dumped, dumped in, fed out, feed in, feed poured, feed put in, in the feeder, into the feeder, feed given, topped feeder")
+	add(headFill, "filled", "filled, topped, topped off, topped up, filled up, watered, refilled")
+	add(headMove, "moved", "moved, moves, move, moved pens, pen moves, shifted, rotated")
+	add(headSick, "sick", "sick, ill, unwell, poorly, sick list, health, sick pigs, sickbay, health check, ailing")
+	add(headWater, "water", "water, the water, waters, watering")
+	add(headBarrels, "barrel", "barrels, drums, tanks, water barrels, water tanks, waterers, drinkers, tubs, totes, barrel setup, water setup")
+	add(headFeeders, "feeder", "feeders, hoppers, troughs")
+	add(headPens, "pen", "pens, paddocks, pastures, fields, lots")
+	return m
+}()
+
+// headSmall are words that a heading may have besides.
+var headSmall = setOfWords(split("the, a, my, our, for, on, of, list, and, this, these, from, at, in, new, so far, round, all, just, ok, stuff, things, am, pm, week, pigs, hogs, day, last, next"))
+
+// recipeSmall are the words of a heading over what a batch holds.
+var recipeSmall = setOfWords(split("new, per, one, a, the, each, now, our, my, is, feed, batch, that's, thats, this, from, on, for, goes, in, what, are, today, current, makes, that, recipe, mix, ration, blend, of, mixture, it, changed, to"))
+
+var recipeWords = setOfWords(split("batch, recipe, mix, ration, blend, mixture"))
+
+// headingOf says what the line is as a heading.
+func (r *reader) headingOf(l listLine) heading {
+	none := heading{line: l}
+	if l.empty() || l.j-l.i > longestHead {
+		return none
+	}
+	var core []string
+	h := heading{dayFrom: -1, line: l}
+	recipe, onlyRecipe := false, true
+	for k := l.i; k < l.j; k++ {
+		t := &token{kind: r.toks[k].kind, s: r.headSpelling(k)}
+		day := t.kind == tokISO || t.kind == tokSlash || r.dayWord(k) || r.isDay(t.s) || t.kind == tokNum && (k > l.i && r.dayWord(k-1) || k+1 < l.j && r.dayWord(k+1))
+		recipe = recipe || recipeWords[t.s]
+		onlyRecipe = onlyRecipe && (recipeSmall[t.s] || t.kind == tokMark)
+		switch {
+		case day && !(t.kind == tokWord && len(core) > 0 && headWords[strings.Join(core, " ")+" "+t.s].kind != headNone):
+			if h.dayFrom < 0 {
+				h.dayFrom = k
+			}
+			h.dayTo = k + 1
+		case t.kind == tokWord:
+			core = append(core, t.s)
+		case t.kind == tokMark && (t.s == "-" || t.s == "," || t.s == "'" || t.s == "="):
+		default:
+			return none
+		}
+	}
+	if recipe && onlyRecipe {
+		h.kind, h.verb = headRecipe, r.text[r.toks[l.i].from:r.toks[l.j-1].to]
+		return h
+	}
+	lo, hi := 0, len(core)
+	for ; lo < hi; lo++ { // the longest run of words that is one
+		for to := hi; to > lo; to-- {
+			w := strings.Join(core[lo:to], " ")
+			found, ok := headWords[w]
+			if !ok {
+				if m := r.lex.of[w]; m != nil && m.drug != "" {
+					found, ok = heading{kind: headDrug, verb: "gave " + w + " to"}, true
+				}
+			}
+			if !ok || !smallWords(core[:lo]) || !smallWords(core[to:]) {
+				continue
+			}
+			h.kind, h.verb = found.kind, found.verb
+			return h
+		}
+	}
+	if len(core) == 1 && r.lex.of[core[0]] != nil && r.lex.of[core[0]].sense.has(sSick) {
+		h.kind, h.verb = headSick, core[0]
+		return h
+	}
+	if h.dayFrom >= 0 && smallWords(core) {
+		h.kind = headDay
+		if r.toks[l.i].s == "for" {
+			h.kind = headPlan // "for saturday"
+		}
+		return h
+	}
+	return none
+}
+
+func smallWords(ws []string) bool {
+	for _, w := range ws {
+		if !headSmall[w] {
+			return false
+		}
+	}
+	return true
+}
+
+// headSpelling is the word at token k, or the one that it is a slip for.
+func (r *reader) headSpelling(k int) string {
+	w := r.toks[k].s
+	if r.toks[k].kind != tokWord || r.lex.of[w] != nil || headWords[w].kind != headNone || headSmall[w] || recipeSmall[w] || recipeWords[w] {
+		return w
+	}
+	if _, n := r.listName(k, k+1); n > 0 {
+		return w
+	}
+	if right, ok := r.lex.correct(w); ok {
+		return right
+	}
+	return w
+}
+
+// longestHead is how many words a heading may have.
+const longestHead = 8
