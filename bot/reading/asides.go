@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // asides takes the clauses out that only tell of the day, with a number that is
 // nobody's amount: "gotta be at work at 6", "the truck needs 4 tires". They would
 // lend their number, or their mood, to the clause beside them.
@@ -75,7 +77,7 @@ func (r *reader) isTalk(it *item, planned bool) bool {
 	switch {
 	case it.unit != 0:
 		return false
-	case it.is(sFiller):
+	case it.is(sFiller), strings.HasSuffix(it.s, "feed store"): // "it's 20 miles to the feed store"
 		return true
 	}
 	rest := it.sense

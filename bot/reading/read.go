@@ -143,7 +143,7 @@ func (r *reader) readItems() {
 					break
 				}
 			}
-			s = r.turn(r.trimNegatedHead(r.trimNegated(s)))
+			s = r.trimNegated(r.scoped(s))
 			if why := r.mood(s); why != "" {
 				if !r.knowsMore(why, s) {
 					r.useAll(s)

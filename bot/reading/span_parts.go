@@ -143,39 +143,6 @@ func (r *reader) leftUndone(k int, s span) int {
 	return 0
 }
 
-// trimNegatedHead takes an opening clause that only says what was not done off a
-// span: "boys not, pepper 170, otis 188".
-func (r *reader) trimNegatedHead(s span) span {
-	e := s.i + 1
-	for e < s.j && r.items[e].gap < gapComma {
-		e++
-	}
-	if e >= s.j || r.items[e].s == "but" {
-		return s
-	}
-	not := false
-	for k := s.i; k < e; k++ {
-		it := &r.items[k]
-		if it.number() && !it.soft || it.kind == itDim || it.isAny(setOf(sIf, sPlan, sHearsay, sForeign, sFull, sEmpty, sSick, sWorm, sProduct, sDied, sSold)) {
-			return s
-		}
-		not = not || (it.is(sNot) || it.s == "not") && !it.isAny(setOf(sBut, sSick, sDown, sNoWater, sNoFeed))
-	}
-	if !not {
-		return s
-	}
-	for k := e; k < s.j; k++ {
-		if it := &r.items[k]; (it.number() || it.kind == itDim) && !it.soft {
-			for n := s.i; n < e; n++ {
-				r.items[n].used = true
-			}
-			s.i = e
-			return s
-		}
-	}
-	return s
-}
-
 // laterOn says that item k begins what is only to be done: "filling it later".
 func (r *reader) laterOn(k int, s span) bool {
 	if !r.items[k].is(sFill) || !strings.HasSuffix(r.items[k].s, "ing") && !strings.HasPrefix(r.items[k].s, "will ") {
