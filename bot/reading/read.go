@@ -85,6 +85,7 @@ func (r *reader) wholeText() (Reading, bool) {
 func (r *reader) readItems() {
 	r.notOurs()
 	r.asides()
+	r.relayed()
 	r.deadThings()
 	r.goneThings()
 	r.outOfWhat()
