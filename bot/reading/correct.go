@@ -84,6 +84,9 @@ func (r *reader) correctionLead() (lead bool, rest int) {
 	if n := len(r.items); n > 1 && n <= 4 && r.items[n-1].is(sNo) && r.items[n-1].pig < 0 { // "39.5 sorry"
 		lead = true
 	}
+	if k := r.readWrong(); k > 0 {
+		lead, rest = true, k
+	}
 	for rest < len(r.items) {
 		it := &r.items[rest]
 		switch {
@@ -101,6 +104,28 @@ func (r *reader) correctionLead() (lead bool, rest int) {
 		rest++
 	}
 	return lead, rest
+}
+
+// readWrong is the item behind words that say that something was read or written
+// wrong, at the head of the text: "oh shoot I read the scale wrong, it was 68". 0 if
+// there are none.
+func (r *reader) readWrong() int {
+	read := false
+	for k := 0; k < len(r.items) && k < 8; k++ {
+		it := &r.items[k]
+		if it.number() && !it.soft || it.kind == itDim || it.pig >= 0 || it.kind == itThing || k > 0 && it.gap >= gapStop {
+			return 0
+		}
+		switch strings.TrimPrefix(it.s, "i ") {
+		case "read", "got", "wrote", "typed", "heard", "put", "had", "saw", "entered":
+			read = true
+		case "wrong", "backwards", "it wrong", "that wrong":
+			if read && k+1 < len(r.items) && r.items[k+1].gap >= gapAnd && r.valueFrom(k+1) {
+				return k + 1
+			}
+		}
+	}
+	return 0
 }
 
 // valueFrom says that a number, a pig or a thing stands from item k on.

@@ -26,6 +26,8 @@ func (r *reader) fillMixed(s span) {
 			m.Batches = model.Float(it.v)
 		case it.qty(mass):
 			m.FeedKg = model.Float(it.si())
+		case it.kind == itNum && (r.countsPlain(k, s.j) || k+1 < s.j && r.items[k+1].s == "jars"): // "made plum jam, eleven jars"
+			continue
 		case it.kind == itNum && !it.soft && !it.ord && m.Batches == nil && m.FeedKg == nil, it.soft && it.kind == itNum && m.Batches == nil && m.FeedKg == nil:
 			if it.v <= 20 {
 				m.Batches = model.Float(it.v)

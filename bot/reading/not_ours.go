@@ -28,7 +28,7 @@ func (r *reader) commonNoun(k int) bool {
 	if n.gap != gapNone || n.kind != itWord || !r.lex.plain[n.s] || strings.HasSuffix(n.s, "ing") || !n.sense.empty() || n.unit != 0 {
 		return false
 	}
-	if k == 0 {
+	if k == 0 || gardenWords[n.s] {
 		return gardenWords[n.s]
 	}
 	switch r.items[k-1].s {

@@ -86,6 +86,8 @@ func (r *reader) readItems() {
 	r.notOurs()
 	r.asides()
 	r.relayed()
+	r.nothingIn()
+	r.conditions()
 	r.deadThings()
 	r.goneThings()
 	r.outOfWhat()
