@@ -34,6 +34,7 @@ func (r *reader) run() Reading {
 		r.tokenize()
 	}
 	r.cutEdges()
+	r.sharedWords()
 	r.joinNames()
 	r.newNames()
 	r.rightSpelling()

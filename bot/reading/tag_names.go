@@ -27,6 +27,7 @@ func (r *reader) tagNames() {
 	}
 	r.splitTags()
 	r.spokenTags()
+	r.spokenRows()
 	if r.answersWithNumber() {
 		return
 	}
@@ -74,6 +75,8 @@ func (r *reader) tagAt(i int) tagKind {
 	t := &r.toks[i]
 	told := r.tagWordBefore(i)
 	switch {
+	case r.gluedIs(i):
+		return tagPig
 	case r.amountAt(i, told):
 		return noTag
 	case told:
@@ -87,6 +90,9 @@ func (r *reader) tagAt(i int) tagKind {
 		return noTag
 	}
 	if t.v >= bigTag {
+		if i > 0 && r.toks[i-1].s == "took" && i+1 < len(r.toks) && (r.toks[i+1].s == "in" || r.toks[i+1].s == "to") {
+			return tagPig // "took 413 in this morning"
+		}
 		if r.otherAmounts(i) {
 			return noTag
 		}
@@ -216,7 +222,7 @@ func (r *reader) valueAt(i, p int) bool {
 		return false
 	}
 	if r.toks[p].kind == tokNum && r.toks[p].tag != noTag { // "501 505"
-		return !r.listsPigs(i)
+		return !r.listsPigs(i) && !r.oddRun(i)
 	}
 	if r.toks[p].s == "for" {
 		return r.priceAt(p)

@@ -82,6 +82,9 @@ func (r *reader) beginsPart(i, p int) bool {
 		return false
 	}
 	m := r.lex.of[r.toks[p].s]
+	if r.toks[p].s == "the" && i+1 < len(r.toks) && aloneVerb[r.toks[i+1].s] {
+		return true // "the 3 has diarrhea"
+	}
 	return r.toks[p].s == "and" || m != nil && (m.isDay || m.sense == setOf(sFiller) || m.sense.any(setOf(sWeigh, sGirth)))
 }
 
