@@ -1,5 +1,15 @@
 package reading
 
+// morePigs takes "+3 pigs" for pigs that came.
+func (r *reader) morePigs() {
+	for k := 0; k+1 < len(r.items); k++ {
+		if it := &r.items[k]; it.kind == itNum && it.plus && (k == 0 || it.gap >= gapStop) && r.items[k+1].is(sPigs) && r.items[k+1].gap == gapNone {
+			it.plus = false
+			r.items[k+1].sense.add(sArrive)
+		}
+	}
+}
+
 // forceArrivals settles, in a herd without pigs, the sentences about pigs that
 // came, and those behind them that tell nothing but their weight, birth or sex.
 func (r *reader) forceArrivals() {

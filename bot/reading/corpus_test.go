@@ -487,10 +487,10 @@ var corpusBounds = []struct {
 	{"retired", 0.93, 0.04, false},
 	{"third", 0.94, 0.035, false},
 	{"fourth", 0.86, 0.055, false},
-	{"fifth", 0.84, 0.07, false},
-	{"sixth", 0.74, 0.12, false},
-	{"seventh", 0.66, 0.2, false},
-	{"eighth", 0.70, 0.10, false},
+	{"fifth", 0.85, 0.065, false},
+	{"sixth", 0.76, 0.11, false},
+	{"seventh", 0.68, 0.2, false},
+	{"eighth", 0.74, 0.09, false},
 	{"aside", 0.74, 0.135, true},
 }
 

@@ -57,6 +57,9 @@ func (r *reader) hung(s span) {
 			hungs = append(hungs, p)
 		}
 	}
+	if !sel.any && len(hungs) == 1 && len(packs) == 0 {
+		sel = r.onePigBefore(s, sel)
+	}
 	names := sel.pigs
 	if sel.stray { // a number that no pig has
 		r.useAll(s)
@@ -175,4 +178,28 @@ func abs(x int) int {
 		return -x
 	}
 	return x
+}
+
+// onePigBefore is the one pig that the text names before a span that names none: "took
+// 413 in this morning.. hung 198".
+func (r *reader) onePigBefore(s span, sel selection) selection {
+	pig := int16(-1)
+	for k := 0; k < s.i; k++ {
+		if it := &r.items[k]; it.pig >= 0 {
+			if pig >= 0 && pig != it.pig {
+				return sel
+			}
+			pig = it.pig
+			it.used = true
+		}
+	}
+	if pig < 0 {
+		return sel
+	}
+	for k := range s.i {
+		if r.items[k].is(sTook) || r.items[k].s == "took" {
+			r.items[k].used = true
+		}
+	}
+	return selection{pigs: []int16{pig}, any: true}
 }
