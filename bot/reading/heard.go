@@ -91,6 +91,7 @@ func (r *reader) heardWrong() {
 		r.chatLetter(i)
 		r.countHeard(i)
 		r.levelHeard(i)
+		r.girthHeard(i)
 	}
 	for i := 0; i < len(r.toks); i++ { // a phrase may grow or shrink the text
 		r.phraseHeard(i)
@@ -161,7 +162,7 @@ func (r *reader) levelHeard(i int) {
 		return
 	}
 	k := i - 1
-	for k > 0 && (r.toks[k].s == "is" || r.toks[k].s == "was" || r.toks[k].s == "are" || r.toks[k].s == "now" || r.toks[k].s == "all") {
+	for k > 0 && (r.toks[k].s == "is" || r.toks[k].s == "was" || r.toks[k].s == "are" || r.toks[k].s == "now" || r.toks[k].s == "all" || r.toks[k].s == "bone") {
 		k--
 	}
 	thing := genericThing[strings.TrimSuffix(r.toks[k].s, "s")]
@@ -172,6 +173,20 @@ func (r *reader) levelHeard(i int) {
 	for x := max(0, k-1); x <= k; x++ {
 		if h, n := r.nameAt(x); n > 0 && (h.barrel >= 0 || h.feeder >= 0) && x+n == k+1 {
 			t.s = w
+		}
+	}
+}
+
+// girthHeard reads "taped at 42 girls" as a girth.
+func (r *reader) girthHeard(i int) {
+	t := &r.toks[i]
+	if t.s != "girls" && t.s != "birth" && t.s != "girt" && t.s != "dirt" || i == 0 || r.toks[i-1].kind != tokNum {
+		return
+	}
+	for k := range r.toks {
+		if m := r.lex.of[r.toks[k].s]; k != i && m != nil && m.sense.any(setOf(sTape, sLength)) {
+			t.s = "girth"
+			return
 		}
 	}
 }

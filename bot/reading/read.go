@@ -13,10 +13,11 @@ func Read(c Context, text string) Reading {
 	r := newReader(c, text)
 	defer r.done()
 	got := r.run()
-	if len(r.folded) > 0 {
+	if len(r.folded) > 0 { // a list written out, in which slips have no place of their own
 		unfolded(got.Entries, r.folded)
+		return got
 	}
-	return got
+	return r.readAgain(got)
 }
 
 func (r *reader) run() Reading {

@@ -56,6 +56,7 @@ type reader struct {
 	folded     []foldMark // where the parts of a list written out come from
 	planned    bool       // the text is but a list of what is to be done
 	part       bool       // the text is a part of one that is being read
+	put        []putWord  // words read in the place of others
 	skip       int        // an item that an earlier span has accounted for, 0 none
 }
 
@@ -92,7 +93,8 @@ func newReader(c Context, text string) *reader {
 			r.longestTag = max(r.longestTag, len(h.words[0]))
 		}
 	}
-	r.items, r.force = r.items[:0], r.force[:0]
+	r.toks, r.items, r.force = r.toks[:0], r.items[:0], r.force[:0]
+	r.put = nil
 	r.bias = [numFrames]float32{}
 	r.out, r.left = r.out[:0], nil
 	r.day, r.lent, r.denied = carriedDay{}, noLentDay, 0
@@ -127,6 +129,7 @@ func (r *reader) tokenize() {
 	r.units = h.Units
 	metric := h.Units == model.Metric
 	r.toks = scan(r.toks, r.text, metric)
+	r.putWords()
 	us, si := r.unitsSeen()
 	switch {
 	case h.Units == "" && (si > us || us == 0 && zoneIsMetric(h.Zone)):
@@ -137,11 +140,24 @@ func (r *reader) tokenize() {
 	r.dayFirst = r.units == model.Metric && us == 0 || si > 0 && us == 0
 	if r.units == model.Metric && !metric || r.dayFirst != metric {
 		r.toks = scan(r.toks, r.text, r.dayFirst)
+		r.putWords()
 	}
 	r.shouted()
 	for i := range r.toks {
 		if s := r.toks[i].s; (s == "m" || s == "f") && i > 0 && r.toks[i-1].kind == tokWord {
 			r.sexTable = true
+		}
+	}
+}
+
+// putWords reads other words in the place of those that may not have been meant.
+func (r *reader) putWords() {
+	for _, p := range r.put {
+		for i := range r.toks {
+			if r.toks[i].from == p.from {
+				r.toks[i].s = p.s
+				break
+			}
 		}
 	}
 }
