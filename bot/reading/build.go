@@ -169,6 +169,10 @@ func (r *reader) read(it *item, i int, days dayReader, currency unitID) int {
 			it.near = t.tag == tagDoubt
 			return n
 		}
+		if p, n := r.alikeAt(i); n > 0 {
+			it.pig, it.kind, it.known, it.near, it.alike = p, itName, true, true, true
+			return n
+		}
 		if e, n := days.at(i); n > 0 && !(t.kind == tokSlash && n == 1 && r.partOf(i)) {
 			it.kind, it.day, it.known = itDay, e, true
 			it.v, it.v2 = t.v, t.v2

@@ -83,21 +83,23 @@ func hasAny(of, names []string) bool {
 }
 
 // nearDear asks about what is dear, a drug, a death, a sale, where it was told of a
-// pig by a word that is only nearly its name.
+// pig by a word that is only nearly its name; and about anything where the word
+// only looks like it.
 func (r *reader) nearDear(s span, from int) {
 	for k := from; k < len(r.out); k++ {
 		e := r.out[k]
 		f, ok := e.Act.(Fact)
-		if !ok || !dear(f.Intent()) {
+		if !ok || f.Intent() == "alarm" { // an emergency is never asked about
 			continue
 		}
 		names := AnimalsOf(f.Fact)
 		for n := s.i; n < s.j; n++ {
 			it := &r.items[n]
-			if it.pig >= 0 && (it.near || it.bent) && slices.Contains(names, r.pigs[it.pig].Name) {
-				r.out[k].Act = Clarify{About: f.Intent(), Code: "near_name", Names: names, Draft: []Entry{e}, Choices: []Choice{{Code: "yes", Entries: []Entry{e}}, {Code: "no"}}}
-				break
+			if it.pig < 0 || !it.alike && !(dear(f.Intent()) && (it.near || it.bent)) || !slices.Contains(names, r.pigs[it.pig].Name) {
+				continue
 			}
+			r.out[k].Act = Clarify{About: f.Intent(), Code: "near_name", Names: names, Draft: []Entry{e}, Choices: []Choice{{Code: "yes", Entries: []Entry{e}}, {Code: "no"}}}
+			break
 		}
 	}
 }

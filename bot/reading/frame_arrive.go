@@ -95,6 +95,9 @@ func (r *reader) arrival(s, whole span) {
 		r.idleSpan(whole)
 		return
 	}
+	if r.nameTaken(a, own, Entry{On: on, Minute: minute, Dated: dated}, s) {
+		return
+	}
 	if e := r.emitOn(Fact{a}, s, on, minute, dated); a.WeightKg != nil {
 		told := *e
 		r.out = r.out[:len(r.out)-1]

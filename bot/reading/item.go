@@ -50,6 +50,7 @@ type item struct {
 	tag    bool   // a number that the text gives to a pig as its name
 	stray  bool   // a number in the place of a pig's tag that no pig has
 	near   bool   // a near-miss spelling of a herd's name
+	alike  bool   // letters that only look like those of a pig's name; near as well
 	init   bool   // an initial
 	bent   bool   // a plain word taken for a pig's name
 	approx bool

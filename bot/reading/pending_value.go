@@ -22,6 +22,8 @@ func (r *reader) completed(c Clarify) ([]Entry, bool) {
 		return r.dateAnswer(c)
 	case "what":
 		return r.wordsAnswer(c)
+	case "name":
+		return r.nameAnswer(c)
 	case "zone":
 		for k := range r.items {
 			if r.items[k].canon == zoneCanon {

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 	"sync"
 
@@ -9,17 +10,19 @@ import (
 
 // reader reads one text. Its slices are kept from text to text.
 type reader struct {
-	c        Context
-	text     string
-	lex      *lexicon
-	pigs     []*model.Animal // the living first, then those gone
-	alive    int             // how many of pigs live
-	names    []herdName
-	today    model.Day
-	nowMin   int
-	units    string // model.US or model.Metric
-	dayFirst bool
-	sexTable bool // "m" and "f" behind names are sexes
+	c     Context
+	text  string
+	lex   *lexicon
+	pigs  []*model.Animal // the living first, then those gone
+	alive int             // how many of pigs live
+	names []herdName
+	// plainNames says that the pigs' names are of ASCII alone.
+	plainNames bool
+	today      model.Day
+	nowMin     int
+	units      string // model.US or model.Metric
+	dayFirst   bool
+	sexTable   bool // "m" and "f" behind names are sexes
 
 	toks  []token
 	items []item
@@ -87,6 +90,7 @@ func newReader(c Context, text string) *reader {
 		}
 	}
 	r.names = herdNames(c.Herd, r.pigs)
+	r.plainNames = !slices.ContainsFunc(r.pigs, func(a *model.Animal) bool { return !plainLetters(a.Name) })
 	r.longestTag, r.pairs = 0, r.pairs[:0]
 	for k := range r.names {
 		if h := &r.names[k]; h.tag {

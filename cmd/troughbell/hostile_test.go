@@ -55,21 +55,64 @@ func TestHostileTexts(t *testing.T) {
 }
 
 // A name in letters of another script that look the same is no pig's until the
-// person says so: nothing is recorded for Dot on its account.
+// person says so: nothing is recorded for Dot on its account, and one tap says it.
 func TestLookAlikes(t *testing.T) {
 	db := filepath.Join(t.TempDir(), "herd.db")
 	status, _, stderr := replayed0(t, "2026-05-16 08:10 | 4 pigs came today, Dot, Moss, Plum and Fern, 45 lb each\n", db)
 	require.Equal(t, exitDone, status, stderr)
 	for _, text := range []string{
-		"D\u043et 60 lb", "D\u03bft 60 lb", "D0t 60 lb", "D\u043et died", "sold M\u043ess", "moved D\u043et to the north pen", "wormed D\u043et with ivermectin, 18 days withdrawal",
-		"\uff24\uff4f\uff54 60 lb",
+		"D\u043et 60 lb", "D\u03bft 60 lb", "\uff24\uff4f\uff54 60 lb", "D\u043et died", "sold M\u043ess", "moved D\u043et to the north pen",
+		"wormed D\u043et with ivermectin, 18 days withdrawal", "D\u043et limping", "D0t 60 lb",
 	} {
 		status, out, stderr := call(t, text+"\n", "parse", "--json", "--db", db, "--now", "2026-05-20T08:00")
 		require.Equal(t, exitDone, status, stderr)
 		for _, e := range jsonLines(t, out)[0].Entries {
 			require.Contains(t, []any{"clarify", "none"}, e["intent"], "%s: %s", text, out)
 		}
+		if text != "D0t 60 lb" {
+			require.Contains(t, out, "Is that ", "%s: %s", text, out)
+		}
 	}
+	status, all, stderr := replayed(t, "2026-05-20 08:10 | D\u043et 60 lb\n2026-05-20 08:11 | yes\n2026-05-20 08:12 | M\u043ess 61 lb\n2026-05-20 08:13 | no\n", "--db", db)
+	require.Equal(t, exitDone, status, stderr)
+	replies := only(all, "reply")
+	require.Contains(t, replies[len(replies)-4].Text, "Is that Dot?")
+	require.Contains(t, replies[len(replies)-3].Text, "Dot 60 lb.")
+	require.NotContains(t, replies[len(replies)-1].Text, "61 lb")
+}
+
+// A pig is not named as one that lives, nor so that the two look the same: another
+// name is asked for, and nothing recorded until then.
+func TestNamesThatAreTaken(t *testing.T) {
+	db := filepath.Join(t.TempDir(), "herd.db")
+	status, all, stderr := replayed(t, `2026-05-16 08:10 | 4 pigs came today, Dot, Moss, Plum and Fern, 45 lb each
+2026-05-16 08:11 | 270
+2026-05-17 08:10 | one more pig came today, named D`+"\u043e"+`t, 45 lb
+2026-05-17 08:11 | record nothing
+2026-05-17 09:10 | one more pig came today, named Dot, 45 lb
+2026-05-17 09:11 | Bella
+2026-05-17 10:10 | 2 more pigs came today: Fern and F`+"\u0435"+`rn, 45 lb each
+2026-05-17 10:11 | no name
+2026-05-17 11:10 | 2 more pigs came today: Rosa and R`+"\u043e"+`sa, 45 lb each
+2026-05-17 11:11 | plum
+2026-05-17 11:12 | Ruby
+`, "--db", db)
+	require.Equal(t, exitDone, status, stderr)
+	var said strings.Builder
+	for _, e := range only(all, "reply") {
+		said.WriteString(e.Text + "\n")
+	}
+	require.Equal(t, 4, strings.Count(said.String(), "already, and two I could not tell apart."), said.String())
+	require.Contains(t, said.String(), "1 pig came: Bella")
+	require.Contains(t, said.String(), "2 pigs came: Rosa and Ruby")
+	arrivals := 0
+	for _, r := range records(t, db) {
+		if strings.Contains(r, ` {"count"`) {
+			require.NotRegexp(t, `"animals":.*[\x{43e}\x{435}]`, r)
+			arrivals++
+		}
+	}
+	require.Equal(t, 4, arrivals)
 }
 
 var wordForm = regexp.MustCompile(`[\p{L}\d]{3,}`)
