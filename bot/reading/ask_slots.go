@@ -44,7 +44,7 @@ func (r *reader) askDay(a *Ask, s span) {
 			continue
 		}
 		if d, ok := it.day.on(r.today, l, r.dayFirst); ok {
-			if it.day.form == dayOffset && it.day.a == 0 && it.day.part == partNone && !(a.Topic == "weight") {
+			if it.day.form == dayOffset && it.day.a == 0 && (it.day.part == partNone || a.Topic == "today") && !(a.Topic == "weight") {
 				continue // "today" is what every answer is about
 			}
 			if it.day.form == dayOffset && it.day.a == 0 && a.Topic == "weight" {

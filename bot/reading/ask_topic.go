@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"sort"
 	"strings"
 
 	"troughbell/model"
@@ -43,11 +44,15 @@ func (r *reader) topicOf(s span) (string, float32) {
 		}
 	}
 	r.contextVotes(s, scores)
+	r.signVotes(s, scores)
 	best, top := "", float32(0)
 	for _, t := range topicWords {
 		if v := scores[t.topic]; v > top {
 			best, top = t.topic, v
 		}
+	}
+	if v := scores[topicHelp]; v > top {
+		best, top = topicHelp, v
 	}
 	return best, top
 }
@@ -59,7 +64,7 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
-		case it.feeder >= 0:
+		case it.feeder >= 0 && !r.enoughBehind(k):
 			scores["feed_left"] += 2.5
 		case it.barrel >= 0 && !it.either:
 			scores["water_left"] += 2.5
@@ -172,17 +177,11 @@ func (r *reader) tokenRange(s span) (from, to int) {
 		return 0, 0
 	}
 	lo, hi := r.items[s.i].from, r.items[s.j-1].to
-	from, to = -1, len(r.toks)
-	for i := range r.toks {
-		if from < 0 && r.toks[i].from >= lo {
-			from = i
-		}
-		if r.toks[i].from >= hi {
-			to = i
-			break
-		}
+	from = sort.Search(len(r.toks), func(i int) bool { return r.toks[i].from >= lo })
+	if from == len(r.toks) {
+		from = 0
 	}
-	return max(from, 0), to
+	return from, max(from, sort.Search(len(r.toks), func(i int) bool { return r.toks[i].from >= hi }))
 }
 
 func (r *reader) weightTopic(t string) bool {
@@ -237,7 +236,7 @@ func (r *reader) whatWeDid(s span) bool {
 			return true
 		case w == "have" && k+2 < s.j && (r.items[k+1].s == "i" || r.items[k+1].s == "we" || r.items[k+1].s == "they") && (r.items[k+2].s == "eaten" || r.items[k+2].s == "gone through" || r.items[k+2].s == "gone" || r.items[k+2].s == "used" || r.items[k+2].s == "fed"):
 			return true
-		case w == "did i" || w == "did we" || w == "have i" && !r.has(s, sLeft) || w == "have we" && !r.has(s, sLeft):
+		case w == "did i" || w == "did we" || (w == "have i" || w == "have we") && !r.has(s, sLeft) && !saysAny(r.said(s), []string{"got"}):
 			return true
 		}
 	}

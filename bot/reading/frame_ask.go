@@ -10,6 +10,10 @@ import (
 // about, and what is assumed.
 func (r *reader) fillAsk(s span) {
 	topic, score := r.topicOf(s)
+	if topic == topicHelp {
+		r.fillHelp(s)
+		return
+	}
 	a := Ask{Topic: topic}
 	sel := r.selectPigs(s.i, s.j)
 	if sel.stray { // a number that no pig has

@@ -85,6 +85,7 @@ func (r *reader) wholeText() (Reading, bool) {
 
 // readItems finds the spans and fills them.
 func (r *reader) readItems() {
+	r.askedClauses()
 	r.notOurs()
 	r.asides()
 	r.relayed()
@@ -205,6 +206,7 @@ func (r *reader) forceFrames() {
 	for range r.items {
 		r.force = append(r.force, 0)
 	}
+	r.forceAsked()
 	if len(r.c.Herd.Animals) == 0 {
 		r.forceArrivals()
 	}
@@ -298,6 +300,7 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, end, fAsk)
 		}
 	}
+	r.forceAsked()
 }
 
 // noteFormal says that "note that" is but a formal way to begin a report.

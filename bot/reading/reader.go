@@ -53,6 +53,7 @@ type reader struct {
 	setUp      setUpState
 	answered   bool
 	priceFirst bool       // of a list of purchases the first named its price first
+	asking     []span     // what asks beyond doubt
 	soft       []int      // where questions begin that nothing but a topic speaks for
 	longestTag int        // how many digits the longest of the pigs' numbers has, 0 none
 	pairs      []tagPair  // of two pigs' numbers, one of which is a weight
