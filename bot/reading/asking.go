@@ -10,9 +10,23 @@ import "strings"
 // before them.
 func (r *reader) askedClauses() {
 	r.asking = r.asking[:0]
+	tries := headTries
 	for from := 0; from < len(r.items); {
 		to := r.sentenceEnd(from)
-		if p := r.asksWithin(from, to); p >= 0 {
+		p := r.asksWithin(from, to)
+		if p < 0 {
+			if n := r.asksFirst(from, to, &tries); n > from {
+				r.items[n].gap = gapStop
+				p, to = from, n
+			}
+		}
+		if p >= 0 {
+			if !r.part && !r.items[to-1].quest && r.items[to-1].to-r.items[from].from <= headBytes {
+				if n := r.tellsBehind(p, to, &tries); n > p {
+					r.items[n].gap = gapStop
+					to = n
+				}
+			}
 			for k := from; k < p; k++ {
 				r.items[k].quest = false
 			}
@@ -26,6 +40,26 @@ func (r *reader) askedClauses() {
 		}
 		from = to
 	}
+}
+
+// asksFirst is where what a sentence tells begins behind a question that its last word
+// makes one: "505 clear yet, also 503 hung 201"; 0 if it has none.
+func (r *reader) asksFirst(from, to int, tries *int) int {
+	if r.part || r.items[to-1].quest || r.items[to-1].to-r.items[from].from > headBytes {
+		return 0
+	}
+	for n := from + 2; n < to && *tries > 0; n++ {
+		topic := func() bool { // "growth of otis, also found clover dead"
+			return r.find(span{fAsk, from, n}, sTopic) >= 0 && r.items[n].gap >= gapComma && r.amountless(from, n) && r.asksAlone(from, n)
+		}
+		if r.items[n].gap >= gapAnd && (r.asksAtEnd(from, n) || topic()) {
+			*tries--
+			if r.tellsAlone(n, to) {
+				return n
+			}
+		}
+	}
+	return 0
 }
 
 // forceAsked holds what asks to be a question, whatever else its words could tell.
@@ -159,7 +193,7 @@ func (r *reader) asksAt(n, to int) bool {
 	case first == "guess" || first == "estimate" || first == "predict":
 		return r.namesThing(span{fAsk, n, to}) && r.has(span{fAsk, n, to}, sWeigh) && !r.measured(n)
 	case first == "anything" || first == "anybody" || first == "anyone" || first == "any":
-		return !r.denies(n, to) && (quest || first != "any" && !r.measured(n) && saysAny(r.said(span{fAsk, n, to}), anyAsked))
+		return !r.denies(n, to) && (quest || first != "any" && r.amountless(n, r.clauseEnd(n)) && saysAny(r.said(span{fAsk, n, to}), anyAsked))
 	}
 	return saysAny(r.openingWordsAt(n, to), askOpenings) && (n == 0 || it.gap >= gapComma || quest)
 }

@@ -43,6 +43,12 @@ func (r *reader) questionHead(from, to int, tries *int) int {
 	if ask < 0 || r.tells(from, ask) {
 		return 0
 	}
+	return r.tellsBehind(ask, to, tries)
+}
+
+// tellsBehind is the item that begins what is told behind the question from item ask
+// on, 0 if nothing is.
+func (r *reader) tellsBehind(ask, to int, tries *int) int {
 	supposed := false
 	for n := ask + 1; n < to && *tries > 0; n++ {
 		supposed = supposed || n-1 > ask && r.supposesBehind(n-1)
@@ -87,7 +93,7 @@ func (r *reader) mayTell(ask, n, to int) bool {
 	case r.wants(n, end): // "how many feeders and barrels would i want for eight pigs"
 		return false
 	case gap == gapNone: // "how much feed is left i filled the big one 150"
-		return deed >= 0 && !past && (r.isI(n) || deed == n && r.items[n].isAny(setOf(sFill, sPay, sPour, sWatered)))
+		return deed >= 0 && !past && (r.isI(n) || deed == n && !r.quoteHas(span{0, ask, n}, needsDone...) && r.items[n].isAny(setOf(sFill, sPay, sPour, sWatered)))
 	case deed >= 0 && past: // "when were they wormed and moved to pear"
 		return gap >= gapComma || r.isI(n) || !r.amountless(n, end)
 	case deed >= 0:
@@ -177,6 +183,10 @@ func (r *reader) deedDone(n, to int) int {
 	}
 	return -1
 }
+
+// needsDone are verbs of a question behind which a deed is one to be done: "when do
+// they need the mud topped up".
+var needsDone = split("need, needs, want, wants, get, getting, be, been, have")
 
 // deedReach is within how many words of its beginning a clause names its deed.
 const deedReach = 5
