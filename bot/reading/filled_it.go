@@ -1,7 +1,9 @@
 package reading
 
 import (
+	"slices"
 	"strings"
+	"time"
 
 	"troughbell/model"
 )
@@ -23,6 +25,75 @@ func (r *reader) seenDryBefore(s span) (model.Water, bool) {
 	}
 	return model.Water{Barrel: w.Barrel, Full: true}, true
 }
+
+// bothBarrels is the water that a "filled both" speaks of, or a "filled all", where
+// nothing but water was told before it, in this text or right before by the same
+// person: of the barrels that were named then. None where it names anything itself.
+func (r *reader) bothBarrels(s span) []model.Water {
+	both := false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.isAny(setOf(sBoth, sAll)) && !it.is(sPigs):
+			both = true
+		case it.kind == itDay, it.kind == itClock, it.kind == itWord && it.isAny(setOf(sFill, sFiller, sPronoun, sAnd, sFull)) && !it.isAny(setOf(sFeed, sFeeder, sWater, sBarrel, sWallow, sPigs)):
+		default:
+			return nil
+		}
+	}
+	if !both {
+		return nil
+	}
+	before := r.out
+	if len(before) == 0 {
+		before = r.latelyTold()
+	}
+	var named []string
+	for _, e := range before {
+		if _, ask := e.Act.(Ask); ask {
+			continue
+		}
+		f, ok := e.Act.(Fact)
+		if !ok {
+			return nil
+		}
+		w, ok := f.Fact.(model.Water)
+		if !ok || w.Barrel == "" {
+			return nil
+		}
+		if !slices.Contains(named, w.Barrel) {
+			named = append(named, w.Barrel)
+		}
+	}
+	if len(named) < 2 || len(named) > 2 && r.has(s, sBoth) {
+		return nil
+	}
+	if len(named) == len(r.c.Herd.Barrels) {
+		return []model.Water{{Full: true}}
+	}
+	var out []model.Water
+	for _, n := range named {
+		out = append(out, model.Water{Barrel: n, Full: true})
+	}
+	return out
+}
+
+// latelyTold are the entries of the message before this one, where it was sent just
+// before.
+func (r *reader) latelyTold() []Entry {
+	var out []Entry
+	for k := range r.c.Before {
+		b := &r.c.Before[k]
+		if r.c.Now.Sub(b.At) > justTold || b.Text != r.c.Before[0].Text {
+			break
+		}
+		out = append(out, b.Entry)
+	}
+	return out
+}
+
+// justTold is for how long a message goes on where the one before it ended.
+const justTold = 30 * time.Minute
 
 // pairOfPours says that the two numbers at item k are what went into two feeders, which
 // the sentence says to be full: "150/70, both full".

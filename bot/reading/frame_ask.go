@@ -80,6 +80,9 @@ func (r *reader) fillAsk(s span) {
 	if a.Topic == "plan" && a.Assume != nil && a.Assume.CountDelta != 0 && r.alive > 0 {
 		a.Topic = "feed_need" // "what if I get 3 more pigs"
 	}
+	if a.Topic == "feed_need" && a.TargetKg == nil && a.Assume == nil && r.asksShopDay(s) {
+		a.Topic = "feed_left"
+	}
 	if a.Topic == "feed_need" && r.alive == 0 {
 		a.Topic = "plan"
 	}
@@ -100,6 +103,13 @@ func (r *reader) fillAsk(s span) {
 	}
 	r.useAll(s)
 	r.emitOn(a, s, r.today, nil, false)
+}
+
+// asksShopDay says that a question asks on what day feed is to be bought, which is
+// how long what there is lasts: "when do I need to buy feed".
+func (r *reader) asksShopDay(s span) bool {
+	when := r.starts(s, "when") || r.starts(s, "by when") || r.starts(s, "how soon") || r.starts(s, "how long")
+	return when && r.quoteHas(s, "buy", "order", "get", "restock", "mill", "store", "shop", "shopping", "pick up", "mix", "reorder")
 }
 
 // ofSeveral says that a span asks of "them" and names nobody, so that it is not

@@ -76,6 +76,15 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.emit(Fact{w}, s)
 		return
 	}
+	if c.verb && c.amount == nil && c.fraction == nil && len(t.at) == 0 {
+		if ws := r.bothBarrels(whole); len(ws) > 0 {
+			r.useAll(whole)
+			for _, w := range ws {
+				r.emit(Fact{w}, s)
+			}
+			return
+		}
+	}
 	names, sure := r.feederNames(t)
 	if sure && len(names) > 1 && len(t.at) == 0 && r.oneOf(whole) {
 		sure = false // "one of the hoppers is empty"

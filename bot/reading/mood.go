@@ -24,6 +24,9 @@ func (r *reader) mood(s span) string {
 	if why := r.headMood(s); why != "" {
 		return why
 	}
+	if r.toFetch(s) {
+		return NonePlan
+	}
 	news := r.newsOfOurs(s)
 	if !news && r.tellsOfOthers(s) {
 		return NoneForeign

@@ -62,6 +62,30 @@ func (r *reader) sinceDone(s span) bool {
 	return false
 }
 
+// toFetch says that a span tells of goods that are still to be fetched: its clause
+// begins with "getting" or its like and names a day, which without a "last" is one to
+// come: "getting 2 bags friday".
+func (r *reader) toFetch(s span) bool {
+	if s.frame != fFeed && s.frame != fStock && s.frame != fSpend {
+		return false
+	}
+	k := r.clauseFrom(s.i)
+	for k < s.j && (r.isI(k) || r.items[k].is(sPronoun) || r.items[k].isAny(setOf(sFiller)) && !fetching[r.items[k].s]) {
+		k++
+	}
+	if k >= s.j || !fetching[r.items[k].s] {
+		return false
+	}
+	for n := k; n < r.clauseEnd(s.j-1); n++ {
+		if it := &r.items[n]; it.kind == itDay && it.day.form == dayWeekday && it.day.mod >= 0 && !it.day.every {
+			return true
+		}
+	}
+	return false
+}
+
+var fetching = listed("getting, buying, picking, picking up, grabbing, fetching, collecting, ordering, hauling")
+
 // headReach is how many items the head of a sentence may stand before a span.
 const headReach = 40
 

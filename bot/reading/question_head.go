@@ -167,7 +167,7 @@ func (r *reader) wants(i, j int) bool {
 // isI says that item n is the person who writes.
 func (r *reader) isI(n int) bool {
 	switch firstWord(r.items[n].s) {
-	case "i", "we", "i've", "we've", "ive", "weve", "i'd", "just":
+	case "i", "we", "i'm", "im", "we're", "i've", "we've", "ive", "weve", "i'd", "just":
 		return true
 	}
 	return false

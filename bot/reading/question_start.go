@@ -33,8 +33,48 @@ func (r *reader) questionStart(k int) bool {
 		return true
 	case it.s == "plan" && clause && k+1 < len(r.items) && (r.items[k+1].kind == itNum || r.items[k+1].s == "for"):
 		return true
+	case (clause || k == r.sentenceStart(k)+1 && (r.isI(k-1) || r.items[k-1].is(sPronoun))) && r.plansPigs(k):
+		return true
 	}
 	return false
+}
+
+// plansPigs says that item k begins a plan to keep so many pigs, which asks for what
+// they will need: "planning on 4 pigs from may 2". Of one that has pigs only the
+// words of a plan from a day on ask for it; to fetch some is a plan like others.
+func (r *reader) plansPigs(k int) bool {
+	switch r.items[k].s {
+	case "plan on", "plan", "planning", "planning on", "planning for", "planning to", "plan to", "we are planning", "i am planning", "we're planning", "i'm planning":
+	default:
+		return false
+	}
+	n, end := k+1, r.sentenceEnd(k)
+	fetch := false
+	for ; n < end && r.items[n].gap == gapNone; n++ {
+		switch r.items[n].s {
+		case "on", "for", "to", "with", "about":
+			continue
+		case "getting", "get", "having", "have", "raising", "raise", "keeping", "keep", "starting", "start":
+			fetch = true
+			continue
+		}
+		break
+	}
+	if n+1 >= end || r.items[n].kind != itNum || !r.items[n+1].is(sPigs) || r.items[n+1].pig >= 0 {
+		return false
+	}
+	from := false
+	for n += 2; n < end; n++ {
+		it := &r.items[n]
+		switch {
+		case it.s == "from":
+			from = true
+		case it.kind == itDay, it.s == "next year", it.isAny(setOf(sFiller)), r.lex.of[it.s] != nil && r.lex.of[it.s].month != 0, it.number(), it.gap >= gapComma:
+		default:
+			return false
+		}
+	}
+	return r.alive == 0 || from && !fetch
 }
 
 // asksOfPigs says that a verb or a "when" and the pigs it asks of begin at item k:

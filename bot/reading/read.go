@@ -49,6 +49,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.answer(); ok {
 		return got
 	}
+	if got, ok := r.namesLater(); ok {
+		return got
+	}
 	if got, ok := r.swap(); ok {
 		return got
 	}

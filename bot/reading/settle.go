@@ -32,6 +32,9 @@ func (r *reader) settle() Reading {
 	if len(r.out) == 0 && len(r.items) == 1 && r.items[0].isAny(setOf(sOut, sDown)) && !r.items[0].is(sPigs) {
 		r.askAlarm(r.items[0].is(sDown) && !r.items[0].is(sOut))
 	}
+	if len(r.out) == 0 && !r.answered {
+		r.loneAmount()
+	}
 	if len(r.out) == 0 && r.strangerDown() {
 		r.askAlarm(true)
 	}
