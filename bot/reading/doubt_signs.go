@@ -268,6 +268,26 @@ func (r *reader) otherGoods(s span) bool {
 	return false
 }
 
+// ownAches says that a span tells but of aching limbs, whose it does not say, so that
+// they are likelier those of the person who writes: "wallow 300 l. feet hurt".
+func (r *reader) ownAches(s span) bool {
+	limb, ache := false, false
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.i); k++ {
+		switch it := &r.items[k]; {
+		case it.s == "feet" || it.s == "back" || it.s == "knees" || it.s == "hands" || it.s == "head" || it.s == "legs" || it.s == "arms" || it.s == "shoulders":
+			limb = true
+		case it.s == "feet hurt" || it.s == "back hurts" || it.s == "feet are killing me":
+			limb, ache = true, true
+		case it.s == "hurt" || it.s == "hurts" || it.s == "ache" || it.s == "aches" || it.s == "aching" || it.s == "sore":
+			ache = true
+		case it.is(sFiller) && it.pig < 0:
+		default:
+			return false
+		}
+	}
+	return limb && ache
+}
+
 // nobodySick says that the span names no animal that is unwell, so that its word
 // is of something else: "the ground was all torn up".
 func (r *reader) nobodySick(s span) bool {

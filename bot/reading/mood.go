@@ -27,6 +27,9 @@ func (r *reader) mood(s span) string {
 	if r.toFetch(s) {
 		return NonePlan
 	}
+	if s.frame == fSick && r.ownAches(s) {
+		return NoneForeign
+	}
 	news := r.newsOfOurs(s)
 	if !news && r.tellsOfOthers(s) {
 		return NoneForeign
