@@ -78,7 +78,7 @@ func oneSlip(said, meant string) float64 {
 		}
 	case isVowel(said[i]) && isVowel(meant[i]):
 		cost = 0.6
-	case alike(said[i], meant[i]) || besideKey(said[i], meant[i]):
+	case spokenAlike(said[i], meant[i]) || besideKey(said[i], meant[i]):
 		cost = 0.7
 	}
 	switch {
@@ -93,8 +93,8 @@ func oneSlip(said, meant string) float64 {
 	return cost
 }
 
-// alike says that two consonants are spoken alike but for the voice.
-func alike(a, b byte) bool {
+// spokenAlike says that two consonants are spoken alike but for the voice.
+func spokenAlike(a, b byte) bool {
 	for _, p := range [...]string{"bp", "dt", "gk", "gc", "fv", "sz", "mn", "lr", "ck", "cs"} {
 		if a == p[0] && b == p[1] || a == p[1] && b == p[0] {
 			return true
