@@ -50,7 +50,9 @@ func TestWeightOfPacked(t *testing.T) {
 		f = newFarm(t, tx)
 		for i := range 60 {
 			for _, fact := range []model.Fact{
-				model.Weigh{Animals: []string{"Dot"}, GirthCm: 70 + float64(i)}, model.Fence{Kv: 5}, model.Note{What: fmt.Sprint("gate ", i, " sags")},
+				model.Weigh{Animals: []string{"Dot"}, GirthCm: 70 + float64(i)},
+				model.Fence{Kv: 5},
+				model.Note{What: fmt.Sprint("gate ", i, " sags")},
 				model.Recipe{Ingredients: map[string]float64{"corn": 30, "soybean meal": 10}},
 			} {
 				e := f.envelope(fact)

@@ -13,7 +13,7 @@ const dailyWords = `
 	feed feeder feeders hopper hoppers trough fill filled full empty half quarter third left poured took bag bags sack sacks bucket buckets scoops batch batches
 	water watered waterer barrel barrels drum drums tank tanks tote topped gallon gallons gal liters litres dry wallow
 	wormed treated gave shot penicillin ivermectin fenbendazole withdrawal days
-	moved move pen pens paddock pasture fence wire
+	moved move pen pens paddock pasture fence
 	sick limping lame coughing cough sneezing scouring scours bleeding vomiting lethargic panting wheezing swollen eating feed
 	out loose down dead died road back
 	high low humidity degrees hot rain

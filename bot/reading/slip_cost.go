@@ -93,6 +93,20 @@ func oneSlip(said, meant string) float64 {
 	return cost
 }
 
+// otherLetter says that two words differ in one letter that is neither spoken like the
+// other nor lies beside it: "mowed" is a word of its own, no slip for "moved".
+func otherLetter(said, meant string) bool {
+	if len(said) != len(meant) || distance(said, meant) != 1 || swapped(said, meant) {
+		return false
+	}
+	for i := range len(said) {
+		if a, b := said[i], meant[i]; a != b {
+			return !(isVowel(a) && isVowel(b)) && !spokenAlike(a, b) && !besideKey(a, b)
+		}
+	}
+	return false
+}
+
 // spokenAlike says that two consonants are spoken alike but for the voice.
 func spokenAlike(a, b byte) bool {
 	for _, p := range [...]string{"bp", "dt", "gk", "gc", "fv", "sz", "mn", "lr", "ck", "cs"} {

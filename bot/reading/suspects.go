@@ -183,7 +183,7 @@ func (r *reader) meantAt(toks []token, i int, kind suspectKind) []meantWord {
 		switch {
 		case w.cost > limit, kind != unheardOf && !daily:
 		case m != nil && (m.unit != 0 && m.sense.empty() && !counted || m.isFrac && !daily):
-		case kind != unheardOf && sameStem(t.s, w.s):
+		case kind != unheardOf && (sameStem(t.s, w.s) || otherLetter(t.s, w.s)):
 		case kind == tradeWord && (m == nil || m.sense.any(own.sense)):
 		case daily:
 			add(w.s, w.cost)
