@@ -50,7 +50,7 @@ func (r *reader) asksFirst(from, to int, tries *int) int {
 	}
 	for n := from + 2; n < to && *tries > 0; n++ {
 		topic := func() bool { // "growth of otis, also found clover dead"
-			return r.find(span{fAsk, from, n}, sTopic) >= 0 && r.items[n].gap >= gapComma && r.amountless(from, n) && r.asksAlone(from, n)
+			return r.find(span{fAsk, from, n}, sTopic) >= 0 && !r.items[from].isAny(setOf(sTook, sArrive, sGave)) && r.items[n].gap >= gapComma && r.amountless(from, n) && r.asksAlone(from, n)
 		}
 		if r.items[n].gap >= gapAnd && (r.asksAtEnd(from, n) || topic()) {
 			*tries--

@@ -483,15 +483,15 @@ var corpusBounds = []struct {
 	hidden       bool // its failures are shown to nobody
 }{
 	{"tuning", 0.97, 0.012, false},
-	{"second", 0.94, 0.025, false},
-	{"retired", 0.93, 0.04, false},
-	{"third", 0.94, 0.035, false},
-	{"fourth", 0.86, 0.055, false},
-	{"fifth", 0.85, 0.065, false},
-	{"sixth", 0.76, 0.11, false},
-	{"seventh", 0.68, 0.2, false},
-	{"eighth", 0.74, 0.09, false},
-	{"aside", 0.74, 0.135, true},
+	{"second", 0.945, 0.02, false},
+	{"retired", 0.94, 0.03, false},
+	{"third", 0.945, 0.025, false},
+	{"fourth", 0.88, 0.045, false},
+	{"fifth", 0.865, 0.055, false},
+	{"sixth", 0.81, 0.09, false},
+	{"seventh", 0.7, 0.19, false},
+	{"eighth", 0.85, 0.055, false},
+	{"aside", 0.755, 0.128, true},
 }
 
 // TestLabelledTexts measures the reading on each set; TEXTS=show prints what it

@@ -62,7 +62,7 @@ brand alice restarts restart fetches shorten finishes forth surge shame usage co
 rooted reserves charter relocate homed reword calculates dispatcher deliver retains era charmed talking steven articles article formulas depths rewind
 finer chose expert filler fired waited tiles booted slack geared linter cased graphs sine coder framing chat resumes handed enters enter informs
 sealing forged staff padlock negatives grave carrier broker tablets tablet resort labs lab lites rotates spelled treaty sealed shred advise quant goals
-goal decay guesses guessed choke thunk skill stall likes painting sniff scoring pictures picture seventh website websites panning planning reeds sizes
+tend tends tended tending goal decay guesses guessed choke thunk skill stall likes painting sniff scoring pictures picture seventh website websites panning planning reeds sizes
 stuart loca probable loosen lengthy sport chord coupled among math maths quits wired messages message bills bill stitched slowing gran neater frome
 cheat cure cured puff pretends sucht liner naked stark supplier status meteor unity salts sat switcher thorn trent joiner deg heirs wipes wipe fenced
 botch greet stomp stile mango cerca pasting pasted mistaken oversight smarter poke poked sixth charges charge forming forms delivers refreshes complete

@@ -44,32 +44,32 @@ type heading struct {
 // are read with.
 var headWords = func() map[string]heading {
 	m := map[string]heading{}
-	add := func(k headKind, verb, list string) {
+	lend := func(k headKind, verb, list string) {
 		for _, w := range split(list) {
 			m[w] = heading{kind: k, verb: verb}
 		}
 	}
-	add(headPlan, "plan", "to do, todo, to-do, todo list, to do list, todos, plan, plans, the plan, shopping list, to buy, still to do, jobs to do, left to do, not yet done")
-	add(headPlan, "", "shopping, need, needs, jobs, tasks, next, need to, planned, wish list, wishlist, ideas, goals, want to, upcoming, coming up, buy list, to get")
-	add(headQuestion, "", "ask, asks, asking, question, questions, q, qs, query, queries, quick question, quick questions, wondering, want to know, need to know, what i need to know, two questions, few questions, a few questions, some questions")
-	add(headNote, "note:", "note, notes, memo, memos, for the record, keep in mind, noted, observations, remarks")
-	add(headRemind, "remind me", "remind, reminder, reminders, remind me, remind me to, remind us, remember, remember to, don't forget, dont forget, don't let me forget, dont let me forget, set reminders, new reminders")
-	add(headSpend, "spent", "spent, spend, spending, spendings, costs, cost, expenses, expense, paid, bills, money spent, money out, outlay, paid out, receipts, store run, feed store")
-	add(headSold, "sold", "sold, sale, sales, sold off, pigs sold")
-	add(headBooked, "booked", "booked, booking, butcher booked, butcher date, booked butcher, butcher booking, butcher appointment, slaughter date, slaughter booked, booked in, locker date, appointment, processor booked")
-	add(headHung, "hung", "hung, hanging, hanging weight, hanging weights, hung weight, hung weights, carcass weights, carcass, carcasses, on the rail, rail weights, dressed weights, hanging wt, hot weights")
-	add(headHung, "butchered", "butchered, slaughtered, killed, processed, butcher day, kill day, slaughter day, slaughter, went to butcher")
-	add(headDied, "died", "died, dead, deaths, losses, lost")
-	add(headDrug, "wormed", "wormed, dewormed, worming, worm, deworming, wormer given, wormed today")
-	add(headDrug, "gave", "gave, treated, treatments, treatment, shots, shot, injections, injected, medicated, meds, meds given, medicine")
-	add(headPour, "poured", "poured, fed, poured in, put in, dumped, dumped in, fed out, feed in, feed poured, feed put in, in the feeder, into the feeder, feed given, topped feeder")
-	add(headFill, "filled", "filled, topped, topped off, topped up, filled up, watered, refilled")
-	add(headMove, "moved", "moved, moves, move, moved pens, pen moves, shifted, rotated")
-	add(headSick, "sick", "sick, ill, unwell, poorly, sick list, health, sick pigs, sickbay, health check, ailing")
-	add(headWater, "water", "water, the water, waters, watering")
-	add(headBarrels, "barrel", "barrels, drums, tanks, water barrels, water tanks, waterers, drinkers, tubs, totes, barrel setup, water setup")
-	add(headFeeders, "feeder", "feeders, hoppers, troughs")
-	add(headPens, "pen", "pens, paddocks, pastures, fields, lots")
+	lend(headPlan, "plan", "to do, todo, to-do, todo list, to do list, todos, plan, plans, the plan, shopping list, to buy, still to do, jobs to do, left to do, not yet done")
+	lend(headPlan, "", "shopping, need, needs, jobs, tasks, next, need to, planned, wish list, wishlist, ideas, goals, want to, upcoming, coming up, buy list, to get")
+	lend(headQuestion, "", "ask, asks, asking, question, questions, q, qs, query, queries, quick question, quick questions, wondering, want to know, need to know, what i need to know, two questions, few questions, a few questions, some questions")
+	lend(headNote, "note:", "note, notes, memo, memos, for the record, keep in mind, noted, observations, remarks")
+	lend(headRemind, "remind me", "remind, reminder, reminders, remind me, remind me to, remind us, remember, remember to, don't forget, dont forget, don't let me forget, dont let me forget, set reminders, new reminders")
+	lend(headSpend, "spent", "spent, spend, spending, spendings, costs, cost, expenses, expense, paid, bills, money spent, money out, outlay, paid out, receipts, store run, feed store")
+	lend(headSold, "sold", "sold, sale, sales, sold off, pigs sold")
+	lend(headBooked, "booked", "booked, booking, butcher booked, butcher date, booked butcher, butcher booking, butcher appointment, slaughter date, slaughter booked, booked in, locker date, appointment, processor booked")
+	lend(headHung, "hung", "hung, hanging, hanging weight, hanging weights, hung weight, hung weights, carcass weights, carcass, carcasses, on the rail, rail weights, dressed weights, hanging wt, hot weights")
+	lend(headHung, "butchered", "butchered, slaughtered, killed, processed, butcher day, kill day, slaughter day, slaughter, went to butcher")
+	lend(headDied, "died", "died, dead, deaths, losses, lost")
+	lend(headDrug, "wormed", "wormed, dewormed, worming, worm, deworming, wormer given, wormed today")
+	lend(headDrug, "gave", "gave, treated, treatments, treatment, shots, shot, injections, injected, medicated, meds, meds given, medicine")
+	lend(headPour, "poured", "poured, fed, poured in, put in, dumped, dumped in, fed out, feed in, feed poured, feed put in, in the feeder, into the feeder, feed given, topped feeder")
+	lend(headFill, "filled", "filled, topped, topped off, topped up, filled up, watered, refilled")
+	lend(headMove, "moved", "moved, moves, move, moved pens, pen moves, shifted, rotated")
+	lend(headSick, "sick", "sick, ill, unwell, poorly, sick list, health, sick pigs, sickbay, health check, ailing")
+	lend(headWater, "water", "water, the water, waters, watering")
+	lend(headBarrels, "barrel", "barrels, drums, tanks, water barrels, water tanks, waterers, drinkers, tubs, totes, barrel setup, water setup")
+	lend(headFeeders, "feeder", "feeders, hoppers, troughs")
+	lend(headPens, "pen", "pens, paddocks, pastures, fields, lots")
 	return m
 }()
 

@@ -194,7 +194,7 @@ func (r *reader) endsTelling(k, from int) bool {
 // toldOutside says that the span states something of its frame in clauses that
 // nothing governs.
 func (r *reader) toldOutside(governed []scope, s span) bool {
-	told, level, verb, bare := false, false, false, true
+	told, level, verb, bare := false, false, false, s.frame != fWeather
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		if !outside(k, governed) || it.used && it.kind == itWord {

@@ -50,7 +50,7 @@ func TestEveryCodeHasASentence(t *testing.T) {
 		requireCode(t, reasonSentences, code)
 	}
 	for _, code := range []string{
-		reading.NoneChatter, reading.NonePlan, reading.NoneHearsay, reading.NoneNegation, reading.NoneForeign,
+		reading.NoneChatter, reading.NoneThanks, reading.NonePlan, reading.NoneHearsay, reading.NoneNegation, reading.NoneForeign,
 		reading.NoneUnknown, reading.NoneFuture, reading.NoneBefore, reading.NoneUnit, reading.NoneEmpty, reading.NoneSettled,
 	} {
 		requireCode(t, noneSentences, code)
