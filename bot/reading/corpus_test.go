@@ -491,6 +491,7 @@ var corpusBounds = []struct {
 	{"sixth", 0.81, 0.09, false},
 	{"seventh", 0.7, 0.19, false},
 	{"eighth", 0.85, 0.055, false},
+	{"ninth", 0.70, 0.135, false},
 	{"aside", 0.755, 0.128, true},
 }
 
