@@ -481,18 +481,19 @@ var corpusBounds = []struct {
 	name         string
 	exact, wrong float64
 	hidden       bool // its failures are shown to nobody
+	fresh        bool // the variants do not draw from it, so that their bounds stay comparable
 }{
-	{"tuning", 0.97, 0.012, false},
-	{"second", 0.945, 0.02, false},
-	{"retired", 0.94, 0.03, false},
-	{"third", 0.945, 0.025, false},
-	{"fourth", 0.88, 0.045, false},
-	{"fifth", 0.865, 0.055, false},
-	{"sixth", 0.81, 0.09, false},
-	{"seventh", 0.7, 0.19, false},
-	{"eighth", 0.85, 0.055, false},
-	{"ninth", 0.70, 0.135, false},
-	{"aside", 0.755, 0.128, true},
+	{"tuning", 0.97, 0.012, false, false},
+	{"second", 0.945, 0.02, false, false},
+	{"retired", 0.94, 0.03, false, false},
+	{"third", 0.945, 0.025, false, false},
+	{"fourth", 0.88, 0.045, false, false},
+	{"fifth", 0.865, 0.055, false, false},
+	{"sixth", 0.81, 0.09, false, false},
+	{"seventh", 0.7, 0.19, false, false},
+	{"eighth", 0.85, 0.055, false, true},
+	{"ninth", 0.70, 0.135, false, true},
+	{"aside", 0.755, 0.128, true, true},
 }
 
 // TestLabelledTexts measures the reading on each set; TEXTS=show prints what it

@@ -11,6 +11,9 @@ func (r *reader) forceSetUp() {
 		if r.force[k] != 0 || it.quest {
 			continue
 		}
+		if it.s == "and back" && k+2 < len(r.items) && r.items[k+1].is(sPen) && r.items[k+2].kind == itDim { // "oak 60x80 and back lot 50x70"
+			it.s, it.from, it.sense, it.gap, it.known = "back", it.to-len("back"), setOf(), gapAnd, false
+		}
 		switch {
 		case sizeVerbs[it.s] && k == r.clauseFrom(k):
 			if f := r.setsSize(k); f != fIdle {

@@ -85,7 +85,7 @@ func (r *reader) fillDrug(s span) {
 		sel = selection{pigs: []int16{0}, any: true}
 	case !sel.any && len(r.subject) == 1 && !worm:
 		sel = selection{pigs: append([]int16(nil), r.subject...), any: true}
-	case !sel.any && worm && (r.quoteHas(s, "them", "everybody", "everyone") || !r.anyNamed()):
+	case !sel.any && worm && (r.quoteHas(s, "them", "em", "'em", "everybody", "everyone") || !r.anyNamed()):
 		sel = selection{all: true, any: true}
 	}
 	draft := r.draft(act(sel.names(r)), s)

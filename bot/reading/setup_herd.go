@@ -209,8 +209,12 @@ func (r *reader) fillSize(s span) {
 	name := ""
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
-		if it.unit != 0 && it.unit.dim() == vessel && it.unit != unitBale {
+		switch {
+		case it.unit != 0 && it.unit.dim() == vessel && it.unit != unitBale:
 			name = it.unit.name()
+			it.used = true
+		case it.s == "bag is", it.s == "bag weighs":
+			name = unitBag.name()
 			it.used = true
 		}
 		if it.qty(mass) && name != "" {

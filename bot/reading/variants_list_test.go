@@ -90,7 +90,7 @@ var variants = []variant{
 	{"no full stop", 97.6, 0.6, keepLabel(func(s string, _ *draw) string { return strings.TrimRight(s, ".!") })},
 	{"opening", 99.6, 0.2, keepLabel(func(s string, d *draw) string { return d.one(openings) + s })},
 	{"ending", 99.5, 0.2, keepLabel(func(s string, d *draw) string { return strings.TrimRight(s, ".! ") + d.one(endings) })},
-	{"a second thing", 91.6, 3.3, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a second thing", 92.3, 2.2, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -100,7 +100,7 @@ var variants = []variant{
 		}
 		return unstopped(l.Text) + d.one(joints) + o.Text, together(l.labels(), o.labels(), l.Now[:10])
 	}},
-	{"a third thing", 81.8, 6.6, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a third thing", 84.0, 5.7, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -116,7 +116,7 @@ var variants = []variant{
 		day := l.Now[:10]
 		return unstopped(l.Text) + joint + unstopped(o.Text) + joint + p.Text, together(together(l.labels(), o.labels(), day), p.labels(), day)
 	}},
-	{"a question behind", 91.5, 0.7, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a question behind", 92.3, 0.6, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -128,7 +128,7 @@ var variants = []variant{
 		}
 		return unstopped(l.Text) + d.one(askJoints) + o.Text, together(l.labels(), o.labels(), "")
 	}},
-	{"a question in front", 91.8, 0.6, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"a question in front", 91.7, 0.6, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -144,7 +144,7 @@ var variants = []variant{
 		}
 		return unstopped(o.Text) + joint + l.Text, together(l.labels(), o.labels(), "")
 	}},
-	{"an aside behind", 98.8, 0.4, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"an aside behind", 98.6, 0.6, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
@@ -156,13 +156,13 @@ var variants = []variant{
 		}
 		return d.one(asides) + d.one([]string{". ", ", ", " but ", "\n"}) + l.Text, l.labels()
 	}},
-	{"dictated", 85, 5.8, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
+	{"dictated", 85.3, 5.8, func(l *labelled, _ *draw) (string, [][]labelledEntry) {
 		if !l.tells() {
 			return "", nil
 		}
 		return dictated(l.Text), l.labels()
 	}},
-	{"spoken numbers", 95.8, 1.1, func(l *labelled, d *draw) (string, [][]labelledEntry) {
+	{"spoken numbers", 96.3, 1.1, func(l *labelled, d *draw) (string, [][]labelledEntry) {
 		if !l.tells() || numberedHerds[l.Herd] {
 			return "", nil
 		}
@@ -170,7 +170,7 @@ var variants = []variant{
 	}},
 	{"other words for units", 99.3, 0.5, keepLabel(otherUnits)},
 	{"possessive names", 99.6, 0.2, possessive},
-	{"a slip of a finger", 95.3, 2.2, slip},
+	{"a slip of a finger", 95.4, 1.9, slip},
 }
 
 func unstopped(s string) string { return strings.TrimRight(s, ". \n") }

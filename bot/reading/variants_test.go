@@ -28,7 +28,7 @@ func seeds(t *testing.T) []*labelled {
 	var out []*labelled
 	herds := map[string]*talk{}
 	for _, c := range corpusBounds {
-		if c.hidden {
+		if c.hidden || c.fresh {
 			continue
 		}
 		f, err := os.Open(filepath.Join(corpora, c.name+".jsonl"))
