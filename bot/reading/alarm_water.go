@@ -11,6 +11,9 @@ func (r *reader) lackOfWater() {
 	for k := range r.items {
 		it := &r.items[k]
 		switch {
+		case it.is(sNoWater) && len(r.c.Herd.Barrels) == 0 && k+1 < len(r.items) && barrelsWord[r.items[k+1].s] && r.items[k+1].gap == gapNone:
+			it.sense, it.unit = setOf(sFiller), 0 // "no water barrels" says what there is not, before any is set up
+			r.items[k+1].sense, r.items[k+1].used = setOf(sFiller), true
 		case it.is(sNoWater) && r.lackInWallow(k):
 			it.sense, it.unit = setOf(sEmpty), 0
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fWallow)
@@ -20,6 +23,9 @@ func (r *reader) lackOfWater() {
 		}
 	}
 }
+
+// barrelsWord are barrels told of as such.
+var barrelsWord = setOfWords(split("barrels, barrel, tanks, tank, drums, drum, troughs, trough"))
 
 // lackInWallow says that the water that is lacking at item k is the wallow's: "no water in
 // the wallow".

@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 func (r *reader) readWord(it *item, i int) int {
 	t := &r.toks[i]
 	if n := r.zoneItem(it, i); n > 0 {
@@ -148,6 +150,9 @@ func (r *reader) unknownWord(it *item, i int) int {
 	if p, ok := r.cutName(s); ok {
 		it.pig, it.kind, it.known, it.near = p, itName, true, true
 		return 1
+	}
+	if i > 0 && r.toks[i-1].s == "at" && strings.HasSuffix(t.s, "'s") {
+		return 1 // "at Miller's": a place
 	}
 	if w, ok := r.lex.correct(s); ok && !r.lex.of[w].sense.has(sForeign) {
 		m := r.lex.of[w]

@@ -227,7 +227,7 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var cs []cluster
 	for _, m := range ms {
-		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && r.deedFrom(s.i-1, cs[n-1].to, m.k) == m.k && !(r.items[m.k].gap >= gapStop) && !r.filledBefore(cs[n-1].from, m.k, s) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
+		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && r.deedFrom(s.i-1, cs[n-1].to, m.k) == m.k && !(r.items[m.k].gap >= gapStop) && !r.onlyLookedAt(m.k, s) && !r.filledBefore(cs[n-1].from, m.k, s) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
 			c := &cs[n-1]
 			c.to = m.k
 			c.t = join(c.t, m.t)
@@ -413,4 +413,19 @@ func join(a, b things) things {
 func (r *reader) oneVessel(s string) bool {
 	i := strings.LastIndexByte(s, ' ')
 	return i > 0 && genericThing[s[i+1:]] == sBarrel
+}
+
+// onlyLookedAt says that the thing at item k was but looked at: "and the tank i only
+// looked at, it's half full".
+func (r *reader) onlyLookedAt(k int, s span) bool {
+	for n := k + 1; n < s.j && n < k+5 && r.items[n].gap == gapNone; n++ {
+		it := &r.items[n]
+		if it.is(sLook) && !it.is(sFiller) {
+			return n > k+1
+		}
+		if it.kind != itWord || !it.is(sFiller) {
+			return false
+		}
+	}
+	return false
 }

@@ -33,6 +33,9 @@ func (r *reader) fillGone(s span) {
 		r.idleSpan(s)
 		return
 	}
+	if how == model.Butchered && r.dayOfCarcasses(s) {
+		return
+	}
 	s.j = r.goneUntil(s)
 	g := model.Gone{How: how}
 	if how == model.Sold && r.sellsPart(s) {

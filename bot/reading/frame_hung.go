@@ -203,3 +203,35 @@ func (r *reader) onePigBefore(s span, sel selection) selection {
 	}
 	return selection{pigs: []int16{pig}, any: true}
 }
+
+// dayOfCarcasses takes a sentence that tells but the day on which pigs were slaughtered
+// whose carcasses the text has weighed, "both were slaughtered on Wednesday", for the day
+// of those.
+func (r *reader) dayOfCarcasses(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.pig >= 0 || it.number() && it.kind != itDay {
+			return false
+		}
+	}
+	if !r.has(s, sBoth) && !r.has(s, sAll) && !r.has(s, sPronoun) {
+		return false
+	}
+	day, _, dated := r.when(s, lookBack)
+	if !dated || day > r.today {
+		return false
+	}
+	found := false
+	for k := range r.out {
+		f, ok := r.out[k].Act.(Fact)
+		if !ok {
+			continue
+		}
+		if g, ok := f.Fact.(model.Gone); ok && g.How == model.Butchered && g.HangingKg != nil {
+			r.out[k].On, r.out[k].Dated, found = day, true, true
+		}
+	}
+	if found {
+		r.useAll(s)
+	}
+	return found
+}

@@ -236,6 +236,9 @@ func (r *reader) doneWithWater(s span, t things) bool {
 		return true
 	}
 	for k := r.clauseFrom(s.i); k < r.clauseEnd(s.j-1); k++ {
+		if k >= s.j && !r.items[k].known && r.items[k-1].is(sIs) {
+			return false // "blue was drrt": how it was is not understood
+		}
 		if (k < s.i || k >= s.j) && !r.idleAt(k) && (r.items[k].used || !r.items[k].is(sMove)) {
 			continue // it is of another fact
 		}

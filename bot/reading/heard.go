@@ -70,10 +70,11 @@ var heardAs = []struct{ heard, meant string }{
 	{"the barrows full", "the barrels full"},
 	{"barrels fool", "barrels full"},
 	{"water fool", "water full"},
+	{"i out", "i put"},
 }
 
 // levelHomophones are words that stand for a level behind a thing to be filled.
-var levelHomophones = map[string]string{"fool": "full", "fill": "full", "fall": "full", "foll": "full", "dray": "dry", "drey": "dry", "try": "dry", "emptied": "empty", "hall": "half", "halve": "half"}
+var levelHomophones = map[string]string{"fool": "full", "fill": "full", "fall": "full", "foll": "full", "dray": "dry", "drey": "dry", "try": "dry", "emptied": "empty", "hall": "half", "halve": "half", "fuel": "full", "dryy": "dry", "drry": "dry"}
 
 // numberHomophones are words that stand for a number before what is counted.
 var numberHomophones = map[string]string{"to": "two", "too": "two", "for": "four", "fore": "four", "won": "one", "ate": "eight", "tree": "three", "free": "three", "fife": "five", "sex": "six", "sicks": "six"}
@@ -113,6 +114,10 @@ func (r *reader) chatLetter(i int) {
 	t := &r.toks[i]
 	if t.s == "b" && i > 0 && (r.toks[i-1].s == "gonna" || r.toks[i-1].s == "will" || r.toks[i-1].s == "would" || r.toks[i-1].s == "can" || r.toks[i-1].s == "must") {
 		t.s = "be"
+		return
+	}
+	if t.s == "gig" && i+1 < len(r.toks) && r.toks[i+1].kind == tokNum {
+		t.s = "pig"
 		return
 	}
 	if t.s != "r" || i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord {

@@ -72,3 +72,12 @@ func (r *reader) batchAt(i, j int) bool {
 	}
 	return false
 }
+
+// fullBatches takes the "full" of "two full batches" for how big they were.
+func (r *reader) fullBatches() {
+	for k := 1; k+1 < len(r.items); k++ {
+		if it, next := &r.items[k], &r.items[k+1]; it.s == "full" && it.is(sFull) && next.unit == unitBatch && next.gap == gapNone && r.items[k-1].kind == itNum {
+			it.sense, it.unit = setOf(sFiller), 0
+		}
+	}
+}

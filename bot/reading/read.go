@@ -215,6 +215,9 @@ func (r *reader) forceFrames() {
 	}
 	r.forceSetUp()
 	r.lackOfWater()
+	r.fullBatches()
+	r.forceGivenAll()
+	r.forcePutOff()
 	r.amountsBehind()
 	r.numberedPens()
 	r.forceMixTold()
@@ -304,6 +307,7 @@ func (r *reader) forceFrames() {
 		}
 	}
 	r.forceAsked()
+	r.askedOfMore()
 }
 
 // noteFormal says that "note that" is but a formal way to begin a report.
