@@ -13,6 +13,13 @@ func (r *reader) askedClauses() {
 	tries := headTries
 	for from := 0; from < len(r.items); {
 		to := r.sentenceEnd(from)
+		if r.hoursTold(from, to) != fIdle { // "can you switch chores to sundays"
+			for k := from; k < to; k++ {
+				r.items[k].quest = false
+			}
+			from = to
+			continue
+		}
 		p := r.asksWithin(from, to)
 		if p < 0 {
 			if n := r.asksFirst(from, to, &tries); n > from {

@@ -23,7 +23,7 @@ var (
 
 // expectStart says that a word can tell of pigs to come.
 func (r *reader) expectStart(k int) bool {
-	return itemSays(&r.items[k], comers)
+	return r.items[k].kind == itWord && itemSays(&r.items[k], comers)
 }
 
 // expectSpan is the clause around item k that tells of pigs to come and of nothing

@@ -118,6 +118,10 @@ func (r *reader) fillChore(s span) {
 	part := partNone
 	clock := -1
 	said := false
+	if k := r.insteadAt(s.i, s.j); k > s.i {
+		r.useAll(span{s.frame, k, s.j})
+		s.j = k
+	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
@@ -172,19 +176,20 @@ func (r *reader) fillChore(s span) {
 // fillQuiet reads the hours in which nothing routine is told.
 func (r *reader) fillQuiet(s span) {
 	var clocks []int
+	turned := r.beforeThenAfter(s)
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
 		case it.kind == itClock:
 			m := it.clock
-			if !it.ampm && m < 720 && len(clocks) == 0 {
+			if !it.ampm && m < 720 && len(clocks) == 0 && !turned {
 				m += 720
 			}
 			clocks = append(clocks, m)
 		case it.kind == itNum && !it.soft && it.v >= 0 && it.v <= 24:
 			add := func(v float64) {
 				m := int(v) * 60
-				if len(clocks) == 0 && v < 12 && v >= 5 {
+				if (len(clocks) == 0) != turned && v < 12 && v >= 5 {
 					m += 720
 				}
 				clocks = append(clocks, m%1440)
@@ -211,7 +216,28 @@ func (r *reader) fillQuiet(s span) {
 		r.idleSpan(s)
 		return
 	}
+	if turned {
+		clocks[0], clocks[1] = clocks[1], clocks[0]
+		if clocks[0] < 720 && clocks[0] < clocks[1]+720 && clocks[0] >= 300 && !r.quoteHas(s, "am", "a.m.") {
+			clocks[0] += 720 // "not before 8:00 and not after 9:00"
+		}
+	}
 	r.set(s, model.Setting{Key: model.SetQuiet, List: []string{model.FormatClock(clocks[0]), model.FormatClock(clocks[1])}})
+}
+
+// beforeThenAfter says that the morning's end of the quiet hours is told first: "not
+// before 8 and not after 9".
+func (r *reader) beforeThenAfter(s span) bool {
+	before, after := -1, -1
+	for k := s.i; k < s.j; k++ {
+		switch r.items[k].s {
+		case "before":
+			before = k
+		case "after":
+			after = k
+		}
+	}
+	return before >= 0 && before < after
 }
 
 // unitTalk says that the clause around the span speaks of nothing but the name
@@ -220,7 +246,7 @@ func (r *reader) unitTalk(s span) bool {
 	for k := r.clauseFrom(s.i); k < r.clauseEnd(s.j-1); k++ {
 		it := &r.items[k]
 		switch it.s {
-		case "use", "using", "in", "we", "i", "switch", "change", "prefer", "everything", "go", "with", "show", "work", "like", "think", "always":
+		case "use", "using", "in", "we", "i", "switch", "change", "prefer", "everything", "go", "with", "show", "work", "like", "think", "always", "do", "here", "not", "only", "instead of", "rather than", "count", "weigh", "talk", "deal", "never":
 			continue
 		}
 		if it.kind != itWord || it.label || it.unit == 0 && !it.isAny(setOf(sFiller, sPronoun, sIs, sThanks, sYes, sWeigh, sTo, sAll, sAnd)) {

@@ -30,6 +30,8 @@ func (r *reader) relayed() {
 			it.sense.drop(sHearsay) // "I read the scale wrong"
 		case (it.s == "says" || it.s == "said") && k > 0 && (r.items[k-1].s == "it" || r.items[k-1].s == "which") && r.amountNext(k+1):
 			it.sense.drop(sHearsay) // "it says 39 around"
+		case (it.s == "says" || it.s == "say" || it.s == "reads") && k > r.clauseFrom(k) && r.items[k-1].isAny(setOf(sFence, sTape)) && r.items[k-1].kind == itWord && r.amountNext(k+1):
+			it.sense.drop(sHearsay) // "fence says 7"
 		case sayWords[it.s] && r.houseSays(k):
 			r.relay(k)
 		case it.is(sForeign) && household[it.s] && r.didOurs(k):

@@ -213,6 +213,7 @@ func (r *reader) forceFrames() {
 	if len(r.c.Herd.Animals) == 0 {
 		r.forceArrivals()
 	}
+	r.forceHours()
 	r.forceSetUp()
 	r.lackOfWater()
 	r.fullBatches()

@@ -1,7 +1,7 @@
 package reading
 
 // workWords tell of the round without the word for chores.
-var workWords = setOfWords(split(`work, works, tend, tend to, go out, go, see to, take care of, come out, come, do everything, fill, fill up, fill everything, visit, drive out, check, once a week`))
+var workWords = setOfWords(split(`work, works, tend, tend to, go out, go, get out, get out there, get there, see to, take care of, come out, come, do everything, fill, fill up, fill everything, visit, drive out, check, once a week`))
 
 // worksThen forces a habit of a day of the week, "we work on Sundays", into the chore
 // day, where none is known yet.
@@ -20,7 +20,7 @@ func (r *reader) worksThen(k int) bool {
 			who = true
 		case workWords[x.s]:
 			work = true
-		case x.pig >= 0, x.kind != itWord, x.quest, !x.isAny(setOf(sFiller, sOn, sAt, sAnd, sPigs, sPronoun, sAll, sFeed, sWater, sFill, sOut)) && x.s != "everything":
+		case x.pig >= 0, x.kind != itWord, x.quest, !x.isAny(setOf(sFiller, sOn, sAt, sAnd, sPigs, sPronoun, sAll, sFeed, sWater, sFill, sOut, sTell)) && x.s != "everything":
 			return false
 		}
 	}

@@ -80,6 +80,7 @@ func (r *reader) fillUnits(s span) {
 		switch it := &r.items[k]; {
 		case it.unit != 0 && it.s == "in" && k+1 < len(r.items) && r.items[k+1].unit != 0: // "in kg"
 			continue
+		case it.kind == itWord && it.unit != 0 && k > s.i && deniers[r.items[k-1].s]: // "kg here, not pounds"
 		case it.is(sUS):
 			units = model.US
 		case it.is(sMetric):
@@ -102,6 +103,9 @@ func (r *reader) fillUnits(s span) {
 	r.set(s, model.Setting{Key: model.SetUnits, Text: units})
 	r.unitsSaid(units)
 }
+
+// deniers stand before what is not used.
+var deniers = setOfWords(split(`not, no, never, instead of, rather than`))
 
 // unitsSaid lets units hold for the rest of the text.
 func (r *reader) unitsSaid(units string) { r.units = units }

@@ -165,7 +165,7 @@ func (r *reader) meantAt(toks []token, i int, kind suspectKind) []meantWord {
 			}
 		}
 	}
-	if t.capital && !t.upper && i > 0 && toks[i-1].kind == tokWord { // a name
+	if t.capital && !t.upper && i > 0 && (toks[i-1].kind == tokWord || kind == unheardOf && inNameList(toks, i)) { // a name
 		slices.SortStableFunc(out, byCost)
 		return out[:min(len(out), mostMeant)]
 	}
@@ -193,6 +193,12 @@ func (r *reader) meantAt(toks []token, i int, kind suspectKind) []meantWord {
 	}
 	slices.SortStableFunc(out, byCost)
 	return out[:min(len(out), mostMeant)]
+}
+
+// inNameList says that the word at token i stands in a list of words with capitals, as new
+// names do: "Hazel, Clover, Otis and Pepper".
+func inNameList(toks []token, i int) bool {
+	return i > 1 && toks[i-1].s == "," && toks[i-2].kind == tokWord && toks[i-2].capital && !toks[i-2].upper
 }
 
 // seldom is what it takes more to have meant a word that is seldom said.
