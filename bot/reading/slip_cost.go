@@ -11,6 +11,16 @@ const noSlip = 9
 // slipCost is what it takes to come from the word that was meant to the one that
 // stands there.
 func slipCost(said, meant string) float64 {
+	return slipCostOf(said, meant, soundsOf(said), soundsOf(meant))
+}
+
+// sounds are the sound keys of a word, with its vowels and without.
+type sounds struct{ full, bare string }
+
+func soundsOf(w string) sounds { return sounds{soundKey(w, true), soundKey(w, false)} }
+
+// slipCostOf is slipCost of words whose sounds are known.
+func slipCostOf(said, meant string, sx, mx sounds) float64 {
 	if said == meant {
 		return 0
 	}
@@ -24,10 +34,10 @@ func slipCost(said, meant string) float64 {
 	case d == 2 && len(said) > 4 && len(meant) > 4 && said[:3] == meant[:3]:
 		cost = 1.7
 	}
-	if a, b := soundKey(said, true), soundKey(meant, true); a != "" && a == b {
+	if sx.full != "" && sx.full == mx.full {
 		return min(cost, 0.4)
 	}
-	a, b := soundKey(said, false), soundKey(meant, false)
+	a, b := sx.bare, mx.bare
 	if a == "" || b == "" {
 		return cost
 	}

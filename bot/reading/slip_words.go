@@ -13,6 +13,7 @@ type slipWords struct {
 	near  map[string][]string // a word, or it with one letter left out
 	sound map[string][]string // its consonants, or those with one left out
 	start map[string][]string // its first three letters
+	heard map[string]sounds   // how it sounds
 }
 
 // meantWords are the words of the lexicon that carry a meaning of the trade.
@@ -39,10 +40,11 @@ var meantWords = sync.OnceValue(func() *slipWords {
 		all = append(all, w)
 	}
 	sort.Strings(all)
-	s := &slipWords{map[string][]string{}, map[string][]string{}, map[string][]string{}}
+	s := &slipWords{map[string][]string{}, map[string][]string{}, map[string][]string{}, make(map[string]sounds, len(all))}
 	for _, w := range all {
 		spread(s.near, w, w)
-		if key := soundKey(w, false); len(key) > 2 {
+		s.heard[w] = soundsOf(w)
+		if key := s.heard[w].bare; len(key) > 2 {
 			spread(s.sound, key, w)
 		} else if len(key) > 1 {
 			s.sound[key] = append(s.sound[key], w)
@@ -84,6 +86,7 @@ func (m *meaning) worthBending() bool {
 // slip, with what that takes, the likeliest first.
 func (s *slipWords) meantFor(said string) []meantWord {
 	var out []meantWord
+	own := soundsOf(said)
 	seen := map[string]bool{said: true}
 	consider := func(list []string) {
 		for _, w := range list {
@@ -91,7 +94,7 @@ func (s *slipWords) meantFor(said string) []meantWord {
 				continue
 			}
 			seen[w] = true
-			if c := slipCost(said, w); c < dearestSlip {
+			if c := slipCostOf(said, w, own, s.heard[w]); c < dearestSlip {
 				out = append(out, meantWord{w, c})
 			}
 		}
@@ -100,7 +103,7 @@ func (s *slipWords) meantFor(said string) []meantWord {
 	for i := range len(said) {
 		consider(s.near[said[:i]+said[i+1:]])
 	}
-	if key := soundKey(said, false); len(key) > 1 {
+	if key := own.bare; len(key) > 1 {
 		consider(s.sound[key])
 		if len(key) > 2 {
 			for i := range len(key) {
