@@ -124,6 +124,9 @@ func (r *reader) fillDone(s span) {
 // fillSnooze reads a wish to hear of something later, or no more.
 func (r *reader) fillSnooze(s span) {
 	z := Snooze{About: r.aboutIn(s)}
+	if len(z.About) > 1 { // "the worming reminder" is the one about worming
+		z.About = slices.DeleteFunc(z.About, func(a string) bool { return a == "own" })
+	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
