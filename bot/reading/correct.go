@@ -26,6 +26,16 @@ func (r *reader) correction() (Reading, bool) {
 		got := r.just(Undo{Of: "gone", Record: rec.ID})
 		return got, true
 	}
+	if k := r.theOtherOne(); k > 0 {
+		if f, ok := target.Entry.Act.(Fact); ok {
+			all := r.items
+			r.items = r.items[:k+1]
+			if es, ok := r.patched(target, f.Fact, k, true); ok {
+				return r.replaced(target, es), true
+			}
+			r.items = all
+		}
+	}
 	lead, rest := r.correctionLead()
 	if e, ok := r.otherDay(target); ok {
 		return r.replaced(target, e), true

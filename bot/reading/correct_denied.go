@@ -62,3 +62,30 @@ func (r *reader) wasThat() int {
 
 // hotterThanAnyDay is a number that is no day's heat in either unit.
 const hotterThanAnyDay = 130
+
+// theOtherOne says that the text tells which pig it was after all, and that it was
+// mixed up with the one told before: "its 504 thats limping. i mixed em up". It gives
+// the item of that pig; what stands behind it but tells it again.
+func (r *reader) theOtherOne() int {
+	at, mixed := -1, false
+	for k := range r.items {
+		it := &r.items[k]
+		switch {
+		case it.pig >= 0 && at < 0 && k > 0 && k <= 3 && firstWord(r.items[0].s) != "if":
+			at = k
+		case it.pig >= 0, it.quest, it.number() && !it.soft:
+			return 0
+		case firstWord(it.s) == "mixed" || firstWord(it.s) == "wrong" || lastWord(it.s) == "wrong":
+			mixed = true
+		}
+	}
+	if at < 0 || !mixed || len(r.c.Before) == 0 || r.c.Now.Sub(r.c.Before[0].At) > justTold {
+		return 0
+	}
+	switch r.items[at-1].s {
+	case "its", "it's", "it is", "it was", "thats", "that's", "that was":
+	default:
+		return 0
+	}
+	return at
+}

@@ -16,7 +16,7 @@ func (r *reader) seenDryBefore(s span) (model.Water, bool) {
 	}
 	last := &r.out[len(r.out)-1]
 	f, ok := last.Act.(Fact)
-	if !ok || last.To > r.items[s.i].from || last.To < r.items[r.sentenceStart(s.i-1)].from {
+	if !ok || last.To > r.items[s.i].from || last.To < r.items[r.sentenceStart(max(r.sentenceStart(s.i)-1, 0))].from {
 		return model.Water{}, false
 	}
 	w, ok := f.Fact.(model.Water)

@@ -306,5 +306,8 @@ func (r *reader) newOnes() {
 		if (it.s == "new ones" || it.s == "new pigs") && it.gap == gapNone && n.kind == itNum && !n.soft && n.v >= 1 && n.v <= 60 && r.firstQty(span{fArrive, k, r.sentenceEnd(k)}, mass) >= 0 {
 			it.sense = setOf(sPigs, sArrive)
 		}
+		if it.s == "new" && it.gap == gapNone && n.kind == itNum && !n.soft && n.v >= 1 && n.v <= 60 && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].is(sPigs) && r.items[k+1].pig < 0 && r.firstQty(span{fArrive, k, r.sentenceEnd(k)}, mass) >= 0 {
+			r.items[k+1].sense = setOf(sPigs, sArrive) // "3 new shoats 38 lb each"
+		}
 	}
 }

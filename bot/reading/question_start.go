@@ -21,6 +21,8 @@ func (r *reader) questionStart(k int) bool {
 		return true
 	case it.is(sAskSure) && strings.Contains(it.s, " ") && !r.relative(k) && r.strongAsk(it.s):
 		return true
+	case it.s == "you" && clause && r.youThink(k):
+		return true
 	case it.is(sAsk) && clause && it.quest:
 		return true
 	case clause && (it.s == "is" || it.s == "are") && r.quoteHas(span{0, k, r.sentenceEnd(k)}, "safe", "poisonous", "toxic", "bad for", "good for"):
@@ -35,6 +37,20 @@ func (r *reader) questionStart(k int) bool {
 		return true
 	case (clause || k == r.sentenceStart(k)+1 && (r.isI(k-1) || r.items[k-1].is(sPronoun))) && r.plansPigs(k):
 		return true
+	}
+	return false
+}
+
+// youThink says that item k begins "you think it will ...", which asks where the weather
+// or the feed is what is thought of: "you think its gonna be too hot tomorrow".
+func (r *reader) youThink(k int) bool {
+	if k+2 >= len(r.items) || r.items[k+1].gap != gapNone {
+		return false
+	}
+	switch r.items[k+1].s {
+	case "think", "reckon", "figure", "suppose":
+		n := &r.items[k+2]
+		return n.gap == gapNone && (n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || n.s == "the" || n.s == "it'll" || n.s == "we")
 	}
 	return false
 }

@@ -26,6 +26,12 @@ func (r *reader) tagRows() {
 		if r.pairsOf(row) || labelled || len(row.at) < 2 || !r.allTags(row) {
 			continue
 		}
+		if r.atTheButcher(row.end) {
+			for _, k := range row.at {
+				r.toks[k].tag = tagPig
+			}
+			continue
+		}
 		values := r.valuesBehind(row)
 		if len(values.at) < 2 || values.end < len(r.toks) && labelMark(r.toks[values.end].s) {
 			continue
@@ -38,6 +44,25 @@ func (r *reader) tagRows() {
 		}
 		i = values.end
 	}
+}
+
+// atTheButcher says that a butcher stands right behind the row that ends at token k:
+// "dropped 411 413 and 415 at the butcher".
+func (r *reader) atTheButcher(k int) bool {
+	if k < len(r.toks) && r.toks[k].s == "off" {
+		k++
+	}
+	if k+1 >= len(r.toks) || r.toks[k].s != "at" && r.toks[k].s != "to" {
+		return false
+	}
+	if r.toks[k+1].s == "the" {
+		k++
+	}
+	if k+1 >= len(r.toks) {
+		return false
+	}
+	m := r.lex.of[r.toks[k+1].s]
+	return m != nil && m.sense.has(sButcher)
 }
 
 // labelMark says that a mark stands between a pig and its number.

@@ -1,0 +1,171 @@
+package reading
+
+// Words that look like a death, a pig that lies down or a filling, and are none where
+// they stand: "dead lame", "i'm down with the flu", "write that down", "was dead by the
+// east tank".
+
+// misleadingWords takes from such words what they do not tell.
+func (r *reader) misleadingWords() {
+	for k := range r.items {
+		it := &r.items[k]
+		switch {
+		case it.s == "dead" && r.onlyVery(k):
+			r.blank(k)
+		case it.is(sDown) && firstWord(it.s) == "down" && it.pig < 0 && r.writtenDown(k):
+			r.blank(k)
+		case it.is(sDown) && firstWord(it.s) == "down" && r.personDown(k):
+			for n, end := k, r.clauseEnd(k); n < end; n++ {
+				r.blank(n)
+			}
+		case it.is(sDied) && it.pig < 0:
+			r.lyingBeside(k)
+		}
+	}
+}
+
+// onlyVery says that the "dead" at item k does but strengthen the word behind it:
+// "dead lame", "dead slow".
+func (r *reader) onlyVery(k int) bool {
+	return k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].pig < 0 && deadVery[firstWord(r.items[k+1].s)]
+}
+
+// deadVery are words that stand behind a "dead" that means "very".
+var deadVery = setOfWords(split(`lame, slow, tired, sore, weak, keen, quiet, calm, lazy, easy, certain, sure, set, right, level, straight, serious, beat, broke, hungry, thirsty, worn`))
+
+// writtenDown says that the "down" at item k belongs to a wish to write: "write that
+// down", "jot it down".
+func (r *reader) writtenDown(k int) bool {
+	for n := k - 1; n >= r.clauseFrom(k) && n >= k-3 && r.items[n+1].gap == gapNone; n-- {
+		switch firstWord(r.items[n].s) {
+		case "write", "wrote", "writing", "jot", "jotted", "note", "noted", "mark", "marked", "scribble", "scribbled", "get", "got", "took", "take":
+			return n < k-1 || firstWord(r.items[n].s) != "got" && firstWord(r.items[n].s) != "get" && firstWord(r.items[n].s) != "took" && firstWord(r.items[n].s) != "take"
+		}
+		if r.items[n].pig >= 0 || r.items[n].number() || !r.items[n].isAny(setOf(sPronoun, sFiller)) || r.items[n].isAny(setOf(sPigs)) {
+			return false
+		}
+	}
+	return false
+}
+
+// personDown says that a person is down with something: "im down with the flu", "my
+// wife is down with a cold".
+func (r *reader) personDown(k int) bool {
+	if k+1 >= len(r.items) || firstWord(r.items[k+1].s) != "with" && r.items[k].s != "down with" {
+		return false
+	}
+	for n := k - 1; n >= r.clauseFrom(k) && n >= k-5; n-- {
+		it := &r.items[n]
+		if it.pig >= 0 || it.is(sPigs) || it.number() && !it.soft {
+			return false
+		}
+		if persons[firstWord(it.s)] || persons[lastWord(it.s)] {
+			return true
+		}
+	}
+	return false
+}
+
+// persons are words for people who may fall ill beside the pigs.
+var persons = setOfWords(split(`i, im, i'm, i've, ive, we, we're, were, i am, we are, wife, husband, hubby, kid, kids, son, daughter, mother, mom, mum, dad, father, sister, brother, family, boy's, neighbor, neighbour, grandson, granddaughter, partner`))
+
+// lyingBeside takes the barrel, feeder or wallow that but says where a dead one lay:
+// "one of em was dead by the east tank".
+func (r *reader) lyingBeside(k int) {
+	end := r.clauseEnd(k)
+	at := -1
+	for n := k + 1; n < end; n++ {
+		it := &r.items[n]
+		switch {
+		case lyingWords[it.s] && at < 0:
+			at = n
+		case at >= 0 && (it.barrel >= 0 || it.feeder >= 0 || it.isAny(setOf(sBarrel, sFeeder, sWallow, sFence))):
+		case it.number() && !it.soft, it.isAny(setOf(sFull, sEmpty, sFill, sPour)) && !it.isAny(setOf(sFiller, sBarrel, sFeeder)), it.kind == itFrac, it.pig >= 0:
+			return
+		}
+	}
+	for n := at; at >= 0 && n < end; n++ {
+		if it := &r.items[n]; it.barrel >= 0 || it.feeder >= 0 || it.isAny(setOf(sBarrel, sFeeder, sWallow, sFence)) {
+			r.blank(n)
+		}
+	}
+}
+
+// lyingWords lead up to where something lies.
+var lyingWords = setOfWords(split(`by, near, beside, next to, behind, under, at, in, in front of, close to, against, by the, near the, beside the, next to the, behind the, under the, at the, in the, close to the`))
+
+// wentFor takes "went for" and its like between a pig and money for a sale: "203 went
+// for $410", "clover fetched 380 dollars".
+func (r *reader) wentFor() {
+	for k := 1; k+1 < len(r.items); k++ {
+		it, p := &r.items[k], &r.items[k-1]
+		if p.pig < 0 || it.gap != gapNone || it.quest {
+			continue
+		}
+		n := k + 1
+		switch it.s {
+		case "went":
+			if r.items[n].s != "for" || n+1 >= len(r.items) {
+				continue
+			}
+			n++
+		case "went for", "fetched", "brought", "brought in", "made", "sold at":
+		default:
+			continue
+		}
+		if r.items[n].qty(money) && r.items[n].gap == gapNone {
+			it.sense, it.unit = setOf(sSold), 0
+		}
+	}
+}
+
+// sacksNamedAhead gives the counts of a sentence of nothing but counts and goods the
+// measure that the sentence before it told as come: "the sacks came. 12 barley 6 wheat".
+func (r *reader) sacksNamedAhead() {
+	for k := 1; k < len(r.items); k++ {
+		if r.items[k].gap < gapComma || r.items[k].kind != itNum {
+			continue
+		}
+		var unit unitID
+		came := false
+		for n := r.sentenceStart(k - 1); n < k; n++ {
+			it := &r.items[n]
+			switch {
+			case it.kind == itWord && it.unit.dim() == vessel && it.unit != unitBale:
+				unit = it.unit
+			case goodsCame[it.s], it.isAny(setOf(sBuy)):
+				came = true
+			case it.number() && !it.soft, it.isAny(setOf(sNot, sPlan)):
+				unit = 0
+			}
+		}
+		if unit == 0 || !came {
+			continue
+		}
+		end := r.sentenceEnd(k)
+		pairs := 0
+		for n := k; n < end; {
+			for n < end && r.items[n].kind == itWord && r.items[n].is(sFiller) && r.items[n].canon == "" {
+				n++
+			}
+			if n+1 >= end || r.items[n].kind != itNum || r.items[n].soft || r.items[n].ord || !r.items[n+1].is(sIngredient) {
+				pairs = 0
+				break
+			}
+			pairs++
+			n += 2
+		}
+		if pairs == 0 {
+			continue
+		}
+		for n := k; n < end; n++ {
+			if r.items[n].kind == itNum {
+				r.items[n].kind, r.items[n].unit = itQty, unit
+			}
+		}
+		for n := r.sentenceStart(k - 1); n < k; n++ {
+			r.blank(n)
+		}
+	}
+}
+
+var goodsCame = setOfWords(split(`came, arrived, here, are here, got here, came in, delivered, were delivered, is here, have come, showed up`))
