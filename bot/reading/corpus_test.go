@@ -492,7 +492,7 @@ var corpusBounds = []struct {
 	{"sixth", 0.81, 0.09, false, false},
 	{"seventh", 0.7, 0.19, false, false},
 	{"eighth", 0.85, 0.055, false, true},
-	{"ninth", 0.70, 0.135, false, true},
+	{"ninth", 0.745, 0.095, false, true},
 	{"aside", 0.755, 0.128, true, true},
 }
 

@@ -75,7 +75,9 @@ func (r *reader) theOtherOne() int {
 			at = k
 		case it.pig >= 0, it.quest, it.number() && !it.soft:
 			return 0
-		case firstWord(it.s) == "mixed" || firstWord(it.s) == "wrong" || lastWord(it.s) == "wrong":
+		case it.unit == unitBatch:
+			return 0
+		case it.s == "mixed up", it.s == "mixed them up", it.s == "up" && (r.items[max(k-1, 0)].s == "mixed" || r.items[max(k-2, 0)].s == "mixed"):
 			mixed = true
 		}
 	}

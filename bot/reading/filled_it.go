@@ -15,6 +15,9 @@ func (r *reader) seenDryBefore(s span) (model.Water, bool) {
 		return model.Water{}, false
 	}
 	last := &r.out[len(r.out)-1]
+	if _, none := last.Act.(None); none && len(r.out) > 1 { // "bone dry when i got there"
+		last = &r.out[len(r.out)-2]
+	}
 	f, ok := last.Act.(Fact)
 	if !ok || last.To > r.items[s.i].from || last.To < r.items[r.sentenceStart(max(r.sentenceStart(s.i)-1, 0))].from {
 		return model.Water{}, false
@@ -24,6 +27,16 @@ func (r *reader) seenDryBefore(s span) (model.Water, bool) {
 		return model.Water{}, false
 	}
 	return model.Water{Barrel: w.Barrel, Full: true}, true
+}
+
+// ofIt says that a sentence begins with the "it" that the span speaks of: "its up to the
+// rim now".
+func (r *reader) ofIt(s span) bool {
+	switch k := r.sentenceStart(s.i); r.items[k].s {
+	case "its", "it's", "it is", "it", "now it's", "it was":
+		return s.i-k <= 1
+	}
+	return false
 }
 
 // bothBarrels is the water that a "filled both" speaks of, or a "filled all", where

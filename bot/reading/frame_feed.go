@@ -71,7 +71,7 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 		r.fillStock(whole)
 		return
 	}
-	if w, ok := r.seenDryBefore(whole); ok && c.verb && !t.any && c.amount == nil && c.fraction == nil { // "barrel empty. filled it."
+	if w, ok := r.seenDryBefore(whole); ok && (c.verb || c.full && r.ofIt(whole)) && !t.any && c.amount == nil && c.fraction == nil { // "barrel empty. filled it."
 		r.useAll(whole)
 		r.emit(Fact{w}, s)
 		return

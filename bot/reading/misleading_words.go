@@ -9,7 +9,7 @@ func (r *reader) misleadingWords() {
 	for k := range r.items {
 		it := &r.items[k]
 		switch {
-		case it.s == "dead" && r.onlyVery(k):
+		case it.is(sDied) && (it.s == "dead" || isDead[it.s]) && r.onlyVery(k):
 			r.blank(k)
 		case it.is(sDown) && firstWord(it.s) == "down" && it.pig < 0 && r.writtenDown(k):
 			r.blank(k)
@@ -29,16 +29,18 @@ func (r *reader) onlyVery(k int) bool {
 	return k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].pig < 0 && deadVery[firstWord(r.items[k+1].s)]
 }
 
+var isDead = setOfWords(split(`is dead, was dead, are dead, were dead`))
+
 // deadVery are words that stand behind a "dead" that means "very".
-var deadVery = setOfWords(split(`lame, slow, tired, sore, weak, keen, quiet, calm, lazy, easy, certain, sure, set, right, level, straight, serious, beat, broke, hungry, thirsty, worn`))
+var deadVery = setOfWords(split(`lame, slow, tired, sore, weak, keen, quiet, calm, lazy, easy, certain, serious, beat, hungry, thirsty, worn`))
 
 // writtenDown says that the "down" at item k belongs to a wish to write: "write that
 // down", "jot it down".
 func (r *reader) writtenDown(k int) bool {
 	for n := k - 1; n >= r.clauseFrom(k) && n >= k-3 && r.items[n+1].gap == gapNone; n-- {
 		switch firstWord(r.items[n].s) {
-		case "write", "wrote", "writing", "jot", "jotted", "note", "noted", "mark", "marked", "scribble", "scribbled", "get", "got", "took", "take":
-			return n < k-1 || firstWord(r.items[n].s) != "got" && firstWord(r.items[n].s) != "get" && firstWord(r.items[n].s) != "took" && firstWord(r.items[n].s) != "take"
+		case "write", "wrote", "writing", "jot", "jotted", "note", "noted", "mark", "marked", "scribble", "scribbled":
+			return true
 		}
 		if r.items[n].pig >= 0 || r.items[n].number() || !r.items[n].isAny(setOf(sPronoun, sFiller)) || r.items[n].isAny(setOf(sPigs)) {
 			return false
@@ -52,6 +54,11 @@ func (r *reader) writtenDown(k int) bool {
 func (r *reader) personDown(k int) bool {
 	if k+1 >= len(r.items) || firstWord(r.items[k+1].s) != "with" && r.items[k].s != "down with" {
 		return false
+	}
+	for n := k + 1; n < r.clauseEnd(k); n++ { // "we are down with one pig"
+		if it := &r.items[n]; it.pig >= 0 || it.number() || it.isAny(setOf(sPigs, sFeed, sFeeder, sBarrel, sOut)) {
+			return false
+		}
 	}
 	for n := k - 1; n >= r.clauseFrom(k) && n >= k-5; n-- {
 		it := &r.items[n]
@@ -112,7 +119,7 @@ func (r *reader) wentFor() {
 		default:
 			continue
 		}
-		if r.items[n].qty(money) && r.items[n].gap == gapNone {
+		if r.items[n].qty(money) && r.items[n].gap == gapNone && (n+1 >= len(r.items) || r.items[n+1].s != "of") {
 			it.sense, it.unit = setOf(sSold), 0
 		}
 	}
@@ -147,7 +154,7 @@ func (r *reader) sacksNamedAhead() {
 			for n < end && r.items[n].kind == itWord && r.items[n].is(sFiller) && r.items[n].canon == "" {
 				n++
 			}
-			if n+1 >= end || r.items[n].kind != itNum || r.items[n].soft || r.items[n].ord || !r.items[n+1].is(sIngredient) {
+			if n+1 >= end || r.items[n].kind != itNum || r.items[n].soft || r.items[n].ord || r.items[n].v > mostSacks || !r.items[n+1].is(sIngredient) {
 				pairs = 0
 				break
 			}
@@ -167,5 +174,8 @@ func (r *reader) sacksNamedAhead() {
 		}
 	}
 }
+
+// mostSacks is the most that a bare count of sacks is taken for; more are a weight.
+const mostSacks = 60
 
 var goodsCame = setOfWords(split(`came, arrived, here, are here, got here, came in, delivered, were delivered, is here, have come, showed up`))
