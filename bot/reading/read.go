@@ -55,7 +55,7 @@ func (r *reader) run() Reading {
 	if got, ok := r.swap(); ok {
 		return got
 	}
-	if got, ok := r.correction(); ok {
+	if got, ok := r.correctedAndTold(); ok {
 		return got
 	}
 	r.readItems()

@@ -1,0 +1,58 @@
+package reading
+
+// correctedAndTold reads a text whose first sentence may put an earlier record right.
+// What is told behind that sentence, where the correction needs none of it, is told all
+// the same: "it was 505. mixed 2 batches".
+func (r *reader) correctedAndTold() (Reading, bool) {
+	n := r.sentenceEnd(0)
+	var first, rest string
+	behind := 0
+	if n < len(r.items) && !r.part {
+		behind = r.items[n].from
+		first, rest = r.text[:behind], r.text[behind:]
+	}
+	turns := n <= longestTurn && turnWords[firstWord(r.items[0].s)]
+	got, ok := r.correction()
+	if rest == "" || !ok && !turns {
+		return got, ok
+	}
+	head := r.readAs(first, false)
+	switch {
+	case ok && !sameEntries(got.Entries, head.Entries):
+		return got, true // it needs what stands behind
+	case !ok && (len(head.Entries) != 1 || head.Entries[0].Replace == ""):
+		return got, false
+	}
+	got = head
+	told := r.readAs(rest, true)
+	for _, e := range told.Entries {
+		if _, fact := e.Act.(Fact); !fact {
+			return got, true // talk about the correction, a question of its own
+		}
+	}
+	for _, e := range told.Entries {
+		e.From, e.To = e.From+behind, e.To+behind
+		got.Entries = append(got.Entries, e)
+	}
+	return got, true
+}
+
+// longestTurn is how many items a sentence has at most that puts a record right before
+// others tell something new.
+const longestTurn = 6
+
+// turnWords open such a sentence.
+var turnWords = setOfWords(split("no, not, it, its, it's, that, sorry, oops, correction, wrong, actually, i, scratch"))
+
+// readAs reads a part of the text by itself: as one of its own, or as what goes on from
+// the messages before.
+func (r *reader) readAs(text string, own bool) Reading {
+	c := r.c
+	if own {
+		c.Pending, c.ReplyTo, c.Before = nil, nil, nil
+	}
+	p := newReader(c, text)
+	defer p.done()
+	p.part = true
+	return p.run()
+}
