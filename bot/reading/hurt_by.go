@@ -56,7 +56,7 @@ func (r *reader) notInThere() {
 		for p > 0 && r.items[p].isAny(setOf(sIs)) && r.items[p+1].gap == gapNone {
 			p--
 		}
-		end := k + 1
+		var end int
 		switch {
 		case r.items[p].pig < 0:
 			continue
