@@ -232,11 +232,4 @@ func (r *reader) tellsAlone(i, j int) bool {
 }
 
 // readPart reads the items from i to j as a text of their own.
-func (r *reader) readPart(i, j int) Reading {
-	c := r.c
-	c.Pending, c.ReplyTo, c.Before = nil, nil, nil
-	p := newReader(c, r.quote(i, j))
-	defer p.done()
-	p.part = true
-	return p.run()
-}
+func (r *reader) readPart(i, j int) Reading { return r.readAs(r.quote(i, j), true) }
