@@ -18,20 +18,11 @@ func (r *reader) topicOf(s span) (string, float32) {
 		}
 		// Longer phrases speak louder: take the longest, and half of what its
 		// words say by themselves.
-		key := store[:0]
 		best := 0
 		var votes []topicVote
-		for k := i; k < to && k < i+6; k++ {
-			t := &r.toks[k]
-			if t.kind != tokWord && t.kind != tokNum || len(key)+1+len(t.s) > cap(store[:]) {
-				break
-			}
-			if k > i {
-				key = append(key, ' ')
-			}
-			key = append(key, t.s...)
+		for n, key := range r.phrasesAt(store[:0], i, min(to, i+6)) {
 			if v, ok := r.lex.topics[string(key)]; ok {
-				best, votes = k-i+1, v
+				best, votes = n, v
 			}
 		}
 		if best == 0 {

@@ -162,16 +162,7 @@ func (r *reader) askedOf(s span) asked {
 		if r.toks[i].kind != tokWord {
 			continue
 		}
-		key := store[:0]
-		for k := i; k < to && k < i+table.longest; k++ {
-			t := &r.toks[k]
-			if t.kind != tokWord && t.kind != tokNum || len(key)+1+len(t.s) > cap(store[:]) {
-				break
-			}
-			if k > i {
-				key = append(key, ' ')
-			}
-			key = append(key, t.s...)
+		for _, key := range r.phrasesAt(store[:0], i, min(to, i+table.longest)) {
 			is |= table.of[string(key)]
 		}
 		if _, known := table.of[r.toks[i].s]; !known {

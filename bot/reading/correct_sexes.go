@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"iter"
 	"slices"
 
 	"troughbell/model"
@@ -25,16 +26,7 @@ func (r *reader) sexesTold() (*Recorded, Entry, bool) {
 	if !sexed || !named && !r.has(span{0, 0, len(r.items)}, sAll) {
 		return nil, Entry{}, false
 	}
-	for x := range r.c.Before {
-		rec := &r.c.Before[x]
-		f, ok := rec.Entry.Act.(Fact)
-		if !ok {
-			continue
-		}
-		a, ok := f.Fact.(model.Arrive)
-		if !ok {
-			continue
-		}
+	for rec, a := range r.arrivalsBefore() {
 		names := make([]newPig, len(a.Animals))
 		for n, name := range a.Animals {
 			names[n] = newPig{name: name, k: -1}
@@ -50,4 +42,20 @@ func (r *reader) sexesTold() (*Recorded, Entry, bool) {
 		return rec, e, len(a.Sexes) > 0 && a.Check() == nil
 	}
 	return nil, Entry{}, false
+}
+
+// arrivalsBefore yields the arrivals among the person's latest records, the last first.
+func (r *reader) arrivalsBefore() iter.Seq2[*Recorded, model.Arrive] {
+	return func(yield func(*Recorded, model.Arrive) bool) {
+		for x := range r.c.Before {
+			rec := &r.c.Before[x]
+			f, ok := rec.Entry.Act.(Fact)
+			if !ok {
+				continue
+			}
+			if a, ok := f.Fact.(model.Arrive); ok && !yield(rec, a) {
+				return
+			}
+		}
+	}
 }

@@ -124,14 +124,8 @@ func isNameWord(w string) bool {
 // namesArrival is the latest arrival of this person, of as many pigs and without
 // names, with the names given.
 func (r *reader) namesArrival(names []string) (*Recorded, Entry, bool) {
-	for x := range r.c.Before {
-		rec := &r.c.Before[x]
-		f, ok := rec.Entry.Act.(Fact)
-		if !ok {
-			continue
-		}
-		a, ok := f.Fact.(model.Arrive)
-		if !ok || len(a.Animals) > 0 || a.Count != len(names) {
+	for rec, a := range r.arrivalsBefore() {
+		if len(a.Animals) > 0 || a.Count != len(names) {
 			continue
 		}
 		a.Animals = names

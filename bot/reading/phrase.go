@@ -1,5 +1,7 @@
 package reading
 
+import "iter"
+
 // phrase finds the longest phrase of the lexicon that begins the tokens and
 // that the filter wants, and says how many tokens it takes. A hyphen between
 // two words counts as a blank.
@@ -33,4 +35,25 @@ func (l *lexicon) phrase(toks []token, want func(*meaning) bool) (*meaning, int)
 		}
 	}
 	return best, n
+}
+
+// phrasesAt yields the phrases of words and numbers that begin at token i and end
+// before another, the shortest first, with how many tokens each takes. They are written
+// into key, as far as it reaches.
+func (r *reader) phrasesAt(key []byte, i, end int) iter.Seq2[int, []byte] {
+	return func(yield func(int, []byte) bool) {
+		for k := i; k < end; k++ {
+			t := &r.toks[k]
+			if t.kind != tokWord && t.kind != tokNum || len(key)+1+len(t.s) > cap(key) {
+				return
+			}
+			if k > i {
+				key = append(key, ' ')
+			}
+			key = append(key, t.s...)
+			if !yield(k-i+1, key) {
+				return
+			}
+		}
+	}
 }
