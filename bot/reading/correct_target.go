@@ -37,6 +37,16 @@ func (r *reader) bestOf(rs []Recorded) *Recorded {
 			break
 		}
 	}
+	if first != nil && !hasOld && ofNoAnimal(first) {
+		if pig := r.weighedAnew(); pig != "" { // "no wait ash was 58", and water was told last
+			for k := range rs {
+				if f, ok := rs[k].Entry.Act.(Fact); ok && f.Kind() == "weigh" && slices.Contains(AnimalsOf(f.Fact), pig) {
+					return &rs[k]
+				}
+			}
+			return nil
+		}
+	}
 	if first != nil && !hasOld { // among the records of one message, that of the pig named
 		for k := range rs {
 			f, ok := rs[k].Entry.Act.(Fact)
@@ -91,4 +101,33 @@ func (r *reader) holdsNumber(f model.Fact, v float64) bool {
 		return x.Batches != nil && near(*x.Batches, v)
 	}
 	return false
+}
+
+// ofNoAnimal says that a record is of feed, water, weather or money.
+func ofNoAnimal(rec *Recorded) bool {
+	f, ok := rec.Entry.Act.(Fact)
+	if !ok {
+		return false
+	}
+	switch f.Fact.(type) {
+	case model.Water, model.Refill, model.FeedLevel, model.Fence, model.Stock, model.Spend, model.Weather:
+		return true
+	}
+	return false
+}
+
+// weighedAnew is the living pig that the text names before a bare number, "" if none.
+func (r *reader) weighedAnew() string {
+	pig := ""
+	for k := range r.items {
+		switch it := &r.items[k]; {
+		case it.feeder >= 0, it.barrel >= 0:
+			return ""
+		case it.pig >= 0 && !it.near && int(it.pig) < r.alive && pig == "":
+			pig = r.pigs[it.pig].Name
+		case pig != "" && it.kind == itNum && !it.soft:
+			return pig
+		}
+	}
+	return ""
 }
