@@ -1,146 +1,165 @@
 package store
 
 import (
+	"bytes"
+	"encoding/binary"
 	"reflect"
-	"strings"
 	"time"
 
 	"troughbell/model"
 )
 
-// Packed is the journal of a herd as it is held in memory for long: what the
-// records of one message have in common is there once, and names are shared. It
-// gives the records back as the file would.
+// Packed is the journal of a herd as it is held in memory for long: one run of
+// bytes, each record as what differs from the one before it. It gives the records
+// back as the file would.
 type Packed struct {
 	herd    HerdID
-	records []packed
-	weight  int
+	bytes   []byte
+	records int
+	last    packed
+	from    span // in bytes: what the latest record's message gave
 }
 
+// packed is what of a record the next one is told apart from.
 type packed struct {
-	fact   model.Fact
-	from   *said
-	id     string
-	judged string
-	at     int64 // milliseconds since 1970
-	seq    int64
-	on     model.Day
-	stated bool
+	judged  string
+	seq, at int64
+	on      model.Day
 }
 
-// said is what one message gave to its records.
-type said struct {
-	text, message, byName string
-	by                    PersonID
-	chat                  ChatID
-	zone                  *time.Location
-	at                    int64
-}
+// span is a piece of the bytes.
+type span struct{ begin, end int }
+
+// The marks that a packed record begins with.
+const (
+	markStated = 1 << iota
+	markID     // its ID is not the one of its number
+	markJudged // it was judged unlike the one before it
+	markFrom   // it came with another message than the one before it
+)
 
 // Pack packs the records of a herd, from its first on.
 func Pack(herd HerdID, journal []Envelope) *Packed {
-	p := &Packed{herd: herd, weight: int(reflect.TypeFor[Packed]().Size())}
+	p := &Packed{herd: herd}
 	p.Add(journal)
 	return p
 }
 
 // Seq is the number of the latest record; 0 if there is none.
-func (p *Packed) Seq() int64 {
-	if len(p.records) == 0 {
-		return 0
-	}
-	return p.records[len(p.records)-1].seq
-}
+func (p *Packed) Seq() int64 { return p.last.seq }
 
 // Weight is about how many bytes it takes.
-func (p *Packed) Weight() int {
-	return p.weight + cap(p.records)*int(reflect.TypeFor[packed]().Size())
-}
+func (p *Packed) Weight() int { return cap(p.bytes) + int(reflect.TypeFor[Packed]().Size()) }
 
-// spare is how many records there is room for when the room is made.
-const spare = 8
+// room is for how many more bytes room is made at least, beside a tenth of what
+// there is.
+const room = 128
 
 // Add packs the records that come next, as the file has them.
 func (p *Packed) Add(journal []Envelope) {
-	if need := len(p.records) + len(journal); need > cap(p.records) {
-		p.records = append(make([]packed, 0, need+spare), p.records...)
+	b, from := p.bytes, []byte(nil)
+	for i := range journal {
+		e := &journal[i]
+		from = appendFrom(from[:0], e)
+		var marks byte
+		if e.Stated {
+			marks |= markStated
+		}
+		if e.ID != RecordID(e.Seq) {
+			marks |= markID
+		}
+		if e.Judged != p.last.judged {
+			marks |= markJudged
+		}
+		if p.records == 0 || !bytes.Equal(from, b[p.from.begin:p.from.end]) {
+			marks |= markFrom
+		}
+		at := e.At.UnixMilli()
+		b = append(b, marks)
+		b = binary.AppendVarint(b, e.Seq-p.last.seq)
+		b = binary.AppendVarint(b, at-p.last.at)
+		b = binary.AppendVarint(b, int64(e.On-p.last.on))
+		if marks&markID != 0 {
+			b = appendText(b, e.ID)
+		}
+		if marks&markJudged != 0 {
+			b = appendText(b, e.Judged)
+		}
+		if marks&markFrom != 0 {
+			p.from = span{len(b), len(b) + len(from)}
+			b = append(b, from...)
+		}
+		b = appendFact(b, e.Fact)
+		p.last = packed{seq: e.Seq, at: at, on: e.On, judged: judgedAs(p.last.judged, e.Judged)}
+		p.records++
 	}
-	for _, e := range journal {
-		var before packed
-		if n := len(p.records); n > 0 {
-			before = p.records[n-1]
-		}
-		from := said{
-			text: e.Text, message: e.Source.Message, byName: e.ByName, by: e.By, chat: e.Source.Chat,
-			zone: e.At.Location(), at: e.SaidAt.UnixMilli(),
-		}
-		next := packed{ // the ID cloned, not to hold the row that it was read from
-			fact: e.Fact, from: before.from, id: strings.Clone(e.ID), judged: e.Judged, at: e.At.UnixMilli(), seq: e.Seq, on: e.On, stated: e.Stated,
-		}
-		if before.from == nil || *before.from != from {
-			if before.from != nil && before.from.byName == from.byName {
-				from.byName = before.from.byName
-			}
-			next.from = &from
-			p.weight += int(reflect.TypeFor[said]().Size()) + len(from.text) + len(from.message)
-		}
-		if before.judged == next.judged {
-			next.judged = before.judged
-		}
-		p.records = append(p.records, next)
-		p.weight += len(next.id) + weightOf(reflect.ValueOf(e.Fact))
+	if cap(b) != cap(p.bytes) { // it grew by as much as what lives shortly would
+		b = append(make([]byte, 0, len(b)+len(b)/10+room), b...)
 	}
+	p.bytes = b
+}
+
+// judgedAs is how a record was judged, not to hold the row that it was read from
+// where the words are those of the record before.
+func judgedAs(before, now string) string {
+	if before == now {
+		return before
+	}
+	return string([]byte(now))
+}
+
+// appendFrom writes what one message gives to its records.
+func appendFrom(b []byte, e *Envelope) []byte {
+	b = binary.AppendVarint(b, e.SaidAt.UnixMilli())
+	b = binary.AppendVarint(b, int64(e.By))
+	b = binary.AppendVarint(b, int64(e.Source.Chat))
+	for _, s := range []string{e.Zone, e.ByName, e.Source.Message, e.Text} {
+		b = appendText(b, s)
+	}
+	return b
+}
+
+// from is what one message gave to its records.
+func (u *unpacking) from() Envelope {
+	said, by, chat := u.number(), u.number(), u.number()
+	e := Envelope{By: PersonID(by), Source: Source{Chat: ChatID(chat)}, Zone: u.text()}
+	e.ByName, e.Source.Message, e.Text = u.text(), u.text(), u.text()
+	zone, err := Zone(e.Zone)
+	if err != nil { // it was known when the record was packed
+		panic(err)
+	}
+	e.SaidAt = time.UnixMilli(said).In(zone)
+	return e
 }
 
 // Journal gives the records.
 func (p *Packed) Journal() []Envelope {
-	out := make([]Envelope, len(p.records))
-	for i := range p.records {
-		r := &p.records[i]
-		f := r.from
-		out[i] = Envelope{
-			ID: r.id, Seq: r.seq, Herd: p.herd, On: r.on, Zone: f.zone.String(), At: time.UnixMilli(r.at).In(f.zone), Stated: r.stated,
-			SaidAt: time.UnixMilli(f.at).In(f.zone), By: f.by, ByName: f.byName, Source: Source{f.chat, f.message}, Text: f.text,
-			Judged: r.judged, Fact: r.fact,
+	out := make([]Envelope, p.records)
+	u := unpacking{rest: string(p.bytes)} // one copy, of which all their words are pieces
+	var last packed
+	var from Envelope
+	for i := range out {
+		marks := u.take(1)[0]
+		last.seq += u.number()
+		last.at += u.number()
+		last.on += model.Day(u.number())
+		id := ""
+		if marks&markID != 0 {
+			id = u.text()
+		} else {
+			id = RecordID(last.seq)
 		}
+		if marks&markJudged != 0 {
+			last.judged = u.text()
+		}
+		if marks&markFrom != 0 {
+			from = u.from()
+		}
+		e := from
+		e.ID, e.Seq, e.Herd, e.On, e.Judged = id, last.seq, p.herd, last.on, last.judged
+		e.At, e.Stated = time.UnixMilli(last.at).In(from.SaidAt.Location()), marks&markStated != 0
+		e.Fact = u.fact()
+		out[i] = e
 	}
 	return out
-}
-
-// weightOf is how many bytes a value takes, with what it points to.
-func weightOf(v reflect.Value) int {
-	return int(v.Type().Size()) + weightBehind(v)
-}
-
-var instantType = reflect.TypeFor[time.Time]()
-
-// weightBehind is how many bytes what a value points to takes.
-func weightBehind(v reflect.Value) (sum int) {
-	switch v.Kind() {
-	case reflect.String:
-		return v.Len()
-	case reflect.Pointer, reflect.Interface:
-		if !v.IsNil() {
-			return weightOf(v.Elem())
-		}
-	case reflect.Slice:
-		sum = v.Cap() * int(v.Type().Elem().Size())
-		for i := range v.Len() {
-			sum += weightBehind(v.Index(i))
-		}
-	case reflect.Map:
-		const head, slots = 56, 8 // of Go's maps, which are made of groups of slots
-		sum = head + (v.Len()/slots+1)*slots*int(v.Type().Key().Size()+v.Type().Elem().Size())
-		for entry := v.MapRange(); entry.Next(); {
-			sum += weightBehind(entry.Key()) + weightBehind(entry.Value())
-		}
-	case reflect.Struct:
-		if v.Type() == instantType { // its zone is shared
-			return 0
-		}
-		for i := range v.NumField() {
-			sum += weightBehind(v.Field(i))
-		}
-	}
-	return sum
 }
