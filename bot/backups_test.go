@@ -253,7 +253,7 @@ func TestAgeOfTheBackupIsTold(t *testing.T) {
 	require.NoError(t, b.backups.Beat(t.Context(), b.now))
 	require.Equal(t, []string{"Backup: last night."}, standing())
 	b.now = b.now.AddDate(0, 0, 28)
-	require.Equal(t, []string{"No backup since Sat 4 Jul: see the log."}, standing())
+	require.Equal(t, []string{"No backup since Sat Jul 4: see the log."}, standing())
 	require.NoError(t, b.backups.Beat(t.Context(), b.now.AddDate(0, 1, 3)))
 	b.now = b.now.AddDate(0, 0, 35)
 	require.Equal(t, []string{"Backup: yesterday."}, standing())

@@ -61,9 +61,9 @@ func TestCopiesAreNamed(t *testing.T) {
 		require.NoError(t, err)
 	}
 	require.NoError(t, os.WriteFile(path+".schema-2", nil, 0o600))
-	named := "Copies of it stay where I run: herd.db.schema-2 and 3 daily copies in the folder backups, the latest of Sat 28 Nov, gone within 8 weeks."
+	named := "Copies of it stay where I run: herd.db.schema-2 and 3 daily copies in the folder backups, the latest of Sat Nov 28, gone within 8 weeks."
 	asked := say("delete this herd").Replies[0].Text
-	for _, part := range []string{named, "3 files not sent yet", "1 person (Ann)", "1 record since Sat 28 Nov"} {
+	for _, part := range []string{named, "3 files not sent yet", "1 person (Ann)", "1 record since Sat Nov 28"} {
 		require.Contains(t, asked, part)
 	}
 	out := say("Long Acre")

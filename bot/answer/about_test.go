@@ -112,11 +112,11 @@ func TestHistoryOfOneKind(t *testing.T) {
 		q    reading.Ask
 		says string
 	}{
-		{reading.Ask{Topic: "history", About: "worm", What: "when was the last worming"}, "Sat 23 May, 49 days ago: wormed all, ivermectin, 18 days withdrawal."},
-		{reading.Ask{Topic: "history", About: "weigh", What: "when did we last weigh sorrel", Animals: []string{"Sorrel"}}, "Sat 11 Jul: Sorrel girth 38 in."},
-		{reading.Ask{Topic: "history", About: "sick", What: "has fern been sick before", Animals: []string{"Fern"}}, "Wed 10 Jun: Fern coughing."},
+		{reading.Ask{Topic: "history", About: "worm", What: "when was the last worming"}, "Sat May 23, 49 days ago: wormed all, ivermectin, 18 days withdrawal."},
+		{reading.Ask{Topic: "history", About: "weigh", What: "when did we last weigh sorrel", Animals: []string{"Sorrel"}}, "Sat Jul 11: Sorrel girth 38 in."},
+		{reading.Ask{Topic: "history", About: "sick", What: "has fern been sick before", Animals: []string{"Fern"}}, "Wed Jun 10: Fern coughing."},
 		{reading.Ask{Topic: "history", About: "sick", What: "has clove had a fit", Animals: []string{"Clove"}}, "No sickness on file for Clove."},
-		{reading.Ask{Topic: "history", About: "weather", What: "when did it rain last"}, "Wed 10 Jun, 31 days ago: rain 12 mm."},
+		{reading.Ask{Topic: "history", About: "weather", What: "when did it rain last"}, "Wed Jun 10, 31 days ago: rain 12 mm."},
 		{reading.Ask{Topic: "history", About: "mixed", What: "when did i last mix"}, "No mixing on file."},
 	} {
 		require.Equal(t, c.says, ask(h, c.q).Text)
@@ -136,8 +136,8 @@ func TestDueOnADay(t *testing.T) {
 	require.Subset(t, strings.Split(all.Text, "\n"), strings.Split(on.Text, "\n"))
 	off := ask(h, reading.Ask{Topic: "today", On: &quiet})
 	require.Less(t, len(off.Data["due"].([]any)), len(on.Data["due"].([]any)), "what can wait is not due before the round")
-	require.Equal(t, "Nothing due Mon 5 Oct; the next round is Sat 18 Jul.", ask(h, reading.Ask{Topic: "today", On: &far}).Text)
-	require.Equal(t, "Sat 18 Jul is a round; nothing beyond it is due yet.", ask(h, reading.Ask{Topic: "today", On: &round}).Text)
+	require.Equal(t, "Nothing due Mon Oct 5; the next round is Sat Jul 18.", ask(h, reading.Ask{Topic: "today", On: &far}).Text)
+	require.Equal(t, "Sat Jul 18 is a round; nothing beyond it is due yet.", ask(h, reading.Ask{Topic: "today", On: &round}).Text)
 }
 
 func TestTheLeadOfOwnBookingsIsSaid(t *testing.T) {

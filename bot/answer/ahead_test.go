@@ -41,7 +41,7 @@ func TestFeedIsRunDownToTheButcher(t *testing.T) {
 	h := orchard(t).add("2026-07-11", 600, model.Booked{Day: day("2026-07-15"), Minute: model.Int(600)}).herd()
 	a := ask(h, reading.Ask{Topic: "feed_left"})
 	require.Equal(t, "2026-07-14T20:00:00-05:00", a.Data["feed_off_at"])
-	require.Regexp(t, `Butcher Wed 15 Jul: feed off Tue 8 pm, water on; about \d+ lb would be left\.$`, a.Text)
+	require.Regexp(t, `Butcher Wed Jul 15: feed off Tue 8 pm, water on; about \d+ lb would be left\.$`, a.Text)
 	// Some stay and want their feed: no word of taking it away.
 	some := orchard(t).add("2026-07-11", 600, model.Booked{Day: day("2026-07-15"), Count: 2}).herd()
 	require.NotContains(t, ask(some, reading.Ask{Topic: "feed_left"}).Text, "feed off")
@@ -59,7 +59,7 @@ func TestWormingSaysTheLastDose(t *testing.T) {
 	h := orchard(t).add("2026-07-11", 600, model.Booked{Day: day("2026-09-15"), Minute: model.Int(420)}).herd()
 	a := ask(h, reading.Ask{Topic: "worming"})
 	require.Equal(t, "2026-08-28T07:00:00-05:00", a.Data["last_dose"])
-	require.Contains(t, a.Text, "With the 18 days you gave, a last dose by Fri 28 Aug 7 am is clear for Tue 15 Sep; the label rules.")
+	require.Contains(t, a.Text, "With the 18 days you gave, a last dose by Fri Aug 28, 7 am is clear for Tue Sep 15; the label rules.")
 }
 
 func TestMoveKnowsTheGround(t *testing.T) {

@@ -27,19 +27,19 @@ func TestFeedLeft(t *testing.T) {
 	}
 	require.Equal(t, "2026-07-18", data["lasts_until"])
 	require.Equal(t, true, data["lasts"])
-	require.Regexp(t, `^Feed lasts past Sat 18 Jul: safe to .+, likely to .+\.\nnorth \d+ lb, safe to .+; south \d+ lb, safe to .+\.$`, a.Text)
+	require.Regexp(t, `^Feed lasts past Sat Jul 18: safe to .+, likely to .+\.\nnorth \d+ lb, safe to .+; south \d+ lb, safe to .+\.$`, a.Text)
 
 	skip := ask(h, reading.Ask{Topic: "feed_left", Assume: &model.Assumption{SkipDays: 7}})
 	require.Equal(t, "2026-07-25", skip.Data["lasts_until"])
 	require.Equal(t, false, skip.Data["lasts"])
-	require.Contains(t, skip.Text, "Feed does not last to Sat 25 Jul")
+	require.Contains(t, skip.Text, "Feed does not last to Sat Jul 25")
 
 	more := ask(h, reading.Ask{Topic: "feed_left", Assume: &model.Assumption{CountDelta: 2}})
 	require.Greater(t, more.Data["use_kg_d"], a.Data["use_kg_d"])
 	require.Contains(t, more.Text, "With 2 pigs more: Feed ")
 
 	on := day("2026-07-14")
-	require.Contains(t, ask(h, reading.Ask{Topic: "feed_left", On: &on}).Text, "Feed lasts past Tue 14 Jul")
+	require.Contains(t, ask(h, reading.Ask{Topic: "feed_left", On: &on}).Text, "Feed lasts past Tue Jul 14")
 
 	// Nobody looked for two weeks: it may be out, and the reply says who says so.
 	require.Regexp(t, `^Feed (may be|is) out`, ask(nursery(t).herd(), reading.Ask{Topic: "feed_left"}).Text)
@@ -53,6 +53,6 @@ func TestFeedNeed(t *testing.T) {
 	require.Less(t, part.Data["feed_kg"], a.Data["feed_kg"])
 	require.Equal(t, "2026-08-01", part.Data["until"])
 	require.InDelta(t, part.Data["feed_kg"].(float64)/(100*lb), part.Data["batches"], 0.02)
-	require.Regexp(t, `^About [\d,]+ lb feed to Sat 1 Aug \([\d,]+–[\d,]+\), \d+ batches\.`, part.Text)
+	require.Regexp(t, `^About [\d,]+ lb feed to Sat Aug 1 \([\d,]+–[\d,]+\), \d+ batches\.`, part.Text)
 	require.Regexp(t, `^About [\d,]+ lb feed to 265 lb about `, a.Text)
 }

@@ -32,7 +32,7 @@ func TestYield(t *testing.T) {
 	a := ask(h, reading.Ask{Topic: "yield"})
 	require.Equal(t, "2026-09-01", a.Data["on"])
 	require.InDelta(t, 0.72, a.Data["hanging_kg"].(float64)/a.Data["live_kg"].(float64), 0.001)
-	require.Contains(t, a.Text, "on Tue 1 Sep.\n4 pigs: about ")
+	require.Contains(t, a.Text, "on Tue Sep 1.\n4 pigs: about ")
 
 	fixed := ask(h, reading.Ask{Topic: "yield", TargetKg: model.Float(100)})
 	require.Equal(t, 100.0, fixed.Data["live_kg"])
@@ -60,7 +60,7 @@ func TestPlan(t *testing.T) {
 	require.Equal(t, "2027-05-02", data["dates"].(map[string]any)["from"])
 	require.Greater(t, data["dates"].(map[string]any)["target"], "2027-07-01")
 	require.Greater(t, data["feed_kg"], 800.0)
-	require.Regexp(t, `^4 pigs from Sun 2 May 2027: 265 lb about .+ feed\. Book by `, a.Text)
+	require.Regexp(t, `^4 pigs from Sun May 2 2027: 265 lb about .+ feed\. Book by `, a.Text)
 	require.Contains(t, a.Text, "Assumed: 45 lb each at the start.")
 	require.Equal(t, "How many pigs? Text: plan 4 pigs from may 2.", ask((&journal{t: t}).herd(), reading.Ask{Topic: "plan"}).Text)
 }

@@ -40,8 +40,8 @@ func awayRecord(from, to int) model.Record {
 func TestSitterSheet(t *testing.T) {
 	h, now := sitterHerd(t, awayRecord(19, 31))
 	sheet := answer.SitterSheet(h, now)
-	require.Contains(t, sheet, "For the sitter, Sun 19 Jul to Fri 31 Jul: 4 pigs.\n")
-	require.Regexp(t, `Come by \w{3} 2\d Jul evening: fill all to the brim, about \d+ lb feed, \d+ gal water\.`, sheet)
+	require.Contains(t, sheet, "For the sitter, Sun Jul 19 to Fri Jul 31: 4 pigs.\n")
+	require.Regexp(t, `Come by \w{3} Jul 2\d evening: fill all to the brim, about \d+ lb feed, \d+ gal water\.`, sheet)
 	require.Contains(t, sheet, "4 pigs up and eating")
 	require.Contains(t, sheet, "call the owner, then the vet")
 	require.NotContains(t, sheet, "medicine")

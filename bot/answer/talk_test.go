@@ -34,7 +34,7 @@ func TestHistory(t *testing.T) {
 	h := orchard(t).herd()
 	a := ask(h, reading.Ask{Topic: "history", Animals: []string{"Sorrel"}})
 	require.Len(t, a.Data["records"], 4) // two tapes, the worming, the move
-	require.True(t, strings.HasPrefix(a.Text, "Sat 11 Jul: Sorrel girth 38 in."), a.Text)
+	require.True(t, strings.HasPrefix(a.Text, "Sat Jul 11: Sorrel girth 38 in."), a.Text)
 	require.LessOrEqual(t, strings.Count(ask(h, reading.Ask{Topic: "history"}).Text, "\n"), 5)
 }
 
@@ -47,10 +47,10 @@ func TestHistorySumsUp(t *testing.T) {
 		add("2026-05-16", 610, model.Water{Litres: model.Float(20 * 3.785411784)}).
 		add("2026-05-17", 610, model.Water{Litres: model.Float(50), Seen: true}).herd()
 	fed := ask(h, reading.Ask{Topic: "history", About: "refill", What: "how much did I feed them so far"})
-	require.Equal(t, "Fed 160 lb in 2 fills since Sat 2 May; 1 fill without an amount.", strings.Split(fed.Text, "\n")[0])
+	require.Equal(t, "Fed 160 lb in 2 fills since Sat May 2; 1 fill without an amount.", strings.Split(fed.Text, "\n")[0])
 	require.InDelta(t, 160*lb, fed.Data["total_feed_kg"], 1e-9)
 	drunk := ask(h, reading.Ask{Topic: "history", About: "water", What: "how much water have I put in"})
-	require.Equal(t, "Filled 20 gal of water in 1 fill since Sat 16 May.", strings.Split(drunk.Text, "\n")[0])
+	require.Equal(t, "Filled 20 gal of water in 1 fill since Sat May 16.", strings.Split(drunk.Text, "\n")[0])
 	list := ask(h, reading.Ask{Topic: "history", About: "refill", What: "what did I feed"})
 	require.NotContains(t, list.Data, "total_feed_kg")
 }
@@ -59,7 +59,7 @@ func TestHistorySumsUp(t *testing.T) {
 func TestHistoryOfTheGone(t *testing.T) {
 	h := orchard(t).add("2026-07-05", 600, model.Gone{Animals: []string{"Sorrel"}, How: model.Butchered, HangingKg: model.Float(180 * lb)}).herd()
 	a := ask(h, reading.Ask{Topic: "history", Animals: []string{"Sorrel"}})
-	require.Contains(t, a.Text, "Sun 5 Jul: Sorrel hung 180 lb.")
+	require.Contains(t, a.Text, "Sun Jul 5: Sorrel hung 180 lb.")
 	require.Equal(t, "Nothing on file for Nobody.", func() string {
 		h := (&journal{t: t}).herd()
 		return ask(h, reading.Ask{Topic: "history", Animals: []string{"Nobody"}}).Text

@@ -150,10 +150,11 @@ func (d dayReader) fromNumber(i int) (dayExpr, int) {
 	if e, n := d.dotted(i); n > 0 {
 		return e, n
 	}
-	if i+3 < len(d.toks) && d.toks[i+1].s == "-" && t.decimals == 0 && t.v <= 31 { // "24-27 july"
+	if i+3 < len(d.toks) && (d.toks[i+1].s == "-" || d.toks[i+1].s == "–") && t.decimals == 0 && t.v <= 31 { // "24-27 july"
 		if _, n, _ := d.dayNumber(i + 2); n > 0 {
 			if m := d.month(i + 2 + n); m > 0 && validDate(2024, m, int(t.v)) {
-				return dayExpr{form: dayDate, a: m, b: int(t.v)}, 1
+				y, _ := d.year(i + 3 + n)
+				return dayExpr{form: dayDate, a: m, b: int(t.v), c: y}, 1
 			}
 		}
 	}

@@ -33,6 +33,16 @@ func (r *reader) fillAway(s span) {
 			exprs = append(exprs, e)
 		}
 	}
+	if len(days) == 2 && exprs[0].form == dayDate && exprs[0].c == 0 && exprs[1].c != 0 { // the year stands once, behind the second
+		for _, y := range []int{exprs[1].c, exprs[1].c - 1} {
+			e := exprs[0]
+			e.c = y
+			if d, ok := e.on(r.today, lookForward, r.dayFirst); ok && d <= days[1] {
+				days[0] = d
+				break
+			}
+		}
+	}
 	// "jul 24 to 27", "24th-27th of july": a bare number closes the span.
 	if len(days) == 1 && exprs[0].form == dayDate {
 		for k := s.i; k < s.j; k++ {
@@ -47,6 +57,9 @@ func (r *reader) fillAway(s span) {
 						days = append(days, d)
 					}
 					it.used = true
+					if d, ok := r.yearBehind(k, s, days, exprs[0]); ok {
+						days = d
+					}
 					break
 				}
 			}
@@ -100,6 +113,25 @@ func (r *reader) fillAway(s span) {
 		}
 	}
 	r.emitOn(Fact{a}, s, r.today, nil, false)
+}
+
+// yearBehind moves a span within one month to the year that stands behind the
+// number that closes it: "jan 10 to 11, 2027".
+func (r *reader) yearBehind(k int, s span, days []model.Day, e dayExpr) ([]model.Day, bool) {
+	if k+1 >= s.j || len(days) != 2 || e.c != 0 {
+		return nil, false
+	}
+	it := &r.items[k+1]
+	if it.kind != itNum || it.used || it.gap > gapComma || it.v < 2000 || it.v >= 2100 || it.v != float64(int(it.v)) {
+		return nil, false
+	}
+	e.c = int(it.v)
+	from, ok := e.on(r.today, lookForward, r.dayFirst)
+	if !ok {
+		return nil, false
+	}
+	it.used = true
+	return []model.Day{from, from + days[1] - days[0]}, true
 }
 
 // awayDays reads a text of nothing but days as the answer to the question from

@@ -19,7 +19,7 @@ func TestFilesAreNamed(t *testing.T) {
 	var out bytes.Buffer
 	j := NewJSON(&out)
 	require.NoError(t, j.Reply(at, bot.Reply{Text: "Growth.", Files: fs}, &model.Herd{}))
-	require.NoError(t, j.Nudge(bot.Push{At: at, Text: "Growth.", Files: fs}))
+	require.NoError(t, j.Nudge(bot.Push{At: at, Text: "Growth.", Files: fs}, &model.Herd{}))
 	require.NoError(t, j.Reply(at, bot.Reply{Text: "None."}, &model.Herd{}))
 	require.NoError(t, j.Ready(at))
 	want := []any{map[string]any{"name": "growth.png", "kind": "photo", "bytes": 1500.0}}

@@ -63,7 +63,7 @@ func labels(buttons [][]string) *[][]string {
 func stamp(t time.Time) string { return t.Format("2006-01-02T15:04:05-07:00") }
 
 // Text implements Writer.
-func (j *JSON) Text(at time.Time, who, text string) error {
+func (j *JSON) Text(at time.Time, who, text string, _ *model.Herd) error {
 	return j.put(event{At: stamp(at), Kind: "text", Who: who, Text: &text})
 }
 
@@ -77,7 +77,7 @@ func (j *JSON) Reply(at time.Time, r bot.Reply, h *model.Herd) error {
 }
 
 // Nudge implements Writer.
-func (j *JSON) Nudge(p bot.Push) error {
+func (j *JSON) Nudge(p bot.Push, _ *model.Herd) error {
 	about := append([]string{}, p.Nudge.About()...)
 	return j.put(event{
 		At: stamp(p.At), Kind: "nudge", About: &about, Standing: &p.Nudge.Standing,

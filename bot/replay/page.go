@@ -35,10 +35,10 @@ const pageColumns = 80
 
 // speak writes what one side says: the first line behind the clock and the
 // speaker's mark, the others below it.
-func (p *Page) speak(at time.Time, mark, text string, buttons [][]string, files []bot.File) error {
+func (p *Page) speak(h *model.Herd, at time.Time, mark, text string, buttons [][]string, files []bot.File) error {
 	if d := model.DayOf(at); d != p.day {
 		p.day, p.last = d, ""
-		fmt.Fprintf(p.w, "\n%s\n", at.Format("Monday 2 January 2006"))
+		fmt.Fprintf(p.w, "\n%s\n", wording.Voice{Herd: h, Now: at}.LongDay(d))
 	}
 	clock := at.Format("15:04")
 	if clock == p.last {
@@ -88,15 +88,15 @@ func Labels(buttons [][]string) string {
 const said = ">"
 
 // Text implements Writer.
-func (p *Page) Text(at time.Time, who, text string) error {
+func (p *Page) Text(at time.Time, who, text string, h *model.Herd) error {
 	if who != "" {
 		text = who + ": " + text
 	}
-	return p.speak(at, said, text, nil, nil)
+	return p.speak(h, at, said, text, nil, nil)
 }
 
 // Reply implements Writer.
-func (p *Page) Reply(at time.Time, r bot.Reply, _ *model.Herd) error {
+func (p *Page) Reply(at time.Time, r bot.Reply, h *model.Herd) error {
 	text, files := r.Text, r.Files
 	for _, x := range r.Pictures {
 		screen := p.Screen
@@ -104,14 +104,16 @@ func (p *Page) Reply(at time.Time, r bot.Reply, _ *model.Herd) error {
 		text += "\n" + strings.TrimRight(x.Chart(screen), "\n")
 		files = slices.DeleteFunc(slices.Clone(files), func(f bot.File) bool { return f.Kind == store.Photo })
 	}
-	return p.speak(at, " ", text, r.Buttons, files)
+	return p.speak(h, at, " ", text, r.Buttons, files)
 }
 
 // indent is how far what is said stands from the left.
 const indent = 10
 
 // Nudge implements Writer.
-func (p *Page) Nudge(n bot.Push) error { return p.speak(n.At, "*", n.Text, n.Buttons, n.Files) }
+func (p *Page) Nudge(n bot.Push, h *model.Herd) error {
+	return p.speak(h, n.At, "*", n.Text, n.Buttons, n.Files)
+}
 
 // Failed implements Writer.
 func (p *Page) Failed(number int, err error) error {

@@ -17,10 +17,10 @@ import (
 
 // Writer takes what happens, in order.
 type Writer interface {
-	// Text is what a person says; herd is the state after it.
-	Text(at time.Time, who, text string) error
+	// Text is what a person says; h, here and below, is the state after it.
+	Text(at time.Time, who, text string, h *model.Herd) error
 	Reply(at time.Time, r bot.Reply, h *model.Herd) error
-	Nudge(p bot.Push) error
+	Nudge(p bot.Push, h *model.Herd) error
 	// Failed is a line that could not be read or answered.
 	Failed(number int, err error) error
 	// Ready ends what one line of input led to.
@@ -200,6 +200,7 @@ func secondPass(t time.Time) time.Time {
 func (p *Player) liveTo(ctx context.Context, at time.Time) error {
 	for {
 		var pushes []bot.Push
+		var after *bot.State
 		done := false
 		err := p.store.Write(ctx, func(tx *store.Tx) error {
 			row, err := tx.Herd(p.herd)
@@ -215,14 +216,17 @@ func (p *Player) liveTo(ctx context.Context, at time.Time) error {
 				when = p.now
 			}
 			p.now = when
-			pushes, err = p.desk.Look(tx, p.herd, when, time.Time{})
+			if pushes, err = p.desk.Look(tx, p.herd, when, time.Time{}); err != nil {
+				return err
+			}
+			after, err = p.desk.State(tx, p.herd)
 			return err
 		})
 		if err != nil || done {
 			return err
 		}
 		for _, push := range pushes {
-			if err := p.out.Nudge(push); err != nil {
+			if err := p.out.Nudge(push, after.Herd); err != nil {
 				return err
 			}
 		}
@@ -266,7 +270,7 @@ func (p *Player) hear(ctx context.Context, l line) error {
 	}
 	p.gone(l, &out)
 	p.now, p.zone = out.At, after.Zone
-	if err := p.out.Text(p.Now(), l.who, l.said()); err != nil {
+	if err := p.out.Text(p.Now(), l.who, l.said(), after.Herd); err != nil {
 		return err
 	}
 	for _, r := range out.Replies {

@@ -45,7 +45,7 @@ func (s *sayings) buttons(to string, buttons [][]string) {
 	}
 }
 
-func (s *sayings) Text(_ time.Time, _, text string) error {
+func (s *sayings) Text(_ time.Time, _, text string, _ *model.Herd) error {
 	s.text, s.on = text, s.on || text == s.from
 	return nil
 }
@@ -73,7 +73,7 @@ func (s *sayings) Reply(_ time.Time, r bot.Reply, _ *model.Herd) error {
 	return nil
 }
 
-func (s *sayings) Nudge(p bot.Push) error {
+func (s *sayings) Nudge(p bot.Push, _ *model.Herd) error {
 	s.add("nudge", p.Text)
 	s.buttons("nudge", p.Buttons)
 	return nil
@@ -81,12 +81,18 @@ func (s *sayings) Nudge(p bot.Push) error {
 func (s *sayings) Failed(int, error) error { return nil }
 func (s *sayings) Ready(time.Time) error   { return nil }
 
+const months = `(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)`
+
 // Units and forms of times that belong to one kind of person, and forms of days that
 // can be misread by either.
 var (
 	usForms     = regexp.MustCompile(`\d(–\d+)? ?(lb|lbs|gal|in|ft|sq ft|cu ft|°F|oz|am|pm|kcal/lb)\b|/lb\b|, lb\b`)
 	metricForms = regexp.MustCompile(`\d(–\d+)? ?(kg|g|l|cm|m|m²|m2|°C|MJ/kg)\b|/kg\b|, kg\b|\b\d{1,2}:\d\d\b`)
 	numberDays  = regexp.MustCompile(`\b20\d\d-\d\d-\d\d\b|\b(0?[1-9]|1[0-2])/(0?[1-9]|[12]\d|3[01])\b|\b\d{1,2}\.\d{1,2}\. [a-z]`)
+	// A day before its month, and behind it. What stands in the first group says that
+	// the number belongs to the month before it, or the month to the number before it.
+	dayFirst   = regexp.MustCompile(`(\b` + months + ` )?\b\d{1,2} ` + months + `\b`)
+	monthFirst = regexp.MustCompile(`(\b\d{1,2} )?\b` + months + ` \d{1,2}\b`)
 	// ownWords are those of the person, quoted.
 	ownWords = regexp.MustCompile(`"[^"]*"|Not understood.*|You texted.*`)
 	twelve   = regexp.MustCompile(`\d{1,2}:\d\d [ap]m\b`) // a time of the one clock, which has the other's form in it
@@ -124,7 +130,7 @@ func everything(now time.Time, units string) string {
 
 // Whoever switches units is spoken to in them from then on, in all that is said of
 // what was told before too: no unit of the other kind is left over, no time of the
-// other clock, and no day as a row of numbers.
+// other clock, no day as a row of numbers, and none in the order of the other kind.
 func TestUnitsAreSwitchedEverywhere(t *testing.T) {
 	t.Parallel()
 	lines := map[string]int{}
@@ -133,7 +139,9 @@ func TestUnitsAreSwitchedEverywhere(t *testing.T) {
 			continue
 		}
 		t.Run(name, func(t *testing.T) {
-			for units, wrong := range map[string]*regexp.Regexp{"metric units": usForms, "US units": metricForms} {
+			for units, wrong := range map[string]struct{ unit, day *regexp.Regexp }{
+				"metric units": {usForms, monthFirst}, "US units": {metricForms, dayFirst},
+			} {
 				from := newShed(t)
 				_, now := from.play(log)
 				if from.deleted() {
@@ -148,7 +156,12 @@ func TestUnitsAreSwitchedEverywhere(t *testing.T) {
 					if units == "US units" {
 						line = twelve.ReplaceAllString(line, "")
 					}
-					if m := wrong.FindString(line); m != "" {
+					for _, m := range wrong.day.FindAllStringSubmatch(line, -1) {
+						if m[1] == "" {
+							t.Errorf("%s, to %q: the day %q in: %s", units, x.to, m[0], x.line)
+						}
+					}
+					if m := wrong.unit.FindString(line); m != "" {
 						t.Errorf("%s, to %q: %q in: %s", units, x.to, m, x.line)
 					}
 					if m := numberDays.FindString(line); m != "" {

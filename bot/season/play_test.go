@@ -49,9 +49,9 @@ func (s *stage) Read(p []byte) (int, error) {
 }
 
 // Text implements replay.Writer.
-func (s *stage) Text(at time.Time, who, text string) error {
+func (s *stage) Text(at time.Time, who, text string, h *model.Herd) error {
 	if s.page != nil {
-		return s.page.Text(at, who, text)
+		return s.page.Text(at, who, text, h)
 	}
 	return nil
 }
@@ -66,11 +66,11 @@ func (s *stage) Reply(at time.Time, r bot.Reply, h *model.Herd) error {
 }
 
 // Nudge implements replay.Writer.
-func (s *stage) Nudge(p bot.Push) error {
+func (s *stage) Nudge(p bot.Push, h *model.Herd) error {
 	s.pushes = append(s.pushes, p)
 	s.k.inbox = append(s.k.inbox, p)
 	if s.page != nil {
-		return s.page.Nudge(p)
+		return s.page.Nudge(p, h)
 	}
 	return nil
 }

@@ -66,7 +66,7 @@ func TestImportAtATap(t *testing.T) {
 	r := newPen(t)
 	file := r.list("olive,46.5", "Rufus,47", "Dott,3")
 	shown := r.preview(ann, "weights.csv", file, "")
-	require.Equal(t, "weights.csv: 2 records, "+r.bot.Now().In(r.bot.Zone).Format("Mon 2 Jan")+
+	require.Equal(t, "weights.csv: 2 records, "+r.bot.Now().In(r.bot.Zone).Format("Mon Jan 2")+
 		".\nNew: 2 weighings.\nLeft out: 1 line.\n  Line 4: no pig is called Dott.\nImport 2 records from weights.csv?", shown.Text)
 	require.Equal(t, []string{"Import", "Leave it"}, []string{shown.Buttons[0].Label, shown.Buttons[1].Label})
 	require.Empty(t, r.weighed())

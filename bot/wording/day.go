@@ -2,15 +2,26 @@ package wording
 
 import (
 	"fmt"
+	"strconv"
 	"time"
 
 	"troughbell/model"
 )
 
-// Day writes a day as "Sat 12 Sep", with the year where it is not this one.
-// The month is a word, so that no order of numbers can be misread.
+// Day writes a day as "Sat Sep 12", with metric units "Sat 12 Sep", with the
+// year where it is not this one. The month is a word, so that no order of
+// numbers can be misread.
 func (v Voice) Day(d model.Day) string {
 	return d.Weekday().String()[:3] + " " + v.date(d)
+}
+
+// dayThen writes a day and the number behind it, such as a time. With US units,
+// where the day ends in a number itself, a comma parts them.
+func (v Voice) dayThen(d model.Day, number string) string {
+	if v.Metric() {
+		return v.Day(d) + " " + number
+	}
+	return v.Day(d) + ", " + number
 }
 
 // NearDay writes a day as "today", "tomorrow" or like Day.
@@ -25,27 +36,64 @@ func (v Voice) NearDay(d model.Day) string {
 	return v.Day(d)
 }
 
-func (v Voice) date(d model.Day) string {
-	y, m, day := d.Date()
-	s := fmt.Sprintf("%d %s", day, m.String()[:3])
-	if ny, _, _ := v.today().Date(); y != ny {
-		s += fmt.Sprintf(" %d", y)
-	}
-	return s
+// LongDay writes a day as "Saturday September 12 2026", with metric units
+// "Saturday 12 September 2026".
+func (v Voice) LongDay(d model.Day) string {
+	y, m, _ := d.Date()
+	return fmt.Sprintf("%s %s %d", d.Weekday(), v.inMonth(m.String(), v.DayOfMonth(d)), y)
 }
 
-// DayRange writes a span of days as "14 Aug–15 Sep" or "14–25 Aug".
+// ShortDay writes a day as "Sep 12", with metric units "12 Sep".
+func (v Voice) ShortDay(d model.Day) string {
+	return v.inMonth(v.Month(d), v.DayOfMonth(d))
+}
+
+// Month writes the month of a day as "Sep".
+func (v Voice) Month(d model.Day) string {
+	_, m, _ := d.Date()
+	return m.String()[:3]
+}
+
+// DayOfMonth writes the number of a day in its month.
+func (v Voice) DayOfMonth(d model.Day) string {
+	_, _, day := d.Date()
+	return strconv.Itoa(day)
+}
+
+// inMonth puts a day, or several, beside their month: behind it with US units,
+// before it with metric ones. No other place knows the order.
+func (v Voice) inMonth(month, days string) string {
+	if v.Metric() {
+		return days + " " + month
+	}
+	return month + " " + days
+}
+
+// date is a day without its weekday, with the year where it is not this one.
+func (v Voice) date(d model.Day) string { return v.ShortDay(d) + v.otherYear(d) }
+
+// otherYear is the year behind a day that is not of this one.
+func (v Voice) otherYear(d model.Day) string {
+	y, _, _ := d.Date()
+	if ny, _, _ := v.today().Date(); y == ny {
+		return ""
+	}
+	return fmt.Sprintf(" %d", y)
+}
+
+// DayRange writes a span of days as "Aug 14–Sep 15" or "Aug 14–25", with metric
+// units "14 Aug–15 Sep" or "14–25 Aug". The year stands once where it is one.
 func (v Voice) DayRange(from, to model.Day) string {
 	if from == to {
 		return v.Day(from)
 	}
-	fy, fm, fd := from.Date()
+	fy, fm, _ := from.Date()
 	ty, tm, _ := to.Date()
-	if fy == ty && fm == tm {
-		return fmt.Sprintf("%d–%s", fd, v.date(to))
-	}
-	if fy == ty { // the year stands once
-		return fmt.Sprintf("%d %s–%s", fd, fm.String()[:3], v.date(to))
+	switch {
+	case fy == ty && fm == tm:
+		return v.inMonth(v.Month(to), v.DayOfMonth(from)+"–"+v.DayOfMonth(to)) + v.otherYear(to)
+	case fy == ty:
+		return v.ShortDay(from) + "–" + v.date(to)
 	}
 	return v.date(from) + "–" + v.date(to)
 }
@@ -82,7 +130,7 @@ func (v Voice) Moment(t time.Time) string {
 	case away > 1 && away < 6:
 		return d.Weekday().String()[:3] + " " + clock
 	}
-	return v.Day(d) + " " + clock
+	return v.dayThen(d, clock)
 }
 
 // hourly is how far ahead a computed moment is told by the hour; beyond, the day

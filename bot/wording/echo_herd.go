@@ -92,17 +92,19 @@ func (v Voice) echoBooked(b model.Booked) string {
 		}
 		return "butcher " + v.Day(b.Day) + " cancelled"
 	}
-	count, at := "", ""
+	at := v.Day(b.Day)
 	if b.Minute != nil {
-		at = " " + v.Clock(*b.Minute)
+		at = v.dayThen(b.Day, v.Clock(*b.Minute))
 	}
 	switch {
 	case len(b.Animals) > 0:
-		count = " " + Join(b.Animals, "and")
+		at += " " + Join(b.Animals, "and")
+	case b.Count > 0 && b.Minute == nil:
+		at = v.dayThen(b.Day, countNoun(float64(b.Count), "pig", "pigs"))
 	case b.Count > 0:
-		count = " " + countNoun(float64(b.Count), "pig", "pigs")
+		at += " " + countNoun(float64(b.Count), "pig", "pigs")
 	}
-	return "butcher " + v.Day(b.Day) + at + count
+	return "butcher " + at
 }
 
 func (v Voice) echoExpected(x model.Expected) string {

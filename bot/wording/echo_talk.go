@@ -10,11 +10,11 @@ func (v Voice) echoTalk(f model.Fact) string {
 	case model.Note:
 		return "note: " + f.What
 	case model.Remind:
-		at := ""
+		at := v.Day(f.Day)
 		if f.Minute != nil {
-			at = " " + v.Clock(*f.Minute)
+			at = v.dayThen(f.Day, v.Clock(*f.Minute))
 		}
-		return "remind " + v.Day(f.Day) + at + ": " + f.What
+		return "remind " + at + ": " + f.What
 	case model.Done:
 		return join2("done", v.abouts(f.About))
 	case model.Snooze:

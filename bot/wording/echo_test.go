@@ -59,23 +59,23 @@ var echoes = []struct {
 	{model.Fence{Kv: 5.8}, "fence 5.8 kV", ""},
 	{model.Weather{HighC: model.Float(310.0 / 9), LowC: model.Float(195.0 / 9), RhPct: model.Float(60)}, "high 94 °F, low 71 °F, humidity 60%", ""},
 	{model.Weather{HighC: model.Float(34)}, "high 34 °C", "high 34 °C"},
-	{model.Arrive{Count: 2, Animals: []string{"Ash", "Elm"}, Sexes: []model.Sex{model.Gilt, model.Barrow}, WeightKg: model.Float(50 * lb), Born: ptr(day("2026-05-01"))}, "2 pigs came: Ash gilt and Elm barrow, 50 lb each, born Fri 1 May", ""},
+	{model.Arrive{Count: 2, Animals: []string{"Ash", "Elm"}, Sexes: []model.Sex{model.Gilt, model.Barrow}, WeightKg: model.Float(50 * lb), Born: ptr(day("2026-05-01"))}, "2 pigs came: Ash gilt and Elm barrow, 50 lb each, born Fri May 1", ""},
 	{model.Arrive{Count: 3, Sexes: []model.Sex{model.Barrow, model.Gilt, model.Gilt}}, "3 pigs came: 1 barrow and 2 gilts", ""},
 	{model.Gone{Animals: []string{"Fern"}, How: model.Died}, "Fern died", ""},
 	{model.Gone{Animals: []string{"Fern"}, How: model.Sold, Amount: model.Float(300), Currency: "USD"}, "Fern sold for $300", ""},
 	{model.Gone{Count: 2, How: model.Butchered}, "2 pigs butchered", ""},
 	{model.Gone{Animals: []string{"Fern"}, How: model.Butchered, HangingKg: model.Float(119 * lb)}, "Fern hung 119 lb", ""},
 	{model.Gone{Animals: all, How: model.Butchered, PackagedKg: model.Float(410 * lb)}, "packaged 410 lb", ""},
-	{model.Booked{Day: day("2026-09-01"), Minute: model.Int(360), Count: 4}, "butcher Tue 1 Sep 6 am 4 pigs", "butcher Tue 1 Sep 6:00 4 pigs"},
-	{model.Booked{Day: day("2026-09-01"), Cancelled: true}, "butcher Tue 1 Sep cancelled", ""},
-	{model.AwayFrom{From: day("2026-07-24"), To: day("2026-08-03")}, "away Fri 24 Jul to Mon 3 Aug", ""},
-	{model.Expected{Day: day("2027-04-10"), Count: 4}, "expect 4 pigs Sat 10 Apr 2027", ""},
-	{model.Expected{Day: day("2027-04-10")}, "expect pigs Sat 10 Apr 2027", ""},
+	{model.Booked{Day: day("2026-09-01"), Minute: model.Int(360), Count: 4}, "butcher Tue Sep 1, 6 am 4 pigs", "butcher Tue 1 Sep 6:00 4 pigs"},
+	{model.Booked{Day: day("2026-09-01"), Cancelled: true}, "butcher Tue Sep 1 cancelled", ""},
+	{model.AwayFrom{From: day("2026-07-24"), To: day("2026-08-03")}, "away Fri Jul 24 to Mon Aug 3", ""},
+	{model.Expected{Day: day("2027-04-10"), Count: 4}, "expect 4 pigs Sat Apr 10 2027", ""},
+	{model.Expected{Day: day("2027-04-10")}, "expect pigs Sat Apr 10 2027", ""},
 	{model.Expected{Cancelled: true}, "expect no pigs", ""},
 	{model.Spend{Amount: 61, Currency: "USD", What: "straw"}, "spent $61 on straw", ""},
 	{model.Spend{Amount: 61.5, Currency: "EUR", What: "straw"}, "spent €61.50 on straw", ""},
 	{model.Note{What: "second barrel next year"}, "note: second barrel next year", ""},
-	{model.Remind{Day: day("2026-07-17"), Minute: model.Int(18 * 60), What: "check the wire"}, "remind Fri 17 Jul 6 pm: check the wire", "remind Fri 17 Jul 18:00: check the wire"},
+	{model.Remind{Day: day("2026-07-17"), Minute: model.Int(18 * 60), What: "check the wire"}, "remind Fri Jul 17, 6 pm: check the wire", "remind Fri 17 Jul 18:00: check the wire"},
 	{model.Setting{Key: model.SetTarget, Number: model.Float(265 * lb)}, "target 265 lb", ""},
 	{model.Setting{Key: model.SetChore, List: []string{"wed", "sat"}}, "chores Wed and Sat", ""},
 	{model.Setting{Key: model.SetHour, List: []string{"07:00"}}, "nudges at 7 am", "nudges at 7:00"},
@@ -129,13 +129,13 @@ func TestEchoSaysDayAndTime(t *testing.T) {
 	e := entry(model.Refill{Full: true})
 	require.Equal(t, "fed, full", us(t).Echo(e))
 	e.On = day("2026-07-04")
-	require.Equal(t, "fed, full, Sat 4 Jul", us(t).Echo(e))
+	require.Equal(t, "fed, full, Sat Jul 4", us(t).Echo(e))
 	e.Minute = model.Int(18*60 + 30)
-	require.Equal(t, "fed, full, Sat 4 Jul, 6:30 pm", us(t).Echo(e))
+	require.Equal(t, "fed, full, Sat Jul 4, 6:30 pm", us(t).Echo(e))
 	e.On = day("2025-12-31")
 	require.Equal(t, "fed, full, Wed 31 Dec 2025, 18:30", metric(t).Echo(e))
 	booked := reading.Entry{Act: reading.Fact{Fact: model.Booked{Day: day("2026-09-01"), Minute: model.Int(360)}}, On: day("2026-07-04"), Minute: model.Int(360)}
-	require.Equal(t, "butcher Tue 1 Sep 6 am", us(t).Echo(booked))
+	require.Equal(t, "butcher Tue Sep 1, 6 am", us(t).Echo(booked))
 	require.Empty(t, us(t).Echo(reading.Entry{Act: reading.Ask{Topic: "today"}}))
 }
 

@@ -35,7 +35,7 @@ func TestImportPreview(t *testing.T) {
 	}
 	b.Unread = []string{"breed"}
 	require.Equal(t, strings.Join([]string{
-		"herd.zip: 12 records, 17–20 Jun.",
+		"herd.zip: 12 records, Jun 17–20.",
 		"New: 3 weighings, 1 note and 1 of what I told and asked.",
 		"Here already: 4.",
 		"Taken back here before: 1; that stays so.",

@@ -104,15 +104,33 @@ func TestExactReadsBack(t *testing.T) {
 }
 
 func TestDays(t *testing.T) {
-	v := us(t)
-	require.Equal(t, "Sat 12 Sep", v.Day(day("2026-09-12")))
-	require.Equal(t, "Fri 1 Jan 2027", v.Day(day("2027-01-01")))
-	require.Equal(t, "14 Aug–15 Sep", v.DayRange(day("2026-08-14"), day("2026-09-15")))
-	require.Equal(t, "14–25 Aug", v.DayRange(day("2026-08-14"), day("2026-08-25")))
-	require.Equal(t, "28 Dec–4 Jan 2027", v.DayRange(day("2026-12-28"), day("2027-01-04")))
-	require.Equal(t, "2 May–4 Oct 2025", v.DayRange(day("2025-05-02"), day("2025-10-04")))
-	require.Equal(t, "28 Dec 2024–4 Jan 2025", v.DayRange(day("2024-12-28"), day("2025-01-04")))
-	require.Equal(t, "Sat 15 Aug", v.DayRange(day("2026-08-15"), day("2026-08-15")))
+	for _, row := range []struct {
+		from, to   string // a day alone where they are one
+		us, metric string
+	}{
+		{"2026-09-12", "2026-09-12", "Sat Sep 12", "Sat 12 Sep"},
+		{"2027-01-01", "2027-01-01", "Fri Jan 1 2027", "Fri 1 Jan 2027"},
+		{"2026-08-14", "2026-09-15", "Aug 14–Sep 15", "14 Aug–15 Sep"},
+		{"2026-08-14", "2026-08-25", "Aug 14–25", "14–25 Aug"},
+		{"2027-08-14", "2027-08-25", "Aug 14–25 2027", "14–25 Aug 2027"},
+		{"2026-12-28", "2027-01-04", "Dec 28–Jan 4 2027", "28 Dec–4 Jan 2027"},
+		{"2025-05-02", "2025-10-04", "May 2–Oct 4 2025", "2 May–4 Oct 2025"},
+		{"2024-12-28", "2025-01-04", "Dec 28 2024–Jan 4 2025", "28 Dec 2024–4 Jan 2025"},
+	} {
+		from, to := day(row.from), day(row.to)
+		require.Equal(t, row.us, us(t).DayRange(from, to))
+		require.Equal(t, row.metric, metric(t).DayRange(from, to))
+		if from == to {
+			require.Equal(t, row.us, us(t).Day(from))
+			require.Equal(t, row.metric, metric(t).Day(from))
+		}
+	}
+	sep := day("2026-09-12")
+	require.Equal(t, "Sep 12", us(t).ShortDay(sep))
+	require.Equal(t, "12 Sep", metric(t).ShortDay(sep))
+	require.Equal(t, "Saturday September 12 2026", us(t).LongDay(sep))
+	require.Equal(t, "Saturday 12 September 2026", metric(t).LongDay(sep))
+	require.Equal(t, "Sat Sep 12", wording.Voice{Now: now}.Day(sep), "US where no units were stated")
 }
 
 func TestMoments(t *testing.T) {
@@ -124,8 +142,8 @@ func TestMoments(t *testing.T) {
 		{at("2026-07-11", 18, 0), "today 6 pm", "today 18:00"},
 		{at("2026-07-12", 0, 0), "tomorrow 12 am", "tomorrow 0:00"},
 		{at("2026-07-16", 6, 0), "Thu 6 am", "Thu 6:00"},
-		{at("2026-08-05", 12, 30), "Wed 5 Aug 12:30 pm", "Wed 5 Aug 12:30"},
-		{at("2026-07-04", 9, 0), "Sat 4 Jul 9 am", "Sat 4 Jul 9:00"},
+		{at("2026-08-05", 12, 30), "Wed Aug 5, 12:30 pm", "Wed 5 Aug 12:30"},
+		{at("2026-07-04", 9, 0), "Sat Jul 4, 9 am", "Sat 4 Jul 9:00"},
 	} {
 		require.Equal(t, row.us, us(t).Moment(row.at))
 		require.Equal(t, row.metric, metric(t).Moment(row.at))
@@ -136,9 +154,9 @@ func TestMoments(t *testing.T) {
 func TestEdgeIsCautious(t *testing.T) {
 	v := us(t)
 	require.Equal(t, "today 4 pm", v.Edge(day("2026-07-11").At(16*60+59, chicago)))
-	require.Equal(t, "Wed 15 Jul", v.Edge(day("2026-07-16").At(3*60, chicago)))
-	require.Equal(t, "Thu 16 Jul", v.Edge(day("2026-07-16").At(23*60, chicago)))
-	require.Equal(t, "Thu 16 Jul", v.Likely(day("2026-07-16").At(3*60, chicago)))
+	require.Equal(t, "Wed Jul 15", v.Edge(day("2026-07-16").At(3*60, chicago)))
+	require.Equal(t, "Thu Jul 16", v.Edge(day("2026-07-16").At(23*60, chicago)))
+	require.Equal(t, "Thu Jul 16", v.Likely(day("2026-07-16").At(3*60, chicago)))
 	require.Equal(t, "today 5 pm", v.Likely(day("2026-07-11").At(16*60+40, chicago)))
 }
 

@@ -52,8 +52,8 @@ func TestRecordedSimple(t *testing.T) {
 		want string // as a beginning and an end, the figure between left open
 		end  string
 	}{
-		{model.Refill{Feeder: "north", FeedKg: model.Float(100 * lb), Full: true}, "Fed north 100 lb, full. North safe past Sat ", "Jul."},
-		{model.Water{Full: true}, "Water both full. ", "Jul."},
+		{model.Refill{Feeder: "north", FeedKg: model.Float(100 * lb), Full: true}, "Fed north 100 lb, full. North safe past Sat Jul ", "."},
+		{model.Water{Full: true}, "Water both full. Not to Sat Jul 18: safe to Wed Jul ", "."},
 		{model.WallowFill{}, "Wallow topped up. Dry about ", "."},
 		{model.Weigh{Animals: []string{"Fern"}, WeightKg: 180 * lb, By: model.ByScale}, "Fern 180 lb. Up 37 lb in 21 days.", ""},
 		{model.Weigh{Animals: []string{"Fern"}, WeightKg: 120 * lb, By: model.ByScale}, "Fern 120 lb. Down 23 lb in 21 days: look the pig over.", ""},
@@ -84,16 +84,16 @@ func TestRecordedWithMore(t *testing.T) {
 		{model.Weigh{Animals: []string{"Fern"}, GirthCm: 38 * in}, []string{"Fern girth 38 in. About ", " lb (", "Up "}},
 		{
 			model.Worm{Treatment: model.Treatment{Animals: all, Product: "ivermectin", WithdrawalDays: model.Int(18)}},
-			[]string{"Wormed all, ivermectin, 18 days withdrawal. Clear Wed 29 Jul 11:59 pm", "the label rules"},
+			[]string{"Wormed all, ivermectin, 18 days withdrawal. Clear Wed Jul 29, 11:59 pm", "the label rules"},
 		},
 		{model.Treat{Treatment: model.Treatment{Animals: []string{"Fern"}}}, []string{"Treated Fern. NOT clear: how many withdrawal days does the label say?"}},
-		{model.Booked{Day: day("2026-09-01"), Count: 4}, []string{"Butcher Tue 1 Sep 4 pigs. About ", "then ("}},
+		{model.Booked{Day: day("2026-09-01"), Count: 4}, []string{"Butcher Tue Sep 1, 4 pigs. About ", "then ("}},
 		{model.Gone{Animals: []string{"Fern"}, How: model.Died}, []string{"Fern died. I am sorry.", "3 pigs left"}},
 		{model.Sick{Animals: []string{"Fern"}, Note: "limping"}, []string{"Fern limping.\nLook: ", "vet"}},
 		{model.Arrive{Count: 3, WeightKg: model.Float(20)}, []string{"3 pigs came, 20 kg each. 265 lb about ", " ("}},
 		{model.Weather{HighC: model.Float(36)}, []string{"High 36 °C. ⚠ D", "call the vet"}},
 		{model.Fence{Kv: 2.5}, []string{"Fence 2.5 kV. Weak: under 4 kV", "power off"}},
-		{model.AwayFrom{From: day("2026-07-12"), To: day("2026-08-30")}, []string{"Away Sun 12 Jul to Sun 30 Aug. Feed is safe only to ", "Water is safe only to "}},
+		{model.AwayFrom{From: day("2026-07-12"), To: day("2026-08-30")}, []string{"Away Sun Jul 12 to Sun Aug 30. Feed is safe only to ", "Water is safe only to "}},
 	} {
 		got := acknowledge(t, season(t), row.fact)
 		for _, part := range row.want {
@@ -124,7 +124,7 @@ func TestRecordedHangingWeight(t *testing.T) {
 // Who stands before an empty feeder reads what to do, not that it may be empty.
 func TestRecordedFeederEmpty(t *testing.T) {
 	got := acknowledge(t, season(t), model.FeedLevel{Fraction: model.Float(0)})
-	require.Regexp(t, `^Feeder empty\. Fill now: \d+ lb lasts to \w+ \d+ \w+\.$`, got)
+	require.Regexp(t, `^Feeder empty\. Fill now: \d+ lb lasts to \w+ \w+ \d+\.$`, got)
 }
 
 // The cards for emergencies begin with the sign and the fact, have at most four
@@ -160,11 +160,11 @@ func TestRecordedCardBeforeSetUp(t *testing.T) {
 func TestRecordedDrugAgainstBooking(t *testing.T) {
 	j := season(t).add("2026-07-11", 600, false, model.Booked{Day: day("2026-07-25"), Minute: model.Int(360)})
 	got := acknowledge(t, j, model.Treat{Treatment: model.Treatment{Animals: []string{"Fern"}, WithdrawalDays: model.Int(21)}})
-	require.Contains(t, got, "Clear Sat 1 Aug 11:59 pm")
-	require.Contains(t, got, "⚠ Butcher Sat 25 Jul: NOT CLEAR.")
+	require.Contains(t, got, "Clear Sat Aug 1, 11:59 pm")
+	require.Contains(t, got, "⚠ Butcher Sat Jul 25: NOT CLEAR.")
 
 	j = season(t).add("2026-07-11", 600, false, model.Treat{Treatment: model.Treatment{Animals: []string{"Fern"}}})
-	require.Contains(t, acknowledge(t, j, model.Booked{Day: day("2026-09-01")}), "⚠ Fern NOT CLEAR on Tue 1 Sep")
+	require.Contains(t, acknowledge(t, j, model.Booked{Day: day("2026-09-01")}), "⚠ Fern NOT CLEAR on Tue Sep 1")
 }
 
 // Up to four facts have a line each; more share lines, and none is left out.
@@ -201,7 +201,7 @@ func TestRecordedSaysStatesOnce(t *testing.T) {
 	)
 	require.Equal(t, "Fern 180 lb. Up 37 lb in 21 days.\nBasil 180 lb. Up 37 lb in 21 days.", got)
 	got = acknowledge(t, season(t), model.Water{Barrel: "blue", Full: true}, model.Water{Barrel: "white", Full: true})
-	require.Equal(t, 1, strings.Count(got, "Sat 18 Jul"), got)
+	require.Equal(t, 1, strings.Count(got, "Sat Jul 18"), got)
 }
 
 func TestRecordedSaysCorrection(t *testing.T) {

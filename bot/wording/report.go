@@ -66,18 +66,18 @@ func (v Voice) ReportTitle() string {
 
 // ReportDay is the day of the report, with its year.
 func (v Voice) ReportDay(d model.Day) string {
-	y, _, _ := d.Date()
-	if ny, _, _ := v.today().Date(); y != ny {
+	if v.otherYear(d) != "" {
 		return v.Day(d)
 	}
+	y, _, _ := d.Date()
 	return fmt.Sprintf("%s %d", v.Day(d), y)
 }
 
 // SeasonDays is the days of a season that is over, with the year.
 func (v Voice) SeasonDays(s model.Season) string {
-	year, _, _ := v.today().Date()
 	days := v.DayRange(s.From, s.To)
-	if y, _, _ := s.To.Date(); y == year {
+	if v.otherYear(s.To) == "" {
+		y, _, _ := s.To.Date()
 		days += fmt.Sprintf(" %d", y)
 	}
 	return days

@@ -82,6 +82,48 @@ func TestEchoReadsBack(t *testing.T) {
 	}
 }
 
+// Days and spans of days read back as they are written, in either order and with the
+// year of another year.
+func TestDaysReadBack(t *testing.T) {
+	for _, units := range []string{model.US, model.Metric} {
+		h := (&journal{t: t}).add("2025-01-01", 600, true,
+			model.Setting{Key: model.SetUnits, Text: units}, model.Arrive{Count: 4, WeightKg: model.Float(20)},
+			setting(model.SetFeeder, model.Thing{Name: "feeder", CapacityKg: model.Float(130)}),
+			model.Setting{Key: model.SetChore, List: []string{"sat"}}, model.Setting{Key: model.SetHour, List: []string{"07:00"}},
+		).herd()
+		v := wording.Voice{Herd: h, Now: now}
+		only := func(text string) (reading.Entry, model.Fact) {
+			r := reading.Read(reading.Context{Now: now, Herd: h}, text)
+			require.Len(t, r.Entries, 1, "%s: %v", text, r.Entries)
+			f, ok := r.Entries[0].Act.(reading.Fact)
+			require.True(t, ok, "%s: %#v", text, r.Entries[0].Act)
+			return r.Entries[0], f.Fact
+		}
+		today := model.DayOf(now)
+		for away := model.Day(1); away < 540; away += 13 {
+			text := v.Echo(reading.Entry{On: today - away, Minute: model.Int(390), Act: reading.Fact{Fact: model.Refill{Full: true}}})
+			e, _ := only(text)
+			require.Equal(t, today-away, e.On, text)
+			require.Equal(t, 390, *e.Minute, text)
+
+			booked := model.Booked{Day: today + away, Minute: model.Int(450), Count: 4}
+			text = v.Echo(reading.Entry{On: today, Act: reading.Fact{Fact: booked}})
+			_, f := only(text)
+			require.Equal(t, booked, f, text)
+			booked.Minute = nil
+			text = v.Echo(reading.Entry{On: today, Act: reading.Fact{Fact: booked}})
+			_, f = only(text)
+			require.Equal(t, booked, f, text)
+
+			for _, long := range []model.Day{1, 9, 40, 200} {
+				text := "away " + v.DayRange(today+away, today+away+long)
+				_, f := only(text)
+				require.Equal(t, model.AwayFrom{From: today + away, To: today + away + long}, f, text)
+			}
+		}
+	}
+}
+
 // named is a fact with the things filled in that reading knows by there being
 // only one of them.
 func named(f model.Fact) model.Fact {

@@ -31,24 +31,6 @@ func (v Voice) Scaled(q model.Quantity) (x float64, unit string) {
 // Mark writes a round number of a scale.
 func Mark(x float64) string { return plain(x, 2) }
 
-// ShortDay writes a day as "12 Sep".
-func (v Voice) ShortDay(d model.Day) string {
-	_, m, day := d.Date()
-	return plain(float64(day), 0) + " " + m.String()[:3]
-}
-
-// Month writes the month of a day as "Sep".
-func (v Voice) Month(d model.Day) string {
-	_, m, _ := d.Date()
-	return m.String()[:3]
-}
-
-// DayOfMonth writes the number of a day in its month.
-func (v Voice) DayOfMonth(d model.Day) string {
-	_, _, day := d.Date()
-	return plain(float64(day), 0)
-}
-
 // Weekday writes a day of the week as "Sat".
 func (v Voice) Weekday(d model.Day) string { return d.Weekday().String()[:3] }
 

@@ -119,18 +119,19 @@ var answerSentences = catalogue{
 
 	// What to hand to a sitter. {d0} the day of a visit, {q0} feed and {q1} water
 	// that fit.
-	"sitter_head":      "For the sitter, {d0} to {d1}: {q0|pig|pigs}.",
-	"sitter_before":    "Before leaving: fill all to the brim[, about {?q0:feed} feed][, {?q1} water].",
-	"sitter_visit":     "Come by {d0} evening: fill all to the brim[, about {?q0:feed} feed][, {?q1} water].",
-	"sitter_daily":     "Come every day, by evening: the vessels do not hold two days. Fill all to the brim.",
-	"sitter_none":      "Feed and water last; one look halfway is wise.",
-	"sitter_unknown":   "How long feed and water last is not known: come every day and look.",
-	"sitter_look":      "Each visit: {q0|pig|pigs} up and eating, every nipple runs, wire hot, shade, wet wallow.",
-	"sitter_not_clear": "Not clear of a drug until the owner says so: {n}. Give no medicine.",
-	"sitter_some":      "some of them",
-	"sitter_danger":    "Pigs out, one down, panting or staggering, or no water: call the owner, then the vet. Long dry: vet before water.",
-	"sitter_when":      "When are you away? Text it, as in: away jul 24 to aug 3.",
-	"sitter_no_pigs":   "No pigs here, nothing to look after.",
+	"sitter_head":        "For the sitter, {d0} to {d1}: {q0|pig|pigs}.",
+	"sitter_before":      "Before leaving: fill all to the brim[, about {?q0:feed} feed][, {?q1} water].",
+	"sitter_visit":       "Come by {d0} evening: fill all to the brim[, about {?q0:feed} feed][, {?q1} water].",
+	"sitter_daily":       "Come every day, by evening: the vessels do not hold two days. Fill all to the brim.",
+	"sitter_none":        "Feed and water last; one look halfway is wise.",
+	"sitter_unknown":     "How long feed and water last is not known: come every day and look.",
+	"sitter_look":        "Each visit: {q0|pig|pigs} up and eating, every nipple runs, wire hot, shade, wet wallow.",
+	"sitter_not_clear":   "Not clear of a drug until the owner says so: {n}. Give no medicine.",
+	"sitter_some":        "some of them",
+	"sitter_danger":      "Pigs out, one down, panting or staggering, or no water: call the owner, then the vet. Long dry: vet before water.",
+	"sitter_when":        "When are you away? Text it, as in: away jul 24 to aug 3.",
+	"sitter_when_metric": "When are you away? Text it, as in: away 24 Jul to 3 Aug.",
+	"sitter_no_pigs":     "No pigs here, nothing to look after.",
 
 	// Questions about one thing within a topic.
 	"scraps": "From your own garden, never through a kitchen: a little beside the mix, if your rules allow it.",

@@ -42,6 +42,7 @@ var missingSentences = catalogue{
 	"spend_metric":       "Nothing spent is on file. Text: spent 61 straw, or bought 200 kg barley 60.",
 	"treatment":          "No treatment is on file.",
 	"count":              "How many pigs? Text: plan 4 pigs from may 2.",
+	"count_metric":       "How many pigs? Text: plan 4 pigs from 2 May.",
 	"out_of_range":       "{N} {q0:exact} is outside what I can compute ({q1~q2}).",
 	"other":              "I cannot say yet: the {n} is not known.",
 }

@@ -9,6 +9,8 @@ import (
 	"troughbell/bot"
 	"troughbell/bot/replay"
 	"troughbell/bot/terminal"
+	"troughbell/bot/wording"
+	"troughbell/model"
 	"troughbell/store"
 )
 
@@ -68,8 +70,9 @@ texts, "*" is what the bot says unasked.`)
 		return nil
 	}
 	end, started := p.Now(), time.Now()
-	fmt.Fprintf(a.stdout, "\nIt is %s in the orchard, and the herd is yours to ask about or to text to.\nTry: how long till butcher? | olive 46 girth | what's due? | help\nLeave with Ctrl-D.\n\n",
-		end.Format("Monday 2 January, 15:04"))
+	v := wording.Voice{Now: end} // the orchard has US units
+	fmt.Fprintf(a.stdout, "\nIt is %s, %s, in the orchard, and the herd is yours to ask about or to text to.\nTry: how long till butcher? | olive 46 girth | what's due? | help\nLeave with Ctrl-D.\n\n",
+		v.LongDay(model.DayOf(end)), v.Clock(model.MinuteOf(end)))
 	return talk(a, &terminal.Chat{
 		Store: st, Desk: bot.NewDesk(), Herd: herd, Files: c.folder(), PNG: c.PNG, Screen: a.screen(),
 		Now: func() time.Time { return end.Add(time.Since(started)) },

@@ -31,7 +31,7 @@ func file(t *testing.T, name, text string) string {
 // A file is shown, and taken in only where that is said; then once.
 func TestImport(t *testing.T) {
 	db, weights := kept(t, longAgo), file(t, "weights.csv", weightList)
-	const shown = "weights.csv: 2 records, 20–21 May 2024.\nNew: 2 weighings.\n"
+	const shown = "weights.csv: 2 records, May 20–21 2024.\nNew: 2 weighings.\n"
 	status, stdout, stderr := call(t, "", "import", "--db", db, weights)
 	require.Equal(t, exitWrong, status)
 	require.Equal(t, shown, stdout)
@@ -120,7 +120,7 @@ func TestImportInTheChat(t *testing.T) {
 		"import " + weights, "no", "import '" + weights + "'", "1", "last weighing of olive?", "undo import", "import nothing.csv", "import", "help import",
 	}, "\n")+"\n", "chat", "--db", db)
 	for _, part := range []string{
-		"weights.csv: 2 records, 20–21 May 2024.\nNew: 2 weighings.\nImport 2 records from weights.csv?\n( 1 Import | 2 Leave it )\nDropped. Nothing recorded of it.\n",
+		"weights.csv: 2 records, May 20–21 2024.\nNew: 2 weighings.\nImport 2 records from weights.csv?\n( 1 Import | 2 Leave it )\nDropped. Nothing recorded of it.\n",
 		"( 1 Import | 2 Leave it )\nImported 2 records from weights.csv. Wrong? Text: undo.\n",
 		"Olive 70 lb (from a file)",
 		"Undone: import of 2 records from weights.csv.\n",

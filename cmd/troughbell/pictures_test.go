@@ -25,14 +25,14 @@ import (
 // herdKeeper keeps the herd as the last line left it.
 type herdKeeper struct{ herd *model.Herd }
 
-func (k *herdKeeper) Text(time.Time, string, string) error { return nil }
+func (k *herdKeeper) Text(time.Time, string, string, *model.Herd) error { return nil }
 func (k *herdKeeper) Reply(_ time.Time, _ bot.Reply, h *model.Herd) error {
 	k.herd = h
 	return nil
 }
-func (k *herdKeeper) Nudge(bot.Push) error        { return nil }
-func (k *herdKeeper) Failed(_ int, e error) error { return e }
-func (k *herdKeeper) Ready(time.Time) error       { return nil }
+func (k *herdKeeper) Nudge(bot.Push, *model.Herd) error { return nil }
+func (k *herdKeeper) Failed(_ int, e error) error       { return e }
+func (k *herdKeeper) Ready(time.Time) error             { return nil }
 
 // played gives the herd of a timed log as it is after its last line before until.
 func played(t testing.TB, log []byte, zone, until string) *model.Herd {

@@ -43,9 +43,9 @@ func TestReadmeWeek(t *testing.T) {
 	require.NoError(t, err)
 	week, err := os.ReadFile(filepath.Join("..", "..", "testdata", "conversations", "golden", "a-week-on-the-phone.golden"))
 	require.NoError(t, err)
-	_, said, ok := strings.Cut(string(week), "Saturday 11 July 2026\n")
+	_, said, ok := strings.Cut(string(week), "Saturday July 11 2026\n")
 	require.True(t, ok)
 	_, section, ok := strings.Cut(string(readme), "## A week on the phone\n")
 	require.True(t, ok)
-	require.Contains(t, section, "```text\nSaturday 11 July 2026\n"+strings.TrimRight(said, "\n")+"\n```")
+	require.Contains(t, section, "```text\nSaturday July 11 2026\n"+strings.TrimRight(said, "\n")+"\n```")
 }

@@ -256,7 +256,7 @@ func TestButtonsAreTexts(t *testing.T) {
 func TestPage(t *testing.T) {
 	status, page, _ := call(t, orchard+"bad line\n", "replay", "--zone", "America/Chicago")
 	require.Equal(t, exitFailed, status)
-	require.Contains(t, page, "Saturday 11 April 2026")
+	require.Contains(t, page, "Saturday April 11 2026")
 	require.Contains(t, page, "08:24 > target 265 lb, chore day Saturday 7 am")
 	require.Contains(t, page, "line 10: ")
 }
