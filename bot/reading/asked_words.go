@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"maps"
+	"slices"
 	"strings"
 	"sync"
 )
@@ -147,6 +149,14 @@ var askedIn = sync.OnceValue(func() (out struct {
 		for _, w := range split(e.words) {
 			out.of[w] |= e.is
 			out.longest = max(out.longest, strings.Count(w, " ")+1)
+		}
+	}
+	for _, w := range slices.Sorted(maps.Keys(out.of)) {
+		for _, form := range otherForms(w) {
+			if _, known := out.of[form]; !known {
+				out.of[form] = out.of[w]
+				out.longest = max(out.longest, strings.Count(form, " ")+1)
+			}
 		}
 	}
 	return out

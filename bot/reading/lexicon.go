@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"maps"
+	"slices"
 	"sort"
 	"strings"
 	"sync"
@@ -89,9 +91,32 @@ func buildLexicon() *lexicon {
 	for _, w := range strings.Fields(plainWords + plainAnimal) {
 		l.plain[w] = true
 	}
+	l.addForms()
 	l.index()
 	l.clipped = clippedWords(l)
 	return l
+}
+
+// addForms lets the other spoken forms of a word or phrase mean the same, where they
+// mean nothing yet.
+func (l *lexicon) addForms() {
+	for _, w := range slices.Sorted(maps.Keys(l.of)) {
+		m := l.of[w]
+		for _, form := range otherForms(w) {
+			if l.of[form] == nil {
+				l.of[form] = m
+				l.reach(form)
+			}
+		}
+	}
+	for _, w := range slices.Sorted(maps.Keys(l.topics)) {
+		votes := l.topics[w]
+		for _, form := range otherForms(w) {
+			if l.topics[form] == nil {
+				l.topics[form] = votes
+			}
+		}
+	}
 }
 
 // meaning gives the entry of a word or phrase, made where there is none.
@@ -100,11 +125,16 @@ func (l *lexicon) meaning(w string) *meaning {
 	if m == nil {
 		m = &meaning{text: w}
 		l.of[w] = m
-		if first, _, more := strings.Cut(w, " "); more {
-			l.longest[first] = max(l.longest[first], strings.Count(w, " ")+1)
-		}
+		l.reach(w)
 	}
 	return m
+}
+
+// reach notes how many words the phrases have that begin like this one.
+func (l *lexicon) reach(w string) {
+	if first, _, more := strings.Cut(w, " "); more {
+		l.longest[first] = max(l.longest[first], strings.Count(w, " ")+1)
+	}
 }
 
 // index prepares the search for near-miss spellings.

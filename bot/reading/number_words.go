@@ -82,7 +82,17 @@ func (l *lexicon) spoken(toks []token) (v float64, n int) {
 			break
 		}
 		switch {
-		case y == 100 || y == 1000:
+		case y == 1000:
+			v *= y
+			n = j + 1
+			if is(n, "and") {
+				j = n
+			}
+			if rest, k := l.spoken(toks[j+1:]); k > 0 && rest > 0 && rest < 1000 { // "nine thousand five hundred"
+				v, n = v+rest, j+1+k
+			}
+			return v, n
+		case y == 100:
 			v *= y
 			part = v
 		case is(j, "oh") && v < 10:
