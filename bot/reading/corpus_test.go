@@ -493,6 +493,7 @@ var corpusBounds = []struct {
 	{"seventh", 0.7, 0.19, false, false},
 	{"eighth", 0.86, 0.055, false, true},
 	{"ninth", 0.8, 0.05, false, true},
+	{"tenth", 0.7, 0.13, false, true},
 	{"aside", 0.76, 0.128, true, true},
 }
 
