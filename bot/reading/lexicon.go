@@ -103,7 +103,8 @@ func (l *lexicon) addForms() {
 	for _, w := range slices.Sorted(maps.Keys(l.of)) {
 		m := l.of[w]
 		for _, form := range otherForms(w) {
-			if l.of[form] == nil {
+			_, rest, _ := strings.Cut(form, " ")
+			if l.of[form] == nil && (l.of[rest] == nil || !strings.Contains(rest, " ")) { // "is" before "not getting up" is a word of its own
 				l.of[form] = m
 				l.reach(form)
 			}
