@@ -101,6 +101,9 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 		return Outcome{}, err
 	}
 	d.memory.more(m.Herd, out.New)
+	if err := d.reword(tx, s, out.New, out.At); err != nil {
+		return Outcome{}, err
+	}
 	if out.Invite != nil {
 		if err := makeCode(tx, s, m, &out); err != nil {
 			return Outcome{}, err

@@ -1,6 +1,7 @@
 package schedule
 
 import (
+	"slices"
 	"strings"
 	"time"
 
@@ -61,9 +62,16 @@ func stillDue(untold *model.Herd, f figures, key string, now time.Time) bool {
 	}
 	for _, k := range strings.Split(key, tokenGap) {
 		// Decide knows of no outage: that it was off stays true while the day lasts.
-		if in[k] || strings.HasPrefix(k, token(aboutCatchUp, "down")) {
+		if in[k] || OfOutage(k) {
 			return true
 		}
 	}
 	return false
+}
+
+// OfOutage reports whether the nudge of that key tells that the program was off.
+func OfOutage(key string) bool {
+	return slices.ContainsFunc(strings.Split(key, tokenGap), func(k string) bool {
+		return strings.HasPrefix(k, token(aboutCatchUp, "down"))
+	})
 }

@@ -163,6 +163,16 @@ func (tx *Tx) Deliveries(herd HerdID, told string) ([]Outgoing, error) {
 	return o, nil
 }
 
+// Untold lists the deliveries of a herd's nudges that wait to be sent.
+func (tx *Tx) Untold(herd HerdID) ([]Outgoing, error) {
+	o, err := list(tx, outgoingColumns+"WHERE o.herd = ? AND o.told <> '' AND o.kind = 'nudge' AND o.state = 'pending' ORDER BY o.id",
+		[]any{int64(herd)}, scanOutgoing)
+	if err != nil {
+		return nil, fmt.Errorf("nudges that wait: %w", err)
+	}
+	return o, nil
+}
+
 // OutgoingByID finds a message of the outbox by its row.
 func (tx *Tx) OutgoingByID(id int64) (Outgoing, bool, error) {
 	return tx.outgoing("WHERE o.id = ?", id)
