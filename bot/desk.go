@@ -88,7 +88,7 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 	if m.People, err = peopleFor(tx, m); err != nil {
 		return Outcome{}, err
 	}
-	out, err := Respond(s, m, asked)
+	out, err := respond(s, m, asked)
 	if err != nil {
 		return Outcome{}, err
 	}

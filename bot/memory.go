@@ -11,7 +11,7 @@ import (
 // herds whole, as they were made of their records last.
 const (
 	rememberedBytes = 48 << 20
-	rememberedWhole = 64
+	rememberedWhole = 128 // more than a poll brings: each is made ahead of its text
 )
 
 // memory is what a desk remembers of herds, so that a message need not read all that

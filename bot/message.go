@@ -38,6 +38,8 @@ type Message struct {
 	People []string
 	Upload *Upload // a file to be taken in; nil: none
 	Beside bool    // a table came with it that was not looked at
+	// Foreseen is what it leads to, where that was worked out ahead.
+	Foreseen *Foreseen
 }
 
 // version is 0 for the message as it was first sent.

@@ -2,6 +2,7 @@ package store
 
 import (
 	"fmt"
+	"reflect"
 	"runtime"
 	"testing"
 	"time"
@@ -83,4 +84,54 @@ func heap() int {
 	var m runtime.MemStats
 	runtime.ReadMemStats(&m)
 	return int(m.HeapAlloc)
+}
+
+// Whatever a fact says is held, also what no fact of the tests does.
+func TestPackedHoldsEveryField(t *testing.T) {
+	for _, f := range model.Facts() {
+		v := reflect.New(reflect.TypeOf(f)).Elem()
+		sayAll(t, v)
+		u := unpacking{rest: string(appendFact(nil, v.Interface().(model.Fact)))}
+		require.Equal(t, v.Interface(), u.fact())
+		require.Empty(t, u.rest)
+	}
+}
+
+// sayAll gives each field something that is not its zero.
+func sayAll(t *testing.T, v reflect.Value) {
+	t.Helper()
+	switch v.Kind() {
+	case reflect.String:
+		v.SetString("word")
+	case reflect.Bool:
+		v.SetBool(true)
+	case reflect.Int, reflect.Int32, reflect.Int64:
+		v.SetInt(-300)
+	case reflect.Uint8:
+		v.SetUint(200)
+	case reflect.Float64:
+		v.SetFloat(-0.1)
+	case reflect.Pointer:
+		v.Set(reflect.New(v.Type().Elem()))
+		sayAll(t, v.Elem())
+	case reflect.Slice:
+		v.Set(reflect.MakeSlice(v.Type(), 3, 3))
+		sayAll(t, v.Index(1))
+	case reflect.Map:
+		v.Set(reflect.MakeMap(v.Type()))
+		key, value := reflect.New(v.Type().Key()).Elem(), reflect.New(v.Type().Elem()).Elem()
+		sayAll(t, key)
+		sayAll(t, value)
+		v.SetMapIndex(key, value)
+	case reflect.Struct:
+		if v.Type() == instantType {
+			v.Set(reflect.ValueOf(noon))
+			return
+		}
+		for i := range v.NumField() {
+			sayAll(t, v.Field(i))
+		}
+	default:
+		require.Fail(t, "packing knows no "+v.Type().String())
+	}
 }

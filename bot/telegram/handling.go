@@ -17,6 +17,7 @@ type handling struct {
 	row int64 // of the inbox
 
 	known store.Chat // the sender's private one, where it was found as the update came
+	ahead *bot.Foreseen
 	// Who speaks where, once admitted.
 	chat   store.Chat
 	member store.Member
@@ -87,7 +88,7 @@ func (h *handling) handle() error {
 func (h *handling) message() bot.Message {
 	return bot.Message{
 		Herd: h.herd, Chat: h.chat.ID, From: h.member, ID: h.u.message, Text: h.u.text,
-		At: h.u.at, Edit: h.u.edit, Version: h.row, Medium: h.u.medium, Group: h.u.group,
+		At: h.u.at, Edit: h.u.edit, Version: h.row, Medium: h.u.medium, Group: h.u.group, Foreseen: h.ahead,
 	}
 }
 

@@ -10,6 +10,7 @@ import (
 
 	tgbotapi "github.com/go-telegram-bot-api/telegram-bot-api/v5"
 
+	"troughbell/bot"
 	"troughbell/store"
 )
 
@@ -126,12 +127,15 @@ func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 // keep has updates handled, as many in a transaction as its time lets, until all
 // are committed. What is not when it ends comes again with the next poll.
 func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
+	ahead := b.lookAhead(ctx, raws)
+	defer ahead.over()
 	for {
-		n, err := b.keepSome(ctx, raws)
+		n, err := b.keepSome(ctx, raws, ahead)
 		if err != nil {
 			return err
 		}
 		b.counts.updates.Add(uint64(n))
+		ahead.handled(n)
 		if raws = raws[n:]; len(raws) == 0 {
 			return nil
 		}
@@ -144,12 +148,12 @@ func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
 // keepSome has some of the updates handled in one transaction, and notes with the
 // last of them what to ask for next. Where the handling meets a fault of the store they are put into
 // the inbox: the answering meets the fault again, and tells of it.
-func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage) (n int, err error) {
+func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage, ahead *ahead) (n int, err error) {
 	r := round{bot: b}
 	wait := false
 	err = b.Store.Write(ctx, func(tx *store.Tx) error {
 		fault, err := tx.Try(func() (err error) {
-			n, err = r.take(tx, raws)
+			n, err = r.take(tx, raws, ahead)
 			return err
 		})
 		if err == nil && fault != nil {
@@ -189,6 +193,8 @@ type arrival struct {
 	in   store.Incoming
 	u    update
 	from store.Chat // the sender's private one, if it was found
+	// ahead is what it leads to, where that was worked out ahead.
+	ahead *bot.Foreseen
 }
 
 // arrive reads an update; false for one that is not to be kept. One that we cannot

@@ -31,13 +31,13 @@ func (b *Bot) roundIsOver(began time.Time) bool { return b.Now().Sub(began) >= r
 
 // take handles updates as they came in, after what waits in the inbox, and says
 // how many of them the round had time for.
-func (r *round) take(tx *store.Tx, raws []json.RawMessage) (int, error) {
+func (r *round) take(tx *store.Tx, raws []json.RawMessage, ahead *ahead) (int, error) {
 	began := r.bot.Now()
 	if more, err := r.handle(tx, roundMessages); more || err != nil {
 		return 0, err
 	}
 	for i, raw := range raws {
-		if err := r.takeOne(tx, raw, began); err != nil {
+		if err := r.takeOne(tx, raw, began, ahead.of(i)); err != nil {
 			return i, err
 		}
 		if r.bot.roundIsOver(began) {
@@ -47,11 +47,12 @@ func (r *round) take(tx *store.Tx, raws []json.RawMessage) (int, error) {
 	return len(raws), nil
 }
 
-func (r *round) takeOne(tx *store.Tx, raw json.RawMessage, now time.Time) error {
+func (r *round) takeOne(tx *store.Tx, raw json.RawMessage, now time.Time, f *bot.Foreseen) error {
 	a, ok, err := r.bot.arrive(tx, raw, now)
 	if err != nil || !ok {
 		return err
 	}
+	a.ahead = f
 	if taken, err := tx.TakeIn(&a.in); err != nil || !taken {
 		return err
 	}
@@ -98,7 +99,7 @@ func (r *round) handleWaiting(tx *store.Tx, in store.Incoming) error {
 // is left to be done about that row.
 func (r *round) handleOne(tx *store.Tx, a arrival) (whole bool, err error) {
 	in := a.in
-	h := handling{bot: r.bot, tx: tx, u: a.u, row: in.ID, known: a.from, fetched: r.file}
+	h := handling{bot: r.bot, tx: tx, u: a.u, row: in.ID, known: a.from, ahead: a.ahead, fetched: r.file}
 	fault, err := tx.Try(h.guarded)
 	r.herds = append(r.herds, h.herd)
 	switch {

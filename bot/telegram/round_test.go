@@ -115,7 +115,7 @@ func TestOffsetOfAHalfKeptPoll(t *testing.T) {
 		return now
 	}
 	raws := []json.RawMessage{rawText(900, 101, "Ann", "spent 20 straw"), rawText(5, 101, "Ann", "spent 21 straw")}
-	n, err := edge.keepSome(t.Context(), raws)
+	n, err := edge.keepSome(t.Context(), raws, &ahead{sights: make([]sight, len(raws))})
 	require.NoError(t, err)
 	require.Equal(t, 1, n)
 	require.Equal(t, "2", offset())
