@@ -99,6 +99,7 @@ type talk struct {
 	lines    []string        // what is answered beside it
 	buttons  [][]string
 	setup    bool // the message is part of setting up
+	closed   bool // it ends that, and the set-up is summed up
 	typed    bool // what is answered asks for a word or a number
 }
 
@@ -300,8 +301,9 @@ func (t *talk) carryOut() error {
 	if card != "" {
 		parts = append(parts, card)
 	}
+	ack := len(parts)
+	effects := v.Effects(t.s.Herd, t.recorded)
 	if len(t.recorded) > 0 {
-		effects := v.Effects(t.s.Herd, t.recorded)
 		parts = append(parts, v.Recorded(t.recorded, effects))
 		t.typed = t.typed || slices.ContainsFunc(effects, wording.Effect.Asks)
 	}
@@ -341,6 +343,9 @@ func (t *talk) carryOut() error {
 	questions, err := t.ask(&reply)
 	if err != nil {
 		return err
+	}
+	if t.closed && len(t.recorded) > 0 {
+		parts[ack] = v.Recorded(t.recorded, v.Beside(effects))
 	}
 	parts = append(parts, questions...)
 	reply.Text = strings.Join(parts, "\n")

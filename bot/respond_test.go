@@ -1,6 +1,7 @@
 package bot_test
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 	"time"
@@ -223,4 +224,17 @@ func TestTheFirstUnitsAreTheHerds(t *testing.T) {
 	b := openBook(t, store.Options{Ephemeral: true})
 	b.text(t, "US units. 3 pigs came today, 25 kg each")
 	require.Equal(t, "us", b.state(t).Units, "what is chosen stands")
+}
+
+// The answer that closes a set-up says when the pigs are ready once.
+func TestSetUpIsSummedUpOnce(t *testing.T) {
+	b := openBook(t, store.Options{})
+	b.text(t, "hi")
+	got := b.text(t, "4 pigs 48 lb, target 265, feeder 55 gal, 2 water barrels 55 gal, sat 7 am, it is 8:11 am here").Replies[0].Text
+	require.Regexp(t, `(?m)^4 pigs came, 48 lb each\.$`, got)
+	m := regexp.MustCompile(`Set\. 265 lb about \w{3} (\w{3} \d+) \((\w{3} \d+)–(\w{3} \d+)\)`).FindStringSubmatch(got)
+	require.NotNil(t, m, got)
+	for _, day := range m[1:] {
+		require.Equal(t, 1, strings.Count(got, day), "%s in: %s", day, got)
+	}
 }

@@ -235,6 +235,7 @@ func (t *talk) nextSetup() (string, error) {
 	}
 	var said []string
 	if len(asked) > 0 { // who said all at once has read it all
+		t.closed = true
 		said = append(said, t.voice().SetupDone(t.s.Herd))
 	}
 	if len(t.s.Herd.Refills)+len(t.s.Herd.FeedLevels) == 0 {

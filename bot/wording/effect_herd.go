@@ -21,7 +21,7 @@ func (v Voice) arriveEffects(e reading.Entry, a model.Arrive) []Effect {
 	if err != nil {
 		return nil
 	}
-	days, reached := t.Herd.Days, t.Herd.Already
+	days, already := t.Herd.Days, t.Herd.Already
 	alive := v.Herd.Alive(v.today())
 	n := 0
 	for _, g := range v.Herd.Groups {
@@ -29,14 +29,14 @@ func (v Voice) arriveEffects(e reading.Entry, a model.Arrive) []Effect {
 			continue
 		}
 		if g.Arrived == e.On && len(g.Pigs) == a.Count && n < len(t.Groups) {
-			days, reached = t.Groups[n].Days, t.Groups[n].Already
+			days, already = t.Groups[n].Days, t.Groups[n].Already
 		}
 		n++
 	}
-	if reached {
-		return []Effect{{Code: "reached", Q: []model.Quantity{Kg(t.TargetKg)}}}
+	if already {
+		return []Effect{{Code: reached, Q: []model.Quantity{Kg(t.TargetKg)}}}
 	}
-	return []Effect{{Code: "finish", Q: []model.Quantity{Kg(t.TargetKg)}, On: days.Mid, Window: days}}
+	return []Effect{{Code: finish, Q: []model.Quantity{Kg(t.TargetKg)}, On: days.Mid, Window: days}}
 }
 
 func living(g *model.Group, alive []*model.Animal) bool {

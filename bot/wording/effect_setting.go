@@ -2,6 +2,13 @@ package wording
 
 import "troughbell/model"
 
+// Effects that say when the target is reached.
+const (
+	finish    = "finish"     // by the pigs that came
+	reached   = "reached"    // it is already
+	targetDay = "target_day" // by all, where the target was set
+)
+
 // settingEffects says when the next round is, or the day of a new target.
 func (v Voice) settingEffects(s model.Setting) []Effect {
 	switch s.Key {
@@ -20,7 +27,10 @@ func (v Voice) settingEffects(s model.Setting) []Effect {
 		if err != nil {
 			return nil
 		}
-		return []Effect{{Code: "target_day", On: t.Herd.Days.Mid, Window: t.Herd.Days}}
+		if t.Herd.Already {
+			return []Effect{{Code: reached, Q: []model.Quantity{Kg(t.TargetKg)}}}
+		}
+		return []Effect{{Code: targetDay, On: t.Herd.Days.Mid, Window: t.Herd.Days}}
 	}
 	return nil
 }

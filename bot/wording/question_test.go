@@ -160,7 +160,7 @@ func TestSetup(t *testing.T) {
 func TestSetupDone(t *testing.T) {
 	v := wording.Voice{Now: now}
 	got := v.SetupDone(orchard(t).herd())
-	require.Regexp(t, `^Set\. 265 lb about \w{3} \w{3} \d+ \(.*\)\. About [\d,]+ lb feed in all\.\nNo butcher booked: ask for .*\nAssumed: target 265 lb, chores Sat 7 am\. Text to change any\.$`, got)
+	require.Regexp(t, `^Set\. 265 lb about \w{3} \w{3} \d+ \(.*\)\. About [\d,]+ lb feed in all\.\nNo butcher booked: ask for a day about then\.\nAssumed: target 265 lb, chores Sat 7 am\. Text to change any\.$`, got)
 	got = v.SetupDone(orchard(t).add("2026-07-11", 600, false, model.Booked{Day: day("2026-09-01")}).herd())
 	require.Contains(t, got, "\nButcher Tue Sep 1.")
 	require.Contains(t, v.SetupDone((&journal{t: t}).herd()), "No pigs yet")

@@ -1,6 +1,7 @@
 package wording
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -19,9 +20,9 @@ func (v Voice) SetupDone(h *model.Herd) string {
 		return v.say(partSetup, "done_unknown", Args{}) + " " + v.Missing(err, "target") + v.assumedLine()
 	}
 	days := t.Herd.Days
-	code := "done"
+	code, unbooked := "done", "unbooked"
 	if t.Herd.Already {
-		code = "done_reached"
+		code, unbooked = "done_reached", "unbooked_now"
 	}
 	first := []string{v.say(partSetup, code, Args{
 		Q: []model.Quantity{Kg(t.TargetKg)}, Days: []model.Day{days.Mid, days.Low, days.High},
@@ -29,11 +30,22 @@ func (v Voice) SetupDone(h *model.Herd) string {
 	if need, err := h.FeedNeed(v.Now, days.Mid); err == nil {
 		first = append(first, v.say(partSetup, "feed", Args{Q: []model.Quantity{Kg(need.FeedKg.Mid)}}))
 	}
-	second := v.say(partSetup, "unbooked", Args{Days: []model.Day{days.Low, days.High}})
+	second := v.say(partSetup, unbooked, Args{})
 	if b, ok := h.NextBooking(v.today()); ok {
 		second = v.say(partSetup, "booked", Args{Days: []model.Day{b.Day}})
 	}
 	return strings.Join(first, " ") + "\n" + second + v.assumedLine()
+}
+
+// Beside leaves out of the effects what SetupDone says as well: the day of all pigs.
+func (v Voice) Beside(effects []Effect) []Effect {
+	t, err := v.Herd.Target(v.Herd.TargetKg, v.today())
+	if err != nil {
+		return effects
+	}
+	return slices.DeleteFunc(slices.Clone(effects), func(e Effect) bool {
+		return e.Code == targetDay || (e.Code == finish || e.Code == reached) && len(t.Groups) == 1
+	})
 }
 
 // assumedLine lists what stands at its default.
