@@ -3,6 +3,7 @@ package bot
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"time"
 
 	"troughbell/bot/document"
@@ -69,6 +70,9 @@ type broughtBy struct {
 	at     time.Time
 }
 
+// appendedAtOnce is how many records of a file are handed to the store together.
+const appendedAtOnce = 500
+
 // appendPlan appends what a file brings, and behind it the record of the import
 // itself: what an undo names.
 func appendPlan(tx *store.Tx, s *State, u Upload, p intakePlan, by broughtBy) error {
@@ -81,7 +85,9 @@ func appendPlan(tx *store.Tx, s *State, u Upload, p intakePlan, by broughtBy) er
 		if e.SaidAt.IsZero() {
 			e.SaidAt = by.at
 		}
-		if err := tx.Append(e); err != nil {
+	}
+	for some := range slices.Chunk(p.new, appendedAtOnce) {
+		if err := tx.Append(pointers(some)...); err != nil {
 			return err
 		}
 	}

@@ -24,7 +24,59 @@ type known struct {
 
 // here finds the records of a herd by what they say.
 type here struct {
-	by map[string][]*known // by day and content
+	of map[string]*same // by day and content
+	at map[moment]*same // and by moment
+}
+
+// moment is a day and content at a moment.
+type moment struct {
+	what string
+	unix int64
+}
+
+// same is the records that say the same. Those that were not taken back come first.
+type same struct{ live, voided line }
+
+// line is such records in the order in which they were kept.
+type line struct {
+	all  []*known
+	used int // so many at its beginning are used
+}
+
+// next is the first of them that is not used; the first of all where that is no
+// matter. nil: there is none.
+func (l *line) next(again bool) *known {
+	if again && len(l.all) > 0 {
+		return l.all[0]
+	}
+	for l.used < len(l.all) && l.all[l.used].used {
+		l.used++
+	}
+	if l.used == len(l.all) {
+		return nil
+	}
+	return l.all[l.used]
+}
+
+func (s *same) add(k *known) {
+	if k.voided {
+		s.voided.all = append(s.voided.all, k)
+		return
+	}
+	s.live.all = append(s.live.all, k)
+}
+
+// keep makes a record known by what it says.
+func (h here) keep(what string, k *known) {
+	m := moment{what, k.unix}
+	if h.of[what] == nil {
+		h.of[what] = &same{}
+	}
+	if h.at[m] == nil {
+		h.at[m] = &same{}
+	}
+	h.of[what].add(k)
+	h.at[m].add(k)
 }
 
 // identity says what a record says, whatever it is called: its day and its content,
@@ -78,7 +130,7 @@ func (n named) of(id string) string {
 // lookHere reads the herd's journal for comparison. What was taken back with a file
 // counts as never there; what a person took back is there, and stays taken back.
 func (s *State) lookHere() (here, error) {
-	h := here{by: map[string][]*known{}}
+	h := here{of: map[string]*same{}, at: map[moment]*same{}}
 	with := map[string]bool{}
 	for _, e := range s.Journal {
 		if v, ok := e.Fact.(model.Void); ok && v.Why == withImport {
@@ -103,7 +155,7 @@ func (s *State) lookHere() (here, error) {
 		if !s.voided[e.ID] {
 			names[e.ID] = fmt.Sprintf("%s at %d", what, e.At.Unix())
 		}
-		h.by[what] = append(h.by[what], &known{id: e.ID, unix: e.At.Unix(), voided: s.voided[e.ID]})
+		h.keep(what, &known{id: e.ID, unix: e.At.Unix(), voided: s.voided[e.ID]})
 	}
 	return h, nil
 }
@@ -112,13 +164,16 @@ func (s *State) lookHere() (here, error) {
 // row does not know its moment, any of its day will do; of a list of weights also one
 // that an earlier line was the same as.
 func (h here) match(what string, r document.Row) *known {
-	var found *known
-	for _, k := range h.by[what] {
-		switch {
-		case k.used && !r.Listed, r.Timed && k.unix != r.At.Unix():
-		case found == nil, found.voided && !k.voided:
-			found = k
-		}
+	s := h.of[what]
+	if r.Timed {
+		s = h.at[moment{what, r.At.Unix()}]
+	}
+	if s == nil {
+		return nil
+	}
+	found := s.live.next(r.Listed)
+	if found == nil {
+		found = s.voided.next(r.Listed)
 	}
 	if found != nil {
 		found.used = true
@@ -129,6 +184,6 @@ func (h here) match(what string, r document.Row) *known {
 // add makes a row that is taken in known, for those behind it.
 func (h here) add(what string, r document.Row) {
 	if r.Listed {
-		h.by[what] = append(h.by[what], &known{unix: r.At.Unix(), used: true})
+		h.keep(what, &known{unix: r.At.Unix(), used: true})
 	}
 }

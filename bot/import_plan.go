@@ -23,12 +23,6 @@ type intakePlan struct {
 	says wording.Brought
 }
 
-// planned is a row that is new to the herd.
-type planned struct {
-	row  document.Row
-	what string
-}
-
 // planImport works out what a file brings to the herd. base is the number of the
 // herd's latest record.
 func (s *State) planImport(in document.Intake, base int64) (intakePlan, error) {
@@ -47,7 +41,7 @@ func (s *State) planImport(in document.Intake, base int64) (intakePlan, error) {
 			ended[f.Question] = true
 		}
 	}
-	var fresh []planned
+	var fresh []document.Row // what is new to the herd
 	for _, r := range rows {
 		what, err := identity(r.On, r.Fact, names.of)
 		if err == nil {
@@ -83,22 +77,23 @@ func (s *State) planImport(in document.Intake, base int64) (intakePlan, error) {
 			continue
 		}
 		h.add(what, r)
-		fresh = append(fresh, planned{r, what})
+		fresh = append(fresh, r)
 	}
 	inOrder(fresh)
 	for i, f := range fresh {
-		if f.row.ID != "" {
-			to[f.row.ID] = store.RecordID(base + int64(i) + 1)
+		if f.ID != "" {
+			to[f.ID] = store.RecordID(base + int64(i) + 1)
 		}
 	}
+	p.new = make([]store.Envelope, 0, len(fresh))
 	for _, f := range fresh {
-		e, err := f.envelope(to)
+		e, err := envelope(f, to)
 		if err != nil {
 			return p, err
 		}
 		p.new = append(p.new, e)
-		p.says.Count(f.row.Fact.Kind(), spoken(f.row.Fact.Kind()))
-		if set, ok := f.row.Fact.(model.Setting); ok && set.Key == model.SetHerd {
+		p.says.Count(f.Fact.Kind(), spoken(f.Fact.Kind()))
+		if set, ok := f.Fact.(model.Setting); ok && set.Key == model.SetHerd {
 			p.says.Herd = set.Text
 		}
 	}
@@ -111,7 +106,7 @@ func (s *State) planImport(in document.Intake, base int64) (intakePlan, error) {
 
 // inOrder puts records in the order in which they were first kept, where the file
 // tells it, else in that of their moments.
-func inOrder(fresh []planned) {
+func inOrder(fresh []document.Row) {
 	number := func(r document.Row) (int64, bool) {
 		if !recordID.MatchString(r.ID) {
 			return 0, false
@@ -121,23 +116,22 @@ func inOrder(fresh []planned) {
 	}
 	numbered := true
 	for _, f := range fresh {
-		_, ok := number(f.row)
+		_, ok := number(f)
 		numbered = numbered && ok
 	}
 	sort.SliceStable(fresh, func(i, j int) bool {
 		if numbered {
-			a, _ := number(fresh[i].row)
-			b, _ := number(fresh[j].row)
+			a, _ := number(fresh[i])
+			b, _ := number(fresh[j])
 			return a < b
 		}
-		return fresh[i].row.At.Before(fresh[j].row.At)
+		return fresh[i].At.Before(fresh[j].At)
 	})
 }
 
 // envelope is the record as it is appended; to says what the file's records are
 // called here.
-func (f planned) envelope(to map[string]string) (store.Envelope, error) {
-	r := f.row
+func envelope(r document.Row, to map[string]string) (store.Envelope, error) {
 	fact, err := renamed(r.Fact, func(id string) string {
 		if here, ok := to[id]; ok {
 			return here

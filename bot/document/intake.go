@@ -7,18 +7,22 @@ import (
 	"time"
 
 	"troughbell/model"
+	"troughbell/store"
 )
 
-// Bounds of a file that is taken in. A season's export has some hundred kilobytes.
+// Bounds of a file that is taken in. A season of a few pigs exports some 250 records,
+// 60 bytes each where packed and 400 unpacked, so what a herd gives out fits for as
+// long as any is kept. The rows and cells bound the memory: 130 MB at most.
 const (
-	MaxIntake   = 5 << 20  // bytes of the file as it came
-	maxUnpacked = 24 << 20 // bytes of all tables of a ZIP together
+	MaxIntake   = 10 << 20 // bytes of the file as it came
+	maxUnpacked = 64 << 20 // bytes of all tables of a ZIP together
 	maxEntries  = 200      // files in a ZIP
 	maxRatio    = 200      // how many times larger than packed one may be
 	ratioFrom   = 1 << 20  // bytes below which the ratio says nothing
-	maxRows     = 20_000   // of all tables together
+	maxRows     = 100_000  // of all tables together
 	maxColumns  = 100
-	maxCell     = 64 << 10 // bytes
+	maxCells    = 3_000_000 // of all tables together
+	maxCell     = 64 << 10  // bytes
 )
 
 // Terms are what a file is read against: how the herd writes dates and weights,
@@ -115,9 +119,10 @@ func ReadTables(name string, b []byte, how Terms) (Intake, error) {
 
 // intake is a file on its way in.
 type intake struct {
-	how  Terms
-	out  Intake
-	rows int
+	how   Terms
+	out   Intake
+	rows  int
+	cells int
 }
 
 func (in *intake) bad(file string, line int, f *fault) {
@@ -148,7 +153,7 @@ func (in *intake) judge(r Row) *fault {
 		return faulty("row_day", r.On.String())
 	}
 	if r.Zone != "" {
-		if _, err := time.LoadLocation(r.Zone); err != nil || r.Zone == "Local" {
+		if _, err := store.Zone(r.Zone); err != nil {
 			return faulty("row_zone", r.Zone)
 		}
 	}

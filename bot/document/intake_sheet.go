@@ -111,6 +111,9 @@ func (in *intake) lines(name string, from io.Reader) (*sheet, error) {
 			first = false
 			continue
 		}
+		if in.cells += len(cells); in.cells > maxCells {
+			return nil, unreadable("cells", name)
+		}
 		s.lines = append(s.lines, sheetLine{number: line, cells: cells})
 	}
 	if first {

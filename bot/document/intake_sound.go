@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"troughbell/model"
+	"troughbell/store"
 )
 
 // Bounds of what a record from a file may hold. Texts and numbers that were typed
@@ -32,7 +33,7 @@ func sound(r Row, now time.Time) *fault {
 		}
 	}
 	if s, ok := r.Fact.(model.Setting); ok && s.Key == model.SetZone {
-		if _, err := time.LoadLocation(s.Text); err != nil || s.Text == "" || s.Text == "Local" {
+		if _, err := store.Zone(s.Text); err != nil {
 			return faulty("row_zone", s.Text)
 		}
 	}

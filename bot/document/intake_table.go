@@ -70,8 +70,9 @@ func (in *intake) table(s *sheet, kind model.Kind) {
 			in.unread(s.name + ": " + h)
 		}
 	}
-	for _, l := range s.lines {
-		r := Row{File: s.name, Line: l.number, ID: strings.TrimSpace(s.cell(l, "id"))}
+	for i, l := range s.lines {
+		s.lines[i].cells = nil // what a row keeps is its own
+		r := Row{File: s.name, Line: l.number, ID: strings.Clone(strings.TrimSpace(s.cell(l, "id")))}
 		switch f := in.tableRow(s, l, kind, &r); {
 		case f != nil:
 			in.bad(s.name, l.number, f)
@@ -130,7 +131,7 @@ func (in *intake) tableRow(s *sheet, l sheetLine, kind model.Kind, r *Row) *faul
 	if s.wide(l) {
 		return faulty("row_wide")
 	}
-	r.By, r.Text = asItWas(s.cell(l, "said_by")), asItWas(s.cell(l, "text"))
+	r.By, r.Text = strings.Clone(asItWas(s.cell(l, "said_by"))), strings.Clone(asItWas(s.cell(l, "text")))
 	raw := strings.TrimSpace(s.cell(l, recordColumn))
 	if raw == "" {
 		return in.rowOfCells(s, l, kind, r)
@@ -156,11 +157,11 @@ func (in *intake) tableRow(s *sheet, l sheetLine, kind model.Kind, r *Row) *faul
 	if r.Fact, err = store.Decode(e.Kind, e.Version, e.Body); err != nil {
 		return faulty("row_record")
 	}
-	zone, err := time.LoadLocation(e.Zone)
-	if err != nil || e.Zone == "" || e.Zone == "Local" {
+	zone, err := store.Zone(e.Zone)
+	if err != nil {
 		return faulty("row_zone", shown(e.Zone))
 	}
-	r.At, r.Said, r.Zone, r.Stated, r.Timed = e.At.In(zone), e.Said.In(zone), e.Zone, e.Stated, true
+	r.At, r.Said, r.Zone, r.Stated, r.Timed = e.At.In(zone), e.Said.In(zone), zone.String(), e.Stated, true
 	if !s.has("said_by") {
 		r.By = e.By
 	}

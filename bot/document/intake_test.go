@@ -166,6 +166,9 @@ func TestHostileFiles(t *testing.T) {
 	wide := []byte(strings.Repeat("a,", maxColumns+1) + "\n1\n")
 	long := []byte("date,pig,kg\n2026-06-20," + strings.Repeat("x", maxCell+1) + ",40\n")
 	rows := []byte("date,pig,kg\n" + strings.Repeat("2026-06-20,Olive,40\n", maxRows+1))
+	// As many columns as a table may have, and too many lines of that: more cells than
+	// bytes tell of.
+	cells := []byte("date,pig,kg" + strings.Repeat(",", maxColumns-3) + "\n" + strings.Repeat("1"+strings.Repeat(",", maxColumns-1)+"\n", maxCells/maxColumns+1))
 	for name, tt := range map[string]struct {
 		file []byte
 		want string
@@ -188,6 +191,7 @@ func TestHostileFiles(t *testing.T) {
 		"too many columns":     {wide, "columns x.csv"},
 		"a long cell":          {long, "cell x.csv 2"},
 		"too many lines":       {rows, "rows"},
+		"too many cells":       {cells, "cells x.csv"},
 	} {
 		got := brought(t, "x.csv", tt.file, terms(model.US))
 		require.Len(t, got, 1, name)

@@ -15,14 +15,14 @@ import (
 	"troughbell/store"
 )
 
-// rowsOfAFile is nearly as many lines as a file may have: 20 pigs weighed on each of
-// 999 days.
+// rowsOfAFile is the lines of a large file: 20 pigs weighed on each of 999 days.
 const rowsOfAFile = 19_980
 
 // BenchmarkImport takes in a list of weights, and the ZIP that the herd then exports
 // into another herd: what it says of them first, and the taking in.
 func BenchmarkImport(b *testing.B) {
-	zone := time.UTC
+	zone, err := time.LoadLocation("America/Chicago")
+	require.NoError(b, err)
 	now := time.Date(2026, 11, 28, 20, 0, 0, 0, zone)
 	var list, names bytes.Buffer
 	list.WriteString("date,pig,kg\n")

@@ -185,7 +185,7 @@ func TestFilesThatAreNotFetched(t *testing.T) {
 	r := newPen(t)
 	r.invite(cal, "invite helper")
 	large := append(r.list("olive,46"), make([]byte, document.MaxIntake)...)
-	const tooLarge = "Nothing imported: that file is too large. 5 MB is the most."
+	const tooLarge = "Nothing imported: that file is too large. 10 MB is the most."
 	require.Equal(t, tooLarge, r.preview(ann, "weights.csv", large, "").Text)
 	require.Equal(t, "Not taken in: files are for the owner or family.", r.preview(cal, "weights.csv", r.list("olive,46"), "").Text)
 	require.Contains(t, r.preview(ann, "pen.pdf", []byte("%PDF"), "").Text, "I can only read text, not files.")

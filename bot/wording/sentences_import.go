@@ -26,14 +26,15 @@ var importSentences = catalogue{
 	"beside":      "I did not look at the file: send it by itself, or with the word import below it.",
 
 	// Files that cannot be taken in at all.
-	"too_large":    "Nothing imported: that file is too large. 5 MB is the most.",
+	"too_large":    "Nothing imported: that file is too large. 10 MB is the most.",
 	"empty":        "Nothing imported: that file is empty.",
 	"no_rows":      "Nothing imported: there is no line in it but the head.",
 	"no_text":      "Nothing imported: {n0} is no table. Send the ZIP that \"export\" gave you, or a CSV file.",
 	"encoding":     "Nothing imported: I cannot read the letters in {n0}. Save it as CSV in UTF-8.",
 	"quote":        "Nothing imported: in {n0}, line {n1}, a quotation mark stands alone. Put it right and send it again.",
 	"columns":      "Nothing imported: {n0} has more than 100 columns.",
-	"rows":         "Nothing imported: that is more than 20,000 lines. Send it in parts.",
+	"rows":         "Nothing imported: that is more than 100,000 lines. Send it in parts.",
+	"cells":        "Nothing imported: {n0} has too many cells. Send it in parts.",
 	"cell":         "Nothing imported: in {n0}, line {n1}, a cell is too long.",
 	"column_twice": "Nothing imported: {n0} has two columns {n1}. Take one out.",
 	"no_columns":   "Nothing imported: I know no columns of {n0}. A list of weights begins with a line such as: date,pig,weight",
