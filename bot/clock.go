@@ -76,9 +76,10 @@ type look struct {
 // lookAt looks at the herds in one transaction: at all of them or at none.
 func (c *Clock) lookAt(ctx context.Context, herds []int64, now time.Time) error {
 	var looks []look
+	glances := c.glanceAt(ctx, herds, now)
 	err := c.Store.Write(ctx, func(tx *store.Tx) error {
 		for _, herd := range herds {
-			l, err := c.lookIn(tx, store.HerdID(herd), now)
+			l, err := c.lookIn(tx, store.HerdID(herd), now, glances[store.HerdID(herd)])
 			if err != nil {
 				return err
 			}
@@ -99,7 +100,7 @@ func (c *Clock) lookAt(ctx context.Context, herds []int64, now time.Time) error 
 }
 
 // lookIn looks at one herd in the transaction, if its time has come.
-func (c *Clock) lookIn(tx *store.Tx, id store.HerdID, now time.Time) (look, error) {
+func (c *Clock) lookIn(tx *store.Tx, id store.HerdID, now time.Time, g *glance) (look, error) {
 	row, err := tx.Herd(id)
 	if errors.Is(err, store.ErrNotFound) { // it was deleted since it was found to be due
 		return look{herd: id}, nil
@@ -108,7 +109,7 @@ func (c *Clock) lookIn(tx *store.Tx, id store.HerdID, now time.Time) (look, erro
 		return look{herd: id}, err
 	}
 	l := look{herd: id, down: c.outage(row)}
-	if l.pushes, err = c.Desk.Look(tx, id, now, l.down); err != nil {
+	if l.pushes, err = c.Desk.look(tx, id, now, l.down, g); err != nil {
 		return look{}, err
 	}
 	return l, c.Desk.QueuePushes(tx, id, l.pushes)

@@ -178,18 +178,18 @@ type Push struct {
 // were told, and when to look again. downFrom is since when nobody looked,
 // where that was an outage; else zero.
 func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]Push, error) {
+	return d.look(tx, id, now, downFrom, nil)
+}
+
+// look is Look, of a herd that may have been glanced at before.
+func (d *Desk) look(tx *store.Tx, id store.HerdID, now, downFrom time.Time, g *glance) ([]Push, error) {
 	s, err := d.State(tx, id)
 	if err != nil {
 		return nil, err
 	}
+	g = g.decided(s, now, downFrom)
+	due, again := g.due, g.again
 	now = now.In(s.Zone)
-	var due []schedule.Nudge
-	var again time.Time
-	if downFrom.IsZero() {
-		due, again = schedule.Decide(s.Herd, now)
-	} else {
-		due, again = schedule.DecideAfter(s.Herd, now, downFrom.In(s.Zone))
-	}
 	var out []Push
 	open, err := s.asked()
 	if err != nil {
