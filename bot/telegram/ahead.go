@@ -18,6 +18,7 @@ type ahead struct {
 
 type sight struct {
 	once sync.Once // for who comes first: the handling or the look ahead
+	u    *update   // as it was read; nil: it was not looked at
 	f    *bot.Foreseen
 }
 
@@ -35,7 +36,7 @@ func (b *Bot) lookAhead(ctx context.Context, raws []json.RawMessage) *ahead {
 			met := map[string]bool{}
 			for i := 1; i < len(raws); i++ {
 				s := &sights[i]
-				s.once.Do(func() { s.f = b.foresee(tx, raws[i], met) })
+				s.once.Do(func() { b.foresee(tx, raws[i], met, s) })
 			}
 			return nil
 		})
@@ -43,12 +44,11 @@ func (b *Bot) lookAhead(ctx context.Context, raws []json.RawMessage) *ahead {
 	return a
 }
 
-// of gives what is foreseen of the update of that number, and has it looked at no
-// more; nil where nothing is.
-func (a *ahead) of(i int) *bot.Foreseen {
+// of gives what was seen of the update of that number, and has it looked at no more.
+func (a *ahead) of(i int) *sight {
 	s := &a.sights[i]
 	s.once.Do(func() {})
-	return s.f
+	return s
 }
 
 // handled says that so many more updates are handled.
@@ -62,26 +62,25 @@ func (a *ahead) over() {
 }
 
 // foresee works out what an update leads to, where it is a plain text of somebody
-// of a household in their private chat, the first of that chat; else it gives nil.
-func (b *Bot) foresee(tx *store.Tx, raw json.RawMessage, met map[string]bool) (f *bot.Foreseen) {
-	defer func() {
-		if recover() != nil { // the handling meets it again, and says so
-			f = nil
-		}
-	}()
+// of a household in their private chat, the first of that chat.
+func (b *Bot) foresee(tx *store.Tx, raw json.RawMessage, met map[string]bool, s *sight) {
+	defer func() { _ = recover() }() // the handling meets it again, and says so
 	u, ok, err := readUpdate(raw)
-	if err != nil || !ok || met[u.chat] || !u.plain() {
-		return nil
+	if err != nil || !ok {
+		return
+	}
+	s.u = &u
+	if met[u.chat] || !u.plain() {
+		return
 	}
 	met[u.chat] = true
 	h := handling{bot: b, tx: tx, u: u}
 	if ok, err := h.knows(); err != nil || !ok {
-		return nil
+		return
 	}
-	if f, err = b.Desk.Foresee(tx, h.message()); err != nil {
-		return nil
+	if f, err := b.Desk.Foresee(tx, h.message()); err == nil {
+		s.f = f
 	}
-	return f
 }
 
 // plain reports whether an update is a text and nothing else, in a private chat.

@@ -42,7 +42,7 @@ func TestLookAhead(t *testing.T) {
 	edge.wg.Wait()
 	var foreseen []int
 	for i := range raws {
-		if a.of(i) != nil {
+		if a.of(i).f != nil {
 			foreseen = append(foreseen, i)
 		}
 	}

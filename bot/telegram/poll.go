@@ -177,7 +177,7 @@ func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage, ahead *ahead
 func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage) error {
 	now := b.Now()
 	for _, raw := range raws {
-		a, ok, err := b.arrive(tx, raw, now)
+		a, ok, err := b.arrive(tx, raw, now, &sight{})
 		if err == nil && ok {
 			_, err = tx.Receive(a.in)
 		}
@@ -197,10 +197,15 @@ type arrival struct {
 	ahead *bot.Foreseen
 }
 
-// arrive reads an update; false for one that is not to be kept. One that we cannot
-// read must not stop the rest.
-func (b *Bot) arrive(tx *store.Tx, raw json.RawMessage, now time.Time) (a arrival, ok bool, err error) {
-	a.u, ok, err = readUpdate(raw)
+// arrive reads an update, unless it was seen ahead; false for one that is not to be
+// kept. One that we cannot read must not stop the rest.
+func (b *Bot) arrive(tx *store.Tx, raw json.RawMessage, now time.Time, seen *sight) (a arrival, ok bool, err error) {
+	a.ahead = seen.f
+	if seen.u != nil {
+		a.u, ok = *seen.u, true
+	} else {
+		a.u, ok, err = readUpdate(raw)
+	}
 	if err != nil {
 		number, unnumbered := updateID(raw)
 		b.Log.Error("an update cannot be read", "update", number, "err", err)

@@ -47,12 +47,11 @@ func (r *round) take(tx *store.Tx, raws []json.RawMessage, ahead *ahead) (int, e
 	return len(raws), nil
 }
 
-func (r *round) takeOne(tx *store.Tx, raw json.RawMessage, now time.Time, f *bot.Foreseen) error {
-	a, ok, err := r.bot.arrive(tx, raw, now)
+func (r *round) takeOne(tx *store.Tx, raw json.RawMessage, now time.Time, seen *sight) error {
+	a, ok, err := r.bot.arrive(tx, raw, now, seen)
 	if err != nil || !ok {
 		return err
 	}
-	a.ahead = f
 	if taken, err := tx.TakeIn(&a.in); err != nil || !taken {
 		return err
 	}

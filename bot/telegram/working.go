@@ -20,11 +20,14 @@ const actionLasts = 4500 * time.Millisecond
 // working has the chat say that an answer is under way, from when the person's
 // patience ends until done is called. A quick answer needs no such word.
 func (b *Bot) working(chat, action string) (done func()) {
-	ctx, done := context.WithCancel(context.Background())
-	go func() {
-		for wait := b.Limits.Patience; sleep(ctx, wait); wait = actionLasts {
+	ctx, end := context.WithCancel(context.Background())
+	patience := time.AfterFunc(b.Limits.Patience, func() {
+		for wait := time.Duration(0); sleep(ctx, wait); wait = actionLasts {
 			b.aside("sendChatAction", tgbotapi.Params{"chat_id": chat, "action": action})
 		}
-	}()
-	return done
+	})
+	return func() {
+		patience.Stop()
+		end()
+	}
 }
