@@ -51,6 +51,11 @@ const stopLimit = 2 * time.Second
 // otherwise be let grow before that is done. GOMEMLIMIT changes it.
 const memoryLimit = 140 << 20
 
+// untidied is how much may be left lying before memory is tidied up, in percent of
+// what is in use: little is, and most of what a text makes is left at once. GOGC
+// changes it.
+const untidied = 200
+
 // Run serves until the context ends.
 func (c serveCmd) Run(a *app) (err error) {
 	token, err := botToken()
@@ -80,6 +85,9 @@ func (c serveCmd) Run(a *app) (err error) {
 	}
 	if os.Getenv("GOMEMLIMIT") == "" {
 		debug.SetMemoryLimit(memoryLimit)
+	}
+	if os.Getenv("GOGC") == "" {
+		debug.SetGCPercent(untidied)
 	}
 	s, err := openServer(a, path, telegram.Config{Token: token, API: c.API, Zone: zone, Limits: telegram.Hasty(c.Haste)})
 	if err != nil || s == nil {
