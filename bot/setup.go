@@ -10,6 +10,9 @@ import (
 	"troughbell/model"
 )
 
+// stepChores is the step of the chores, which asks for the clock as well.
+const stepChores = "chores"
+
 // setupSteps are the questions of setting up, in their order. Each can be
 // skipped, and is put once.
 var setupSteps = []struct {
@@ -48,7 +51,7 @@ var setupSteps = []struct {
 		[]string{"{1} water barrels, {2} {l} each", "one water barrel, {1} {l}", "water barrels: {}", "{} water barrels"},
 	},
 	{
-		"chores",
+		stepChores,
 		func(h *model.Herd) bool { return h.Chore.Stated && h.Zone != "" },
 		func(f model.Fact) bool {
 			return setsKey(model.SetChore)(f) || setsKey(model.SetHour)(f) || setsKey(model.SetZone)(f)
@@ -249,10 +252,14 @@ func (s *State) settingUp() bool {
 	return slices.ContainsFunc(s.Herd.Open(), func(q model.Dated[model.Question]) bool { return q.F.About == "setup" })
 }
 
-// setUp reports whether every step is known or skipped.
+// setUp reports whether every step is known or skipped. Who was asked for the chores
+// and the clock and told the chores has the clock that was shown.
 func (s *State) setUp() bool {
+	shown := s.Herd.Chore.Stated && slices.ContainsFunc(s.Herd.Questions, func(q model.Dated[model.Question]) bool {
+		return q.F.About == "setup" && q.F.Code == stepChores
+	})
 	for _, step := range setupSteps {
-		if !step.known(s.Herd) && !s.Herd.Skipped[step.name] {
+		if !step.known(s.Herd) && !s.Herd.Skipped[step.name] && !(shown && step.name == stepChores) {
 			return false
 		}
 	}
