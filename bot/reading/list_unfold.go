@@ -70,6 +70,9 @@ func (r *reader) writeLists(f *folding, lines []listLine, n int) int {
 		}
 		end++
 	}
+	if end == n+1 {
+		return n // the next line heads a list of its own
+	}
 	if r.writeListAfter(f, lead, h, lines[n+1:end]) {
 		return end
 	}
