@@ -5,7 +5,6 @@ import (
 	"cmp"
 	"encoding/json"
 	"fmt"
-	"math/rand/v2"
 	"os"
 	"path/filepath"
 	"sort"
@@ -225,9 +224,9 @@ func TestVariants(t *testing.T) {
 	require.NoError(t, err)
 	for _, v := range variants {
 		t.Run(v.name, func(t *testing.T) {
-			d.Rand = rand.New(rand.NewPCG(seed, 7))
 			var c counts
 			for _, l := range pool {
+				d.begin(seed, l)
 				if text, labels := v.make(l, d); text != "" && text != l.Text {
 					c.add(t, l, text, labels)
 				}
