@@ -61,8 +61,12 @@ func (r *reader) feedEnough(s span) bool {
 	if !r.has(s, sNoFeed) {
 		return false
 	}
-	return r.quoteHas(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, "plenty", "enough", "still have", "still has", "still full", "still half", "given", "fed", "needed", "necessary")
+	all := span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}
+	return r.quoteHas(all, "plenty", "enough", "still have", "still has", "still full", "still half", "given", "fed", "needed", "necessary") || saysAny(r.said(all), givenByUs)
 }
+
+// givenByUs tell who gave no feed, not that there is none.
+var givenByUs = split("no feed from me, no feed from us, no feed by me, no feed from him, no feed from her, no feed from my side, no feed from our side, no food from me, no food from us")
 
 // arrived says that the text itself tells of pigs that came.
 func (r *reader) arrived() bool {

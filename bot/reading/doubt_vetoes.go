@@ -56,6 +56,8 @@ var vetoes = [numFrames][]veto{
 	},
 	fSpend: {
 		{"the neighbor paid 40 for straw", func(r *reader, s span, _ int) bool { return r.strangersMoney(s) }, drop},
+		{"corn is 1400, too much, I did not buy", func(r *reader, s span, _ int) bool { return r.refused(s) }, dropAs(NoneNegation)},
+		{"the butcher charges 80 per pig", func(r *reader, s span, _ int) bool { return r.asksMoney(s) }, dropAs(NoneHearsay)},
 		{"straw goes for 8 a bale these days", func(r *reader, s span, _ int) bool { return r.goingRate(s) }, dropAs(NoneHearsay)},
 	},
 	fWallow: {
@@ -66,6 +68,7 @@ var vetoes = [numFrames][]veto{
 		{"bought 2 more pigs at the auction", func(r *reader, s span, _ int) bool { return r.headsBought(s) }, arriveInstead},
 		{"12 pigs left", func(r *reader, s span, _ int) bool { return r.countedHerd(s) }, drop},
 		{"bought chicken feed", func(r *reader, s span, _ int) bool { return r.forOthers(s) }, dropAs(NoneForeign)},
+		{"corn is 1400, too much, I did not buy", func(r *reader, s span, _ int) bool { return r.refused(s) }, dropAs(NoneNegation)},
 		{"took an hour and a bucket of corn", (*reader).goodsInPassing, drop},
 		{"the corn looks good", (*reader).goodsWithoutAmount, drop},
 	},
@@ -78,6 +81,7 @@ var vetoes = [numFrames][]veto{
 	},
 	fDone: {
 		{"we were done with the hay by noon", (*reader).doneInPassing, drop},
+		{"if 503 was 280 we'd be done already", (*reader).supposedDone, drop},
 	},
 	fAsk: {
 		{"no weights this week", func(r *reader, s span, _ int) bool { return r.noneOfIt(s) }, drop},

@@ -194,6 +194,10 @@ func (r *reader) noTrouble(s span) bool {
 			switch r.items[k+1].s {
 			case "problem", "problems", "issue", "issues", "trouble", "troubles", "worries", "leak", "leaks", "complaints", "bills", "bill", "needed", "today", "wasted", "added", "change", "changes":
 				return r.items[k+1].s != "today"
+			case "from me", "from us", "by me", "by us":
+				return true
+			case "from", "by":
+				return k+2 < len(r.items) && (r.items[k+2].s == "me" || r.items[k+2].s == "us" || r.items[k+2].is(sForeign))
 			}
 		}
 	}

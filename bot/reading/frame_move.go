@@ -59,6 +59,10 @@ func (r *reader) fillMove(s span) {
 	if sel.any && !sel.all && len(sel.pigs) > 0 {
 		m.Animals = sel.names(r)
 	}
+	if r.staysThere(s, m) {
+		r.useAll(s)
+		return
+	}
 	r.remember(sel)
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]

@@ -143,6 +143,12 @@ func (r *reader) askWhoWent(s span, g model.Gone) {
 func (r *reader) deadThings() {
 	for k := range r.items {
 		it := &r.items[k]
+		if it.is(sDied) && it.pig < 0 && r.passedOnIt(k) {
+			for n, end := k, r.partEnd(k); n < end; n++ {
+				r.blank(n)
+			}
+			continue
+		}
 		if it.s != "dead" || k == 0 || k+1 >= len(r.items) {
 			continue
 		}
@@ -157,6 +163,38 @@ func (r *reader) deadThings() {
 			it.sense.add(sFiller)
 		}
 	}
+}
+
+// passedOnIt says that the "passed on" at item k refuses something: "22 a bag, passed
+// on it".
+func (r *reader) passedOnIt(k int) bool {
+	if r.items[k].s != "passed on" && r.items[k].s != "passed" {
+		return false
+	}
+	n := k + 1
+	if r.items[k].s == "passed" {
+		if n >= len(r.items) || r.items[n].s != "on" {
+			return false
+		}
+		n++
+	}
+	if n >= len(r.items) || r.items[n].gap != gapNone {
+		return false
+	}
+	switch r.items[n].s {
+	case "it", "that", "that one", "them", "those", "the", "this", "buying", "his", "their":
+		return true
+	}
+	return false
+}
+
+// partEnd is the item behind item k that a mark, an "and" or a "but" begins.
+func (r *reader) partEnd(k int) int {
+	n := k + 1
+	for n < len(r.items) && r.items[n].gap < gapAnd && r.items[n].s != "but" {
+		n++
+	}
+	return n
 }
 
 // livesAfterAll reads a text that takes back a death just told, "no it's alive",

@@ -6,7 +6,8 @@ import "troughbell/model"
 
 // machines die without any pig dying.
 var machines = setOfWords(split(`truck, mower, tractor, battery, batteries, phone, car, engine, pump, motor, atv, quad, four wheeler, laptop, computer, tv, internet, wifi, radio,
-	flashlight, chainsaw, generator, freezer, fridge, dryer, washer, grill, heater, furnace, trailer, van, tree, trees, grass, lawn, garden, tomatoes, plants, corn, beans, hose`))
+	flashlight, chainsaw, generator, freezer, fridge, dryer, washer, grill, heater, furnace, trailer, van, tree, trees, grass, lawn, garden, tomatoes, plants, corn, beans, hose,
+	charger, fence charger, energizer, energiser, cell, cell phone, headlamp, torch, light, bulb, tablet, scale, the scale, tester, thermometer, mixer, grinder, auger, wind, breeze, solar panel, inverter, saw, drill`))
 
 // goneThings takes dying, losing and selling away from what is no pig.
 func (r *reader) goneThings() {
@@ -64,7 +65,7 @@ func (r *reader) machineDied(k int) bool {
 		}
 	}
 	for n := k - 1; n >= 0 && n >= k-3 && r.items[n+1].gap == gapNone; n-- {
-		if machines[r.items[n].s] {
+		if machines[r.items[n].s] || machines[lastWord(r.items[n].s)] {
 			return true
 		}
 		if !r.items[n].isAny(setOf(sFiller, sIs)) {

@@ -26,13 +26,19 @@ func (r *reader) misleadingWords() {
 // onlyVery says that the "dead" at item k does but strengthen the word behind it:
 // "dead lame", "dead slow".
 func (r *reader) onlyVery(k int) bool {
-	return k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].pig < 0 && deadVery[firstWord(r.items[k+1].s)]
+	if k+1 >= len(r.items) || r.items[k+1].gap != gapNone || r.items[k+1].pig >= 0 {
+		return false
+	}
+	if r.items[k+1].s == "on" { // "dead on 210"
+		return k+2 >= len(r.items) || r.items[k+2].number() && !r.items[k+2].soft || r.items[k+2].gap >= gapStop
+	}
+	return deadVery[firstWord(r.items[k+1].s)]
 }
 
 var isDead = setOfWords(split(`is dead, was dead, are dead, were dead`))
 
 // deadVery are words that stand behind a "dead" that means "very".
-var deadVery = setOfWords(split(`lame, slow, tired, sore, weak, keen, quiet, calm, lazy, easy, certain, serious, beat, hungry, thirsty, worn`))
+var deadVery = setOfWords(split(`lame, slow, tired, sore, weak, keen, quiet, calm, lazy, easy, certain, serious, beat, hungry, thirsty, worn, even, equal, level, set, asleep, center, centre, centered, centred, sure, simple, broke, drunk, silent, cheap, common, ringer, ringers, accurate, exact, steady, square, bored`))
 
 // writtenDown says that the "down" at item k belongs to a wish to write: "write that
 // down", "jot it down".

@@ -47,6 +47,8 @@ func (r *reader) mood(s span) string {
 			ours = true
 		}
 		switch {
+		case s.frame != fAlarm && r.noneOf(k, s):
+			return NoneNegation
 		case news && (it.is(sForeign) || it.is(sHearsay)):
 		case it.is(sForeign) && s.frame == fAlarm && !r.beforeAlarm(k, s):
 		case it.is(sForeign) && s.frame == fArrive && r.sourceBefore(k): // "from the auction"

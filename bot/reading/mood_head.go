@@ -17,7 +17,7 @@ func (r *reader) headMood(s span) string {
 			break
 		}
 	}
-	if r.sinceDone(s) {
+	if r.sinceDone(s) || r.invertedIf(s) {
 		return NonePlan
 	}
 	for k := s.i; k > start && r.items[k].gap < gapComma; k-- {
@@ -138,7 +138,8 @@ func (r *reader) spokenFor(k, end int) bool {
 }
 
 // todoHead is the item behind a label that opens a list of things to do at the
-// head of a text, "to do Sunday:", 0 if none does.
+// head of a text, "to do Sunday:", "this week: worm the pigs, order straw", 0 if none
+// does.
 func (r *reader) todoHead() int {
 	n := 1
 	for n < len(r.items) && n < 6 && !r.items[n-1].label {
@@ -147,6 +148,7 @@ func (r *reader) todoHead() int {
 	if n >= len(r.items) || !r.items[n-1].label {
 		return 0
 	}
+	weak := saysAny(r.said(span{0, 0, n}), todoHeads) && !r.has(span{0, 0, n}, sNote) && !r.has(span{0, 0, n}, sRemind)
 	for k := range n {
 		it := &r.items[k]
 		if it.number() && !it.soft {
@@ -156,8 +158,33 @@ func (r *reader) todoHead() int {
 			return n
 		}
 	}
+	if weak && r.bareDeeds(n) {
+		return n
+	}
 	return 0
 }
+
+// todoHeads may head what is to be done, or what was.
+var todoHeads = split(`this week, this weekend, week, weekend, jobs, job list, next up, next, chores left, left to do, left, still to do, still, remaining, list, to buy, shopping, for today, for tonight, for tomorrow, plan, plans, agenda,
+	for sunday, for monday, for tuesday, for wednesday, for thursday, for friday, for saturday, for sun, for mon, for tue, for tues, for wed, for thu, for thurs, for fri, for sat, for the weekend, for this week`)
+
+// bareDeeds says that what follows from item n on begins with a verb that tells what is
+// to be done, and that no verb in it tells what was: "worm pigs sat, order straw".
+func (r *reader) bareDeeds(n int) bool {
+	if !bareVerbs[firstWord(r.items[n].s)] {
+		return false
+	}
+	from, to := r.tokenRange(span{0, n, len(r.items)})
+	for i := from; i < to; i++ {
+		if t := &r.toks[i]; t.kind == tokWord && (pastTense(t.s) && t.s != "feed" && t.s != "need" && t.s != "shed" && t.s != "red" || t.s == "done" || t.s == "was" || t.s == "were" || t.s == "took" || t.s == "went") {
+			return false
+		}
+	}
+	return true
+}
+
+// bareVerbs are verbs of the chores in the form of an order, which no past shares.
+var bareVerbs = setOfWords(split("worm, deworm, treat, fill, refill, top, move, shift, rotate, switch, weigh, tape, measure, order, fix, mend, repair, buy, get, pick, fetch, haul, call, phone, book, clean, scrub, check, mix, grind, mow, build, bring, take, sell, load, dose, hose, water, give, find, ask, haul, mark, tag, trim"))
 
 // oneOfUs says that the word of hearsay at item k is about what one of the house
 // saw: "wife says east tank empty". Strangers have no business at the barrels.

@@ -6,17 +6,22 @@ import "strings"
 // for its subject, "my cousin lost 40 pigs to swine fever", "the pigs of our
 // neighbor are sick, 4 died", and names nothing of ours.
 func (r *reader) tellsOfOthers(s span) bool {
+	begin := r.sentenceStart(s.i)
 	switch s.frame {
 	case fSick, fGone, fDrug, fWeigh, fAlarm:
-	default:
+	case fMove, fArrive:
 		return false
+	default:
+		return r.othersOnly(begin, r.sentenceEnd(s.j-1))
 	}
-	begin := r.sentenceStart(s.i)
+	if r.othersOnly(begin, r.sentenceEnd(s.j-1)) {
+		return true
+	}
 	others := false
 	for k := begin; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
-		case it.pig >= 0 && !it.near, it.feeder >= 0, it.barrel >= 0, it.pen >= 0 && it.kind == itThing, it.s == "ours", it.s == "mine", it.s == "my pigs", it.s == "our pigs", it.s == "all my pigs", it.s == "all our pigs":
+		case it.pig >= 0 && !it.near, it.feeder >= 0, it.barrel >= 0, it.pen >= 0 && it.kind == itThing && !it.near, (it.s == "ours" || it.s == "mine") && (k == 0 || !r.items[k-1].is(sNot)), it.s == "my pigs", it.s == "our pigs", it.s == "all my pigs", it.s == "all our pigs":
 			return false
 		case it.is(sPigs) && it.pig < 0 && k < s.j && r.ownerBefore(k):
 			others = true
@@ -25,6 +30,84 @@ func (r *reader) tellsOfOthers(s span) bool {
 		}
 	}
 	return others
+}
+
+// othersOnly says that a sentence, items from to end, begins with other people who
+// lost, sold or have something, and speaks of nothing of ours: "heard the Millers lost
+// two hogs, 110 in their barn".
+func (r *reader) othersOnly(from, end int) bool {
+	at := -1
+	for k := from; k < end && k < from+othersReach; k++ {
+		it := &r.items[k]
+		if (it.pig >= 0 || it.kind == itThing) && !it.near {
+			return false
+		}
+		if r.otherFamily(k) || it.is(sForeign) && !ofHouse(it.s) {
+			if r.befell(k + 1) {
+				at = k
+				break
+			}
+		}
+	}
+	if at < 0 {
+		return false
+	}
+	for k := from; k < end; k++ {
+		it := &r.items[k]
+		if it.pig >= 0 && !it.near || it.kind == itThing && it.pen < 0 && !it.near || it.group >= 0 {
+			return false
+		}
+	}
+	said := r.said(span{0, from, end})
+	for _, w := range oursWords {
+		for at := strings.Index(said, " "+w+" "); at >= 0; {
+			if !strings.HasSuffix(said[:at], " not") {
+				return false // "not ours" is theirs all the same
+			}
+			next := strings.Index(said[at+1:], " "+w+" ")
+			if next < 0 {
+				break
+			}
+			at += 1 + next
+		}
+	}
+	return true
+}
+
+// othersReach is how many items may stand before other people in their sentence.
+const othersReach = 6
+
+// oursWords tell that a sentence speaks of the person's own.
+var oursWords = split("i, we, us, our, ours, my, mine, i'm, im, i've, ive, we've, weve, me")
+
+// otherFamily says that item k is the name of a family that is none of the herd's:
+// "the Millers", "Mang Tonyo's".
+func (r *reader) otherFamily(k int) bool {
+	it := &r.items[k]
+	if !it.capital || it.kind != itWord || it.pig >= 0 || it.known || len(it.s) < 4 {
+		return false
+	}
+	w := strings.ToLower(r.text[it.from:it.to])
+	switch {
+	case strings.HasSuffix(w, "'s"), strings.HasSuffix(w, "’s"), strings.HasSuffix(w, "s'"), strings.HasSuffix(w, "s’"):
+		return true
+	}
+	return k > 0 && r.items[k-1].s == "the" && strings.HasSuffix(w, "s")
+}
+
+// befell says that what befell others, or what they have, is told right from item k.
+func (r *reader) befell(k int) bool {
+	for n := k; n < len(r.items) && n <= k+5 && r.items[n].gap < gapComma; n++ {
+		switch it := &r.items[n]; {
+		case it.isAny(setOf(sDied, sLost, sSold)), it.is(sOut) && !it.is(sFiller):
+			return true
+		case it.s == "had", it.s == "has", it.s == "has had", it.s == "have", it.s == "keeps", it.s == "keep", it.s == "raises", it.s == "raise", it.s == "lose", it.s == "wormed", it.s == "sell", it.s == "lost":
+			return true
+		case it.s == "helped", it.s == "came", it.s == "gave", it.s == "brought", it.s == "bought", it.s == "paid", it.s == "took", it.s == "lent", it.s == "delivered", it.s == "dropped":
+			return false
+		}
+	}
+	return false
 }
 
 // ownerBefore says that somebody else's name stands before the word for a pig at

@@ -93,6 +93,7 @@ func (r *reader) readItems() {
 	r.asides()
 	r.relayed()
 	r.nothingIn()
+	r.leftAsIs()
 	r.hurtBy()
 	r.allOfThem()
 	r.notInThere()

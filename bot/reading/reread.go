@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"reflect"
 	"slices"
+
+	"troughbell/model"
 )
 
 // A text that is not understood whole may have a word in it that was not meant: "the
@@ -281,6 +283,8 @@ func (r *reader) settledSlip(first, best attempt, tie *attempt) Reading {
 	for k, e := range got.Entries {
 		if f, ok := e.Act.(Fact); ok && dear(f.Intent()) && !among(first.got.Entries, e) {
 			got.Entries[k].Act = doubtful([]Entry{e})
+		} else if ok && r.restsOnSlip(f, e, best.put) && !among(first.got.Entries, e) {
+			got.Entries[k].Act = doubtful([]Entry{e})
 		}
 	}
 	if tie == nil || len(tie.got.Entries) != len(got.Entries) {
@@ -300,6 +304,33 @@ func (r *reader) settledSlip(first, best attempt, tie *attempt) Reading {
 		}
 	}
 	return got
+}
+
+// restsOnSlip says that nothing but a word put in the place of another, and bare
+// numbers, tell goods or money: "sry 187" names no soy.
+func (r *reader) restsOnSlip(f Fact, e Entry, put []putWord) bool {
+	switch f.Fact.(type) {
+	case model.Stock, model.Spend, model.Refill, model.Gone:
+	default:
+		return false
+	}
+	rests := false
+	for _, p := range put {
+		rests = rests || e.From <= p.from && p.from < e.To
+	}
+	if !rests {
+		return false
+	}
+	for k := range r.items {
+		it := &r.items[k]
+		if it.to <= e.From || it.from >= e.To || slices.ContainsFunc(put, func(p putWord) bool { return it.from <= p.from && p.from < it.to }) {
+			continue
+		}
+		if it.kind == itQty || it.kind == itName || it.kind == itThing || it.kind == itFrac || it.unit != 0 || it.isAny(tradeSenses) || it.isAny(setOf(sBuy, sPay, sSold, sDied, sPour, sTook, sGave)) && !it.isAny(setOf(sFiller)) {
+			return false
+		}
+	}
+	return true
 }
 
 // among says that an entry stands among others, wherever it was read from.
