@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"strings"
 	"time"
 
 	"troughbell/model"
@@ -57,10 +58,31 @@ func (r *reader) askDay(a *Ask, s span) {
 	if d, ok := r.monthAsked(s); ok && a.On == nil && a.Topic != "history" {
 		a.On = &d
 	}
+	if d, ok := r.endAsked(s); ok && a.On == nil {
+		a.On = &d
+	}
 	if n := r.daysAsked(s); n > 0 && a.On == nil && (a.Topic == "feed_need" || a.Topic == "weight" || a.Topic == "growth" || a.Topic == "water_left") {
 		d := r.today + model.Day(n)
 		a.On = &d
 	}
+}
+
+// endAsked is the last day of the month or the year that a question names: "at the
+// end of the month".
+func (r *reader) endAsked(s span) (model.Day, bool) {
+	said := r.said(s)
+	year, month, _ := r.c.Now.Date()
+	switch {
+	case saysAny(said, split("end of the month, end of this month, month end, month's end, months end, end o the month")):
+		month++
+	case saysAny(said, split("end of next month")):
+		month += 2
+	case saysAny(said, split("end of the year, year's end, end of this year")):
+		year, month = year+1, time.January
+	default:
+		return 0, false
+	}
+	return model.DayOf(time.Date(year, month, 0, 12, 0, 0, 0, time.UTC)), true
 }
 
 // daysAsked is for how many days a question asks, 0 if not said: "feed for 2
@@ -72,7 +94,11 @@ func (r *reader) daysAsked(s span) int {
 			continue
 		}
 		switch r.items[k-1].s {
-		case "for", "next", "another", "in", "over", "coming", "the next", "for the next", "for another", "for about":
+		case "in":
+			if it.si() > 1 { // "how much do they drink in a day" asks for a rate
+				return int(it.si() + 0.5)
+			}
+		case "for", "next", "another", "over", "coming", "the next", "for the next", "for another", "for about":
 			return int(it.si() + 0.5)
 		}
 	}
@@ -184,6 +210,9 @@ func (r *reader) askAssume(a *Ask, s span) {
 			}
 			as.CountDelta = -n
 		case it.s == "skip" || it.s == "skipped" || it.s == "miss" || it.s == "skip this" || it.s == "skipping" || it.s == "missed":
+			if r.pastQuestion(s) {
+				continue // "did i miss anything"
+			}
 			as.SkipDays = 7
 			for n := k; n < s.j; n++ {
 				if r.items[n].qty(days) {
@@ -205,6 +234,12 @@ func (r *reader) askAssume(a *Ask, s span) {
 			a.Assume.SkipDays = as.SkipDays
 		}
 	}
+	if kg := r.targetInstead(s); kg > 0 && a.Assume == nil && a.Topic != "plan" {
+		a.Assume, a.TargetKg = &model.Assumption{TargetKg: &kg}, nil
+		if a.Topic == "" || a.Topic == "target" || a.Topic == "history" {
+			a.Topic = "butcher_date"
+		}
+	}
 	if what && a.TargetKg != nil && (r.has(s, sTarget) || r.has(s, sWhatIf)) && a.Topic != "plan" {
 		if a.Assume == nil {
 			a.Assume = &model.Assumption{}
@@ -212,6 +247,24 @@ func (r *reader) askAssume(a *Ask, s span) {
 		a.Assume.TargetKg = a.TargetKg
 		a.TargetKg = nil
 	}
+}
+
+// targetInstead is a target weight that a question puts in the place of the one that
+// holds, in kilograms, 0 if none: "how much more feed would 270 take instead of 250",
+// "would a target of 270 push them past thanksgiving".
+func (r *reader) targetInstead(s span) float64 {
+	would := r.quoteHas(s, "would", "would a", "would the", "would that", "would it") || strings.Contains(r.said(s), " would ")
+	instead := strings.Contains(r.said(s), " instead of ") || strings.Contains(r.said(s), " rather than ")
+	goal := r.has(s, sTarget)
+	if !instead && !(would && goal) {
+		return 0
+	}
+	for k := s.i; k < s.j; k++ {
+		if kg := r.finishKg(k); kg > 0 && !r.insteadOf(k, s.i) {
+			return kg
+		}
+	}
+	return 0
 }
 
 // addedPigs says that the number at item k is of pigs to be added to the herd: "if

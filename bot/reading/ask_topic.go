@@ -59,6 +59,8 @@ func (r *reader) contextVotes(s span, scores map[string]float32) {
 			scores["feed_left"] += 2.5
 		case it.barrel >= 0 && !it.either:
 			scores["water_left"] += 2.5
+		case it.pen >= 0 && it.pig < 0 && k > s.i && (r.items[k-1].s == "to" || r.items[k-1].s == "into"):
+			scores["move"] += 3.5
 		case it.pen >= 0 && it.pig < 0:
 			scores["move"] += 1
 		case it.pig >= 0 && !named:
@@ -197,6 +199,9 @@ func (r *reader) askedOfThings(s span, scores map[string]float32) {
 	}
 	if r.asksHeat(s) {
 		scores["heat"] += 5
+	}
+	if r.heatAsked(s.i, s.j) {
+		scores["heat"] += 12
 	}
 	if pigs > 0 && things == 0 && scores["sizes"] > 0 && scores["growth"] == 0 && r.quoteHas(s, "how big", "how large") && !r.has(s, sPen) && !r.has(s, sWallow) && !r.quoteHas(s, "for", "need") {
 		scores["weight"] += 3

@@ -93,9 +93,9 @@ var askedWords = []struct {
 	{qHowLong | qWhen, "when, when's, whens, when do, when does, when will, what date, which day, what month, by when, how soon"},
 	{qHowMuch, "how much, how many, how many more, how much more, total, quantity, amount, what quantity, what amount, number of"},
 	{qUntil, "until, till, til, by, before, to, for bringing them to, for bringing, between now and, from now, from here, go at, go to, here on out, hit, reach, take them to, get em to, get them to"},
-	{qEnd, "butcher, slaughter, slaughtering, kill day, kill date, killing day, the end, they're done, theyre done, they are done, done, finished, they finish, finish, finishing, market, weight, full weight, target, ready, process, processing, the processor, freezer"},
+	{qEnd, "she's done, shes done, he's done, hes done, butcher, slaughter, slaughtering, kill day, kill date, killing day, the end, they're done, theyre done, they are done, done, finished, they finish, finish, finishing, market, weight, full weight, target, ready, process, processing, the processor, freezer"},
 	{qBuy, "buy, purchase, order, mix, need, needed, needs, require, required, take, takes, pick up, lay in, stock up, get in, haul"},
-	{qHowBig, "how heavy is, how big, how large, what size, what's the size, whats the size, size of, the size, what area, how many square feet, how many acres, how wide, how deep, dimensions, measurements, square footage, what are the dimensions"},
+	{qHowBig, "how heavy is, how big, how big's, how bigs, how wide's, how large, what size, what's the size, whats the size, size of, the size, what area, how many square feet, how many acres, how wide, how deep, dimensions, measurements, square footage, what are the dimensions"},
 	{qHold, "hold, holds, fit, fits, go in, goes in, capacity, takes, take, when its full, when it's full, when full, if full, weigh, weighs, how heavy is"},
 	{qUnit, "lb, lbs, pounds, pound, kg, kilo, kilos, l, litres, liters, litre, liter, gallon, gallons, gal, gals"},
 	{qEnough, "big enough, large enough, enough, too small, too little, bigger, larger, sufficient, adequate, suffice, do for"},
@@ -205,7 +205,7 @@ func (r *reader) askedBy(k int, s span) asked {
 		is |= qWater
 	case it.pen >= 0:
 		is |= qPen
-	case it.is(sPigs), it.s == "they", it.s == "them", it.s == "em", it.s == "he", it.s == "she", it.s == "him", it.s == "her", it.group >= 0:
+	case it.is(sPigs), it.s == "they're", it.s == "theyre", it.s == "she's", it.s == "he's", it.s == "shes", it.s == "hes", it.s == "they", it.s == "them", it.s == "em", it.s == "he", it.s == "she", it.s == "him", it.s == "her", it.group >= 0:
 		is |= qPigs
 	}
 	switch {

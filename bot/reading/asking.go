@@ -21,6 +21,11 @@ func (r *reader) askedClauses() {
 			continue
 		}
 		p := r.asksWithin(from, to)
+		if n := len(r.asking); from > 0 && (n == 0 || r.asking[n-1].j < from) {
+			if before := r.sentenceStart(from - 1); r.forecastIn(before, from) && r.heatAsked(before, to) {
+				from, p = before, before // "saturday 34 degrees. dangerous?"
+			}
+		}
 		if p < 0 {
 			if n := r.asksFirst(from, to, &tries); n > from {
 				r.items[n].gap = gapStop
@@ -90,6 +95,12 @@ func (r *reader) forceAsked() {
 func (r *reader) asksWithin(from, to int) int {
 	if to-from > longestAsked {
 		return -1
+	}
+	if n := r.supposedHead(from, to); n >= 0 {
+		return n
+	}
+	if r.heatAsked(from, to) {
+		return from
 	}
 	for n := from; n < to; n++ {
 		if n > from && r.items[n].gap < gapAnd && !r.onlyOpening(from, n) {
@@ -179,21 +190,33 @@ func (r *reader) asksAt(n, to int) bool {
 	switch first := w(at); {
 	case first == "what" && (w(at+1) == "a" || w(at+1) == "an"), first == "how" && !quest && !howWords[w(at+1)]:
 		return false
+	case first == "when" && at == 0 && w(1) == "to":
+		return true
 	case askWords[first] && at == 0 && !quest && (first == "when" || first == "where" || first == "which" || first == "while"):
 		return helpVerbs[w(1)] && !quest && r.askedSubject(n, i+2) // "when the price goes down I take more" asks nothing
-	case (first == "who" || first == "who's" || first == "whos") && !quest && !r.namesThing(span{fAsk, n, to}) && r.find(span{fAsk, n, to}, sPigs) < 0 && r.find(span{fAsk, n, to}, sFeeder) < 0 && r.find(span{fAsk, n, to}, sBarrel) < 0 && r.find(span{fAsk, n, to}, sWallow) < 0:
+	case (first == "who" || first == "who's" || first == "whos") && !quest && !r.namesThing(span{fAsk, n, to}) && r.find(span{fAsk, n, to}, sPigs) < 0 && r.find(span{fAsk, n, to}, sFeeder) < 0 && r.find(span{fAsk, n, to}, sBarrel) < 0 && r.find(span{fAsk, n, to}, sWallow) < 0 && !r.compares(n, to):
 		return false
 	case askWords[first]:
 		return !r.relative(n) && (quest || n == 0 || it.gap >= gapStop || helpVerbs[w(at+1)] || askPhrase[first+" "+w(at+1)])
 	case (first == "can" || first == "could" || first == "would" || first == "will") && (w(1) == "you" || w(1) == "u" || w(1) == "ya"):
-		return tellVerbs[w(2)] || tellVerbs[w(3)]
+		for k := 2; k <= politeReach; k++ {
+			if tellVerbs[w(k)] {
+				return true
+			}
+		}
+		return false
+	case (first == "must" || first == "need" || first == "might" || first == "shall") && (w(1) == "i" || w(1) == "we"):
+		return true
+	case first == "by" && w(1) == "when" && helpVerbs[w(2)]:
+		return true
 	case first == "have" || first == "has":
-		return plainSubjects[w(1)] && (quest || w(2) != "" && w(1) != "a" && !r.measured(n)) || first == "has" && r.askedSubject(n, i+1) && (quest || !r.measured(n))
+		plain := !r.measured(n) || lastWord(r.items[to-1].s) == "yet"
+		return plainSubjects[w(1)] && (quest || w(2) != "" && w(1) != "a" && plain) || first == "has" && r.askedSubject(n, i+1) && (quest || plain)
 	case first == "did" || first == "do" || first == "does":
 		return plainSubjects[w(1)] && (quest || w(1) != "it") || quest && r.askedSubject(n, i+1)
 	case first == "will" && it.s != "will" && !quest, first == "might" && !quest, first == "must" && !quest:
 		return false
-	case helpVerbs[first] && n > 0 && it.gap < gapStop && !quest: // "the girls, fern and juno, are both at 103"
+	case helpVerbs[first] && n > 0 && it.gap < gapStop && !quest && !r.onlyOpening(r.sentenceStart(n), n): // "the girls, fern and juno, are both at 103"
 		return plainSubjects[w(1)] && !r.measured(n)
 	case helpVerbs[first]:
 		return r.askedSubject(n, i+1)
@@ -212,8 +235,11 @@ func (r *reader) asksAtEnd(from, to int) bool {
 		return false
 	}
 	last := &r.items[to-1]
+	if r.whichOfTwo(from, to) {
+		return true
+	}
 	switch w := lastWord(last.s); {
-	case (w == "when" || last.s == "how long" || last.s == "or what" || last.s == "or not") && last.pig < 0:
+	case (w == "when" || last.s == "how long" || last.s == "or what" || last.s == "or not" || last.s == "or nah" || last.s == "or no") && last.pig < 0:
 		for k := from; k < to-1; k++ {
 			if it := &r.items[k]; it.isAny(setOf(sSnooze, sFill, sWorm, sMove, sRemind, sTell)) && it.pig < 0 && !last.quest {
 				return false
@@ -224,8 +250,14 @@ func (r *reader) asksAtEnd(from, to int) bool {
 		named, state := false, false
 		for k := from; k < to; k++ {
 			it := &r.items[k]
-			if it.number() && it.pig < 0 && !it.soft || it.kind == itDim || it.kind == itFrac {
+			if it.kind == itDim || it.kind == itFrac {
 				return false
+			}
+			if it.number() && it.pig < 0 && !it.soft { // "415 at 270 yet"
+				if k == from || r.finishKg(k) == 0 || !reachWords[lastWord(r.items[k-1].s)] || k != to-2 {
+					return false
+				}
+				state = true
 			}
 			named = named || it.pig >= 0 || it.kind == itThing || it.isAny(setOf(sPigs, sPronoun, sBarrel, sFeeder, sWallow, sAll))
 			for _, one := range strings.Fields(it.s) {
@@ -235,6 +267,28 @@ func (r *reader) asksAtEnd(from, to int) bool {
 		return named && state
 	}
 	return saysAny(" "+strings.Join(r.lastWords(from, to, 2), " ")+" ", thinkTails) && !r.measured(from)
+}
+
+// whichOfTwo says that a sentence holds two pigs against each other: "moss or plum
+// growing quicker".
+func (r *reader) whichOfTwo(from, to int) bool {
+	for k := from + 1; k+1 < to; k++ {
+		if r.items[k].s == "or" && r.items[k-1].pig >= 0 && r.items[k+1].pig >= 0 {
+			return r.compares(from, to) && r.amountless(from, to)
+		}
+	}
+	return false
+}
+
+// compares says that a comparing word stands in the items from i to j.
+func (r *reader) compares(i, j int) bool {
+	from, to := r.tokenRange(span{fAsk, i, j})
+	for k := from; k < to; k++ {
+		if comparing[r.toks[k].s] {
+			return true
+		}
+	}
+	return false
 }
 
 // lastWords are the last n words before item to.
@@ -255,6 +309,10 @@ func (r *reader) openingWordsAt(n, to int) string {
 }
 
 const openingReach = 7
+
+// politeReach is how far behind "would you" the verb of telling stands: "would you be
+// so good as to tell me".
+const politeReach = 7
 
 // denies says that a stretch holds a word of denial.
 func (r *reader) denies(from, to int) bool {
@@ -284,9 +342,11 @@ func (r *reader) askedSubject(n, i int) bool {
 }
 
 var (
+	comparing     = setOfWords(split("quicker, quickest, faster, fastest, slower, slowest, heavier, heaviest, lighter, lightest, bigger, biggest, smaller, smallest, fatter, fattest, better, best, worse, worst, closer, closest, first, ahead, behind, more, most, least, further, furthest, sooner, larger, largest"))
+	reachWords    = setOfWords(split("at, to, hit, over, past, reach, reached, made, above, is, weigh"))
 	helpHead      = setOfWords(split("how, what, can"))
 	leadsAsked    = setOfWords(split("for, at, until, till, til, by, in, on, from, since, to, with, of"))
-	askWords      = setOfWords(split("how, how's, hows, how'd, what, what's, whats, what'll, whatll, wats, wut, when, when's, whens, when'll, where, where's, wheres, where'd, whered, who, who's, whos, who'd, who'll, whose, which, why, why's"))
+	askWords      = setOfWords(split("how, how's, hows, how'd, what, what's, whats, what'll, whatll, what'd, whatd, whut, wats, wut, when, when's, whens, when'll, where, where's, wheres, where'd, whered, who, who's, whos, who'd, who'll, whose, which, why, why's"))
 	howWords      = setOfWords(split("much, many, long, far, heavy, big, fast, soon, old, is, are, do, does, did, will, would, can, could, should, often, well, hot, come, about, fat, large, deep, wide, high, tall, late, close, full, else, r, am, must, i, one, to, mcuh, mch"))
 	helpVerbs     = setOfWords(split("is, are, am, was, were, do, does, did, will, would, can, could, should, shall, may, might, must, has, have, r, isn't, isnt, aren't, arent, wasn't"))
 	plainSubjects = setOfWords(split("i, we, you, u, they, he, she, it, anyone, anybody, someone, somebody, everyone, everybody, ya"))
@@ -294,7 +354,7 @@ var (
 	tellVerbs     = setOfWords(split("tell, say, show, explain, estimate, calculate, work, guess, advise, predict, instruct, teach, describe, remind, let"))
 	askPhrase     = setOfWords(split("how much, how many, how long, how soon, how heavy, how big, how far, how often, how fast"))
 	yetStates     = setOfWords(split("clear, ready, done, big, fat, finished, ok, due, over, empty, full, dry, out, safe, heavy, enough, time, cleared, good, low, hungry"))
-	anyAsked      = split("else, i gotta, i should, i need, i have, i must, to do, due, left, need, needs, left to, i forgot, we should, we need, be done, wrong, urgent, new, coming up, planned, up")
+	anyAsked      = split("else, gotta, i gotta, i should, i need, i have, i must, to do, due, left, need, needs, left to, i forgot, we should, we need, be done, wrong, urgent, new, coming up, planned, up")
 	thinkTails    = split("you reckon, you think, you figure, you say, you guess, u think, u reckon")
 	askOpenings   = split(`wonder if, wonder whether, wonder when, wonder how, wonder what, wondering if, wondering whether, wondering when, wondering how, wondering what, wondering which, want to know, wants to know, wanting to know, wanted to know, wanna know, like to know, need to know, curious if, curious how, curious when, curious what,
 		pray advise, kindly advise, please advise, pray tell, pray inform, kindly inform me, please inform me, kindly tell me, please tell me, inform me when, inform me how, inform me what, inform me whether, inform me which, advise me when, advise me how, advise me whether, let me know how, let me know what, let me know whether,

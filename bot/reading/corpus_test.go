@@ -487,13 +487,13 @@ var corpusBounds = []struct {
 	{"second", 0.945, 0.02, false, false},
 	{"retired", 0.94, 0.03, false, false},
 	{"third", 0.945, 0.025, false, false},
-	{"fourth", 0.88, 0.045, false, false},
-	{"fifth", 0.865, 0.055, false, false},
+	{"fourth", 0.888, 0.045, false, false},
+	{"fifth", 0.87, 0.055, false, false},
 	{"sixth", 0.815, 0.09, false, false},
 	{"seventh", 0.7, 0.19, false, false},
-	{"eighth", 0.86, 0.055, false, true},
+	{"eighth", 0.87, 0.05, false, true},
 	{"ninth", 0.8, 0.05, false, true},
-	{"tenth", 0.7, 0.13, false, true},
+	{"tenth", 0.77, 0.117, false, true},
 	{"aside", 0.76, 0.128, true, true},
 }
 

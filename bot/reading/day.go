@@ -350,7 +350,7 @@ func (d dayReader) fromWord(i int) (dayExpr, int) {
 		}
 	case "mid", "early", "late", "end":
 		j := i + 1
-		if d.word(j) == "of" {
+		if d.word(j) == "of" || d.word(j) == "o" {
 			j++
 		}
 		if m := d.month(j); m > 0 && !d.followedByNumber(j) {

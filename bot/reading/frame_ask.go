@@ -6,9 +6,9 @@ import (
 	"troughbell/model"
 )
 
-// fillAsk reads a question: its topic, the pigs, the day or the weight asked
-// about, and what is assumed.
-func (r *reader) fillAsk(s span) {
+// fillQuestion reads one question: its topic, the pigs, the day or the weight asked
+// about, and what is assumed, where that is not said already.
+func (r *reader) fillQuestion(s span, as *model.Assumption) {
 	topic, score := r.topicOf(s)
 	if topic == topicHelp {
 		r.fillHelp(s)
@@ -34,8 +34,18 @@ func (r *reader) fillAsk(s span) {
 	r.askAbout(&a, s)
 	r.askDay(&a, s)
 	r.askAmounts(&a, s)
-	r.askAssume(&a, s)
-	r.askAway(&a, s)
+	if as != nil {
+		a.Assume, a.Count = as, 0
+		if a.Topic == "target" || a.Topic == "history" && !r.pastQuestion(s) {
+			a.Topic = supposedTopic(as)
+		}
+		if as.TargetKg != nil {
+			a.TargetKg = nil
+		}
+	} else {
+		r.askAssume(&a, s)
+		r.askAway(&a, s)
+	}
 	r.pigsThoughtOf(&a)
 	if k := r.find(s, sProduct); k >= 0 {
 		a.Product = r.items[k].canon
@@ -77,7 +87,7 @@ func (r *reader) fillAsk(s span) {
 	if a.TargetKg == nil && (a.Assume == nil || a.Assume.TargetKg == nil) && (a.Topic == "feed_need" || a.Topic == "cost") && r.feedTo(s) > 0 {
 		a.TargetKg = model.Float(r.feedTo(s))
 	}
-	if a.Topic == "plan" && a.Assume != nil && a.Assume.CountDelta != 0 && r.alive > 0 {
+	if a.Topic == "plan" && a.About != AboutSpace && a.Assume != nil && a.Assume.CountDelta != 0 && r.alive > 0 {
 		a.Topic = "feed_need" // "what if I get 3 more pigs"
 	}
 	if a.Topic == "feed_need" && a.TargetKg == nil && a.Assume == nil && r.asksShopDay(s) {

@@ -92,6 +92,8 @@ func (r *reader) mayTell(ask, n, to int) bool {
 	switch {
 	case r.wants(n, end): // "how many feeders and barrels would i want for eight pigs"
 		return false
+	case gap == gapNone && n > ask && (lastWord(r.items[n-1].s) == "to" || modalI[r.items[n-1].s]): // "do i need to put water before wednesday"
+		return false
 	case gap == gapNone: // "how much feed is left i filled the big one 150"
 		return deed >= 0 && !past && (r.isI(n) || deed == n && !r.quoteHas(span{0, ask, n}, needsDone...) && r.items[n].isAny(setOf(sFill, sPay, sPour, sWatered)))
 	case deed >= 0 && past: // "when were they wormed and moved to pear"
@@ -183,6 +185,9 @@ func (r *reader) deedDone(n, to int) int {
 	}
 	return -1
 }
+
+// modalI are a question's verbs and its person, behind which a deed is one to be done.
+var modalI = listed("must i, must we, should i, should we, shall i, shall we, can i, can we, do i, do we, did i, did we, could i, could we, might i")
 
 // needsDone are verbs of a question behind which a deed is one to be done: "when do
 // they need the mud topped up".

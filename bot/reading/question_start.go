@@ -256,28 +256,3 @@ func (r *reader) whileWhen(k int) bool {
 	n := k + 1
 	return n < len(r.items) && (r.items[n].is(sPronoun) || r.items[n].s == "i" || r.items[n].s == "we" || r.items[n].s == "the" || r.items[n].pig >= 0) && k-r.sentenceStart(k) > 1
 }
-
-// twoQuestions cuts a question where another one is joined to it: "how much have we
-// spent and when do they hit 280".
-func (r *reader) twoQuestions(spans []span) []span {
-	for n := 0; n < len(spans); n++ {
-		s := spans[n]
-		if s.frame != fAsk || r.has(s, sWhatIf) || firstWord(r.items[s.i].s) == "if" || r.items[s.i].s == "say" {
-			continue
-		}
-		if topic, _ := r.topicOf(s); topic == "plan" { // its answer holds all that is asked of it
-			continue
-		}
-		for k := s.i + 1; k+1 < s.j; k++ {
-			it := &r.items[k]
-			if it.gap != gapAnd && it.gap != gapComma || !it.is(sAskSure) || it.pig >= 0 || !r.strongAsk(it.s) && !determiners[firstWord(r.items[k+1].s)] && !r.items[k+1].is(sPronoun) {
-				continue
-			}
-			spans = append(spans[:n+1], append([]span{{fAsk, k, s.j}}, spans[n+1:]...)...)
-			spans[n].j = k
-			r.force[k] = uint8(fAsk)
-			break
-		}
-	}
-	return spans
-}

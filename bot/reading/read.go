@@ -136,7 +136,7 @@ func (r *reader) readItems() {
 	r.leadingClock()
 	r.forceFrames()
 	r.leanings()
-	spans := r.namesAhead(r.sameAgain(r.verbsForward(r.waterItself(r.joinArrivals(r.weightBack(r.twoQuestions(r.cut())))))))
+	spans := r.namesAhead(r.sameAgain(r.verbsForward(r.waterItself(r.joinArrivals(r.weightBack(r.cut()))))))
 	for n := range spans {
 		s := spans[n]
 		if s.i >= s.j {

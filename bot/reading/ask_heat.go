@@ -1,0 +1,46 @@
+package reading
+
+import "strings"
+
+// Who asks whether a heat to come is dangerous names it first, or as somebody told it:
+// "the weather man tells 34 for saturday, is this dangerous for pigs", "90 tomorrow
+// should i worry". The heat is asked about, and no day's weather is recorded.
+
+// heatAsked says that the items from i to j name a heat to come and ask whether it
+// does harm.
+func (r *reader) heatAsked(i, j int) bool {
+	if !r.forecastIn(i, j) || !saysAny(r.saidAround(span{fAsk, i, j}), heatJudged) {
+		return false
+	}
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.quest || it.pig < 0 && (helpVerbs[firstWord(it.s)] || askWords[firstWord(it.s)] || it.is(sAskSure)) && (k == i || it.gap >= gapComma || it.isAny(setOf(sAsk, sAskSure))) {
+			return true
+		}
+	}
+	return strings.HasPrefix(strings.TrimSpace(r.text[r.items[j-1].to:]), "?")
+}
+
+// heatJudged are words that ask whether a heat does harm.
+var heatJudged = split("dangerous, danger, bad, worry, worried, worrying, problem, a problem, trouble, too hot, too much, too warm, safe, ok for, be ok, be okay, be alright, be all right, be fine, do something, do anything, what do i do, what should i do, what to do, harm, hurt, cope, stand it, handle, survive, risky, risk, suffer, make it, concerned, get ready, prepare, ok, okay, die, kill them, kill em")
+
+// forecastIn says that the items from i to j name a heat and a day to come for it,
+// and nothing that the number could be of else.
+func (r *reader) forecastIn(i, j int) bool {
+	heat, coming := false, false
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.pig >= 0, it.kind == itThing, it.qty(mass), it.qty(volume), it.qty(money), it.kind == itDim, it.kind == itFrac, it.isAny(setOf(sWeigh, sGirth, sTape, sFill, sPour, sTarget)):
+			return false
+		case it.qty(temperature):
+			heat = true
+		case it.kind == itNum && !it.soft && !it.ord && r.summerHeat(it.v):
+			heat = true
+		case it.kind == itDay && !it.day.every:
+			d, ok := it.day.on(r.today, lookForward, r.dayFirst)
+			coming = coming || ok && d > r.today
+		}
+	}
+	return heat && coming
+}
