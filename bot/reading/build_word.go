@@ -204,7 +204,7 @@ func (r *reader) rightSpelling() {
 	r.heardWrong()
 	for i := range r.toks {
 		t := &r.toks[i]
-		if t.kind != tokWord || t.tag != noTag || len(t.s) < 3 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.inside[t.s] || r.lex.plain[t.s] || r.lex.placeWord[t.s] || t.capital && !t.upper && r.namingAt(i) {
+		if t.kind != tokWord || t.tag != noTag || len(t.s) < 2 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.inside[t.s] || r.lex.plain[t.s] || r.lex.placeWord[t.s] || t.capital && !t.upper && r.namingAt(i) {
 			continue
 		}
 		if t.name = r.listedAt(i) || r.namedBefore(i) || r.tapedAt(i); t.name {
@@ -221,6 +221,13 @@ func (r *reader) rightSpelling() {
 		}
 		if w, ok := r.lex.clipped[t.s]; ok {
 			t.s = w
+			continue
+		}
+		if w, ok := r.likelyWord(i); ok {
+			t.s = w
+			continue
+		}
+		if len(t.s) < 3 {
 			continue
 		}
 		if w, ok := r.lex.corrected(t.s, true); ok && (r.lex.inside[w] || !r.lex.of[w].sense.has(sForeign)) {

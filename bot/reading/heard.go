@@ -13,7 +13,7 @@ var chatSpelling = map[string]string{
 	"wut": "what", "wat": "what", "wen": "when", "wil": "will", "wll": "will", "hwo": "how", "hw": "how", "mch": "much", "pls": "please", "plz": "please", "thru": "through",
 	"cuz": "because", "cos": "because", "coz": "because", "bc": "because", "tho": "though", "ur": "your", "u": "you", "wth": "with", "abt": "about", "rly": "really",
 	"til": "till", "untill": "until", "agian": "again", "al": "all", "agn": "again", "adn": "and", "nad": "and", "teh": "the", "hte": "the", "thay": "they", "theyr": "they're", "dat": "that", "dem": "them",
-	"smth": "something", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
+	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "twa": "two", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
 }
 
 // heardAs are runs of words that stand for others: what was heard, what was meant.

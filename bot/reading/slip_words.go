@@ -1,8 +1,8 @@
 package reading
 
 import (
+	"maps"
 	"slices"
-	"sort"
 	"strings"
 	"sync"
 )
@@ -35,11 +35,12 @@ var meantWords = sync.OnceValue(func() *slipWords {
 			set[w] = true
 		}
 	}
-	all := make([]string, 0, len(set))
-	for w := range set {
-		all = append(all, w)
-	}
-	sort.Strings(all)
+	return indexSlips(set)
+})
+
+// indexSlips makes words findable by what a slip makes of them.
+func indexSlips(set map[string]bool) *slipWords {
+	all := slices.Sorted(maps.Keys(set))
 	s := &slipWords{map[string][]string{}, map[string][]string{}, map[string][]string{}, make(map[string]sounds, len(all))}
 	for _, w := range all {
 		spread(s.near, w, w)
@@ -54,7 +55,7 @@ var meantWords = sync.OnceValue(func() *slipWords {
 		}
 	}
 	return s
-})
+}
 
 // spread files a word under a key and under it with each letter left out.
 func spread(m map[string][]string, key, w string) {

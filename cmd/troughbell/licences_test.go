@@ -160,6 +160,9 @@ func TestLicences(t *testing.T) {
 	}
 	require.Equal(t, "BSD-3-Clause", licenceOf(ofGo))
 	fmt.Fprintf(&out, "\n==== Go, its standard library and runtime: BSD-3-Clause; the time zones in it are in the public domain\n\n%s", ofGo)
+	words, err := os.ReadFile(filepath.Join("..", "..", "bot", "reading", "english", "copyright.txt"))
+	require.NoError(t, err)
+	fmt.Fprintf(&out, "\n==== The lists of English words: SCOWL\n\n%s", words)
 	require.Equal(t, 2*listed, strings.Count(table, "`"), "README's table lists nothing else")
 	if *update {
 		require.NoError(t, os.WriteFile(filepath.Join("legal", "licences.txt"), []byte(out.String()), 0o644))

@@ -1,0 +1,77 @@
+package reading
+
+import (
+	"math"
+	"sync"
+)
+
+// A word of no lexicon is most often a slip: "rite to th lid". Which word was meant is
+// told by how such a slip comes about and by the words beside it.
+
+// usedWords are the words that people text from the pen, findable by their slips.
+var usedWords = sync.OnceValue(func() *slipWords {
+	set := map[string]bool{}
+	for w := range usages().one {
+		if len(w) > 1 && isLetters(w) {
+			set[w] = true
+		}
+	}
+	return indexSlips(set)
+})
+
+const (
+	// slipNats is what a slip of cost 1 counts as beside the rarity of words.
+	slipNats = 6.0
+	// rarest is the most that a word taken for a slip may cost, its neighbours counted.
+	rarest = 18.0
+	// commonMeant and rarerMeant are what it counts against a slip that the word that
+	// stands there is English, by how often it is used.
+	commonMeant, rarerMeant = 7.0, 3.0
+	// surelyMeant is by how much one word must lead the next.
+	surelyMeant = 1.2
+)
+
+// likelyWord is the word that the one at token i, which no lexicon has, was meant for.
+func (r *reader) likelyWord(i int) (string, bool) {
+	t := &r.toks[i]
+	if !isLetters(t.s) || t.capital && !t.upper && i > 0 {
+		return "", false
+	}
+	u := usages()
+	before, behind := usageEdge, usageEdge
+	if i > 0 {
+		before = usageWord(&r.toks[i-1])
+	}
+	if i+1 < len(r.toks) {
+		behind = usageWord(&r.toks[i+1])
+	}
+	var odd float64
+	switch {
+	case wordIn(commonEnglish, t.s):
+		odd = commonMeant
+	case wordIn(rarerEnglish, t.s):
+		odd = rarerMeant
+	}
+	best, bestCost, second := "", math.Inf(1), math.Inf(1)
+	for _, w := range usedWords().meantFor(t.s) {
+		if m := r.lex.of[w.s]; m != nil && (m.drug != "" || m.sense.has(sDied)) || len(t.s) == 2 && !clippedFrom(t.s, w.s) {
+			continue // no drug and no death rests on a slip
+		}
+		cost := odd + slipNats*w.cost + u.after(before, w.s) + u.after(w.s, behind)
+		switch {
+		case cost < bestCost:
+			best, bestCost, second = w.s, cost, bestCost
+		case cost < second:
+			second = cost
+		}
+	}
+	if best == "" || bestCost > rarest || second-bestCost < surelyMeant {
+		return "", false
+	}
+	return best, true
+}
+
+// clippedFrom says that two letters are what is left of a short word: "th", "ws".
+func clippedFrom(said, w string) bool {
+	return len(w) == 3 && w[0] == said[0] && (w[1] == said[1] || w[2] == said[1])
+}
