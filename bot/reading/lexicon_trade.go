@@ -60,7 +60,7 @@ var tradeWords = []entryWords{
 	{sSick, `hinkt, hustet, durchfall, limping, limped, coughed, sneezed, scoured all night, lame, off feed, cough, coughing, coughs, scours, scouring, the runs, has runs, diarrhea, diarrhoea, sick, ill, ailing, unwell, not eating, don't want eat, doesn't want to eat, don't want to eat, doesn't eat, not want to eat, refuses to eat, don't eat, off its feed, won't touch feed, refusing feed, no appetite, off her food, not interested in feed, didn't come to eat, did not eat, has not eaten, hasn't eaten, hasnt eaten, has a limp, dragging a leg, dragging, 
 		won't eat, wont eat, isn't eating, isnt eating, not herself, not himself, limp, limps, swollen, bleeding, cut, wound, fever, feverish, shivering, sneezing,
 		vomiting, vomited, panting, breathing hard, breathing fast, heavy breathing, lethargic, sluggish, hunched, skinny, thin, abscess, lump, rash, red spots, sunburned, sunburnt,
-		sunburn, bitten, tail bitten, prolapse, rupture, hernia, poor, poorly, droopy, slow, stiff, lameness, sore, favoring, favouring, off his feed,
+		sunburn, bitten, tail bitten, prolapse, rupture, hernia, poor, poorly, droopy, dull, slow, stiff, lameness, sore, favoring, favouring, off his feed,
 		off her feed, off their feed, off food, off his food, off her food, not drinking, won't drink, isn't drinking, constipated, mange, itching, itchy,
 		scratching, infected, infection, runny nose, snotty, weepy eye, eye, hurt, injured, puking, puked, ear, not right, off, acting off, looks off, runny, loose stool,
 		loose manure, not well, looks rough, looking rough, rough, going lame, gone lame, lame on, puffy, barely eating, hardly eating, picky, worms, has worms,

@@ -2,6 +2,7 @@ package reading
 
 import (
 	"math"
+	"slices"
 	"sync"
 )
 
@@ -31,11 +32,17 @@ const (
 	surelyMeant = 1.2
 )
 
+// placeAhead are words that a place stands behind.
+var placeAhead = map[string]bool{"to": true, "too": true, "in": true, "into": true, "onto": true, "on": true, "from": true, "of": true, "at": true, "the": true}
+
 // likelyWord is the word that the one at token i, which no lexicon has, was meant for.
 func (r *reader) likelyWord(i int) (string, bool) {
 	t := &r.toks[i]
-	if !isLetters(t.s) || t.capital && !t.upper && i > 0 {
+	if !isLetters(t.s) || t.capital && !t.upper && (i > 0 || len(r.c.Herd.Animals) == 0) {
 		return "", false
+	}
+	if len(r.c.Herd.Animals) == 0 && i+1 < len(r.toks) && r.toks[i+1].kind != tokWord {
+		return "", false // of a list of names
 	}
 	u := usages()
 	before, behind := usageEdge, usageEdge
@@ -46,10 +53,13 @@ func (r *reader) likelyWord(i int) (string, bool) {
 		behind = usageWord(&r.toks[i+1])
 	}
 	var odd float64
-	switch {
-	case wordIn(commonEnglish, t.s):
+	switch common := wordIn(commonEnglish, t.s); {
+	case !common && !wordIn(rarerEnglish, t.s):
+	case placeAhead[before] || r.namesGiven():
+		return "", false // "moved to creek", a pen that nobody has named yet
+	case common:
 		odd = commonMeant
-	case wordIn(rarerEnglish, t.s):
+	default:
 		odd = rarerMeant
 	}
 	best, bestCost, second := "", math.Inf(1), math.Inf(1)
@@ -74,4 +84,12 @@ func (r *reader) likelyWord(i int) (string, bool) {
 // clippedFrom says that two letters are what is left of a short word: "th", "ws".
 func clippedFrom(said, w string) bool {
 	return len(w) == 3 && w[0] == said[0] && (w[1] == said[1] || w[2] == said[1])
+}
+
+// namesGiven says that the text may give names: to a herd's first pigs, or to pens.
+func (r *reader) namesGiven() bool {
+	return len(r.c.Herd.Animals) == 0 || slices.ContainsFunc(r.toks, func(t token) bool {
+		m := r.lex.of[t.s]
+		return m != nil && m.sense.any(setOf(sPen, sNamed))
+	})
 }
