@@ -47,6 +47,7 @@ func (r *reader) fillAsk(s span) {
 	}
 	r.supposedOf(clause, as, from)
 	r.carryDay(parts, from)
+	r.carryDeed(from)
 	r.askOnce(from)
 }
 
@@ -149,6 +150,8 @@ func (r *reader) asksItself(i, j int) bool {
 		switch {
 		case it.pig >= 0:
 		case it.isAny(setOf(sAskSure, sTopic)), askWords[firstWord(it.s)]:
+			return true
+		case k == j-1 && it.quest && strings.HasPrefix(r.text[it.to:], "?"):
 			return true
 		case helpVerbs[firstWord(it.s)] && (k == i || it.gap >= gapAnd || r.onlyOpening(i, k)):
 			return true
@@ -263,6 +266,25 @@ func (r *reader) carryDay(parts []span, from int) {
 				a.On = b.On
 				r.out[n].Act = a
 			}
+		}
+	}
+}
+
+// deedsDue is the topic that asks when a deed that was asked about is due again.
+var deedsDue = map[string]string{"worm": "worming", "move": "move", "refill": "feed_left", "water": "water_left", "wallow": "wallow"}
+
+// carryDeed lets a question when "it" is due again be one of the deed asked about
+// before it: "when did i worm them last and when is it due again".
+func (r *reader) carryDeed(from int) {
+	for n := max(1, from); n < len(r.out); n++ {
+		a, ok := r.out[n].Act.(Ask)
+		b, before := r.out[n-1].Act.(Ask)
+		if !ok || !before || b.Topic != "history" || deedsDue[b.About] == "" || a.Topic != "today" && a.Topic != "" || a.On != nil {
+			continue
+		}
+		if saysAny(" "+strings.ToLower(r.text[r.out[n].From:r.out[n].To])+" ", split("again, next, due")) {
+			a.Topic = deedsDue[b.About]
+			r.out[n].Act = a
 		}
 	}
 }

@@ -216,7 +216,7 @@ func (r *reader) askedOfThings(s span, scores map[string]float32) {
 	if r.starts(s, "how big a") || r.starts(s, "what size") || r.quoteHas(s, "how big") && r.quoteHas(s, "a", "an") && r.quoteHas(s, "for") {
 		scores["sizes"] += 6
 	}
-	if r.whatWeDid(s) && scores["cost"] == 0 && scores["feed_left"]+scores["feed_need"] > 0 {
+	if r.whatWeDid(s) && scores["cost"] == 0 && scores["feed_left"]+scores["feed_need"]+scores["water_left"] > 0 {
 		scores["history"] += 6
 	}
 }

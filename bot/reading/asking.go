@@ -99,7 +99,7 @@ func (r *reader) asksWithin(from, to int) int {
 	if n := r.supposedHead(from, to); n >= 0 {
 		return n
 	}
-	if r.heatAsked(from, to) {
+	if r.heatAsked(from, to) || r.topicHeads(from, to) {
 		return from
 	}
 	for n := from; n < to; n++ {
@@ -134,7 +134,7 @@ func (r *reader) onlyOpening(from, n int) bool {
 	return true
 }
 
-var openers = setOfWords(split("so, ok, okay, and, but, hey, um, uh, hmm, also, oh, well, bot, now, then, please, pls, plz, kindly, dear, friend, sir, madam, quick, question, ask, just, say, lol, honestly, sorry, yo, bruh, bro, dude, man, anyway"))
+var openers = setOfWords(split("roughly, about, so, ok, okay, and, but, hey, um, uh, hmm, also, oh, well, bot, now, then, please, pls, plz, kindly, dear, friend, sir, madam, quick, question, ask, just, say, lol, honestly, sorry, yo, bruh, bro, dude, man, anyway"))
 
 // onlyTopic says that what stands before a question but names what it is about: a
 // thing, a pig, a weight to reach, a day to come. What states an amount of a thing is
@@ -205,7 +205,9 @@ func (r *reader) asksAt(n, to int) bool {
 			}
 		}
 		return false
-	case (first == "must" || first == "need" || first == "might" || first == "shall") && (w(1) == "i" || w(1) == "we"):
+	case (first == "must" || first == "need" || first == "might" || first == "shall") && (w(1) == "i" || w(1) == "we") && w(2) != "say":
+		return true
+	case first == "which" && (w(1) == "one" || w(1) == "ones" || w(1) == "pig" || w(1) == "pigs" || w(1) == "of") && r.compares(n, to):
 		return true
 	case first == "by" && w(1) == "when" && helpVerbs[w(2)]:
 		return true
@@ -219,11 +221,11 @@ func (r *reader) asksAt(n, to int) bool {
 	case helpVerbs[first] && n > 0 && it.gap < gapStop && !quest && !r.onlyOpening(r.sentenceStart(n), n): // "the girls, fern and juno, are both at 103"
 		return plainSubjects[w(1)] && !r.measured(n)
 	case helpVerbs[first]:
-		return r.askedSubject(n, i+1)
+		return r.askedSubject(n, i+1) || r.askedValue(n, to)
 	case first == "guess" || first == "estimate" || first == "predict":
 		return r.namesThing(span{fAsk, n, to}) && r.has(span{fAsk, n, to}, sWeigh) && !r.measured(n)
 	case first == "anything" || first == "anybody" || first == "anyone" || first == "any":
-		return !r.denies(n, to) && (quest || first != "any" && r.amountless(n, r.clauseEnd(n)) && saysAny(r.said(span{fAsk, n, to}), anyAsked))
+		return !r.denies(n, to) && (quest || first != "any" && r.amountless(n, r.clauseEnd(n)) && saysAny(r.said(span{fAsk, n, to}), anyAsked) || first == "anything" && r.amountless(n, to) && r.items[to-1].kind == itDay)
 	}
 	return saysAny(r.openingWordsAt(n, to), askOpenings) && (n == 0 || it.gap >= gapComma || quest)
 }
@@ -231,6 +233,10 @@ func (r *reader) asksAt(n, to int) bool {
 // asksAtEnd says that a sentence asks by what it ends with: "hazel to 265 when",
 // "505 clear yet", "good for another week you reckon".
 func (r *reader) asksAtEnd(from, to int) bool {
+	tail := strings.Join(r.lastWords(from, to, 2), " ")
+	if tail == "or not" || tail == "or nah" || tail == "or no" {
+		return to-from >= 3 && r.amountless(from, to) && (r.namesThing(span{fAsk, from, to}) || r.namesStore(from, to) || r.has(span{fAsk, from, to}, sPigs) || r.has(span{fAsk, from, to}, sPronoun)) && r.deedDone(from, to) < 0
+	}
 	if to-from < 2 || r.denies(from, to) || r.items[from].isAny(setOf(sRemind, sNote, sSnooze)) {
 		return false
 	}
@@ -239,7 +245,7 @@ func (r *reader) asksAtEnd(from, to int) bool {
 		return true
 	}
 	switch w := lastWord(last.s); {
-	case (w == "when" || last.s == "how long" || last.s == "or what" || last.s == "or not" || last.s == "or nah" || last.s == "or no") && last.pig < 0:
+	case (w == "when" || last.s == "how long" || last.s == "or what") && last.pig < 0:
 		for k := from; k < to-1; k++ {
 			if it := &r.items[k]; it.isAny(setOf(sSnooze, sFill, sWorm, sMove, sRemind, sTell)) && it.pig < 0 && !last.quest {
 				return false
@@ -267,6 +273,35 @@ func (r *reader) asksAtEnd(from, to int) bool {
 		return named && state
 	}
 	return saysAny(" "+strings.Join(r.lastWords(from, to, 2), " ")+" ", thinkTails) && !r.measured(from)
+}
+
+// askedValue says that behind the verb at item n a day or an amount is asked about:
+// "is monday going to be too hot", "is 23 lb of soy still right".
+func (r *reader) askedValue(n, to int) bool {
+	if n+2 >= to || r.items[n+1].gap != gapNone {
+		return false
+	}
+	switch it := &r.items[n+1]; {
+	case it.kind == itDay:
+		return !r.measured(n)
+	case it.number() && !it.soft && it.pig < 0:
+		return saysAny(r.said(span{fAsk, n + 2, to}), valueJudged)
+	}
+	return false
+}
+
+// topicHeads says that a sentence begins with the noun of a topic and goes on with
+// until when: "total feed from here to the butcher".
+func (r *reader) topicHeads(from, to int) bool {
+	it := &r.items[from]
+	if to-from < 2 || it.pig >= 0 || !it.is(sTopic) || it.isAny(setOf(sTell, sAsk, sAskSure, sRemind)) || tellVerbs[firstWord(it.s)] || !r.amountless(from, to) || r.deedDone(from, to) >= 0 {
+		return false
+	}
+	switch firstWord(r.items[from+1].s) {
+	case "until", "till", "til", "to", "from", "through", "by", "for", "before":
+		return !strings.Contains(it.s, "plan") && !r.tells(from, to)
+	}
+	return false
 }
 
 // whichOfTwo says that a sentence holds two pigs against each other: "moss or plum
@@ -334,7 +369,7 @@ func (r *reader) askedSubject(n, i int) bool {
 		return true
 	}
 	for k := n; k < len(r.items) && k <= n+2 && (k == n || r.items[k].gap == gapNone); k++ {
-		if it := &r.items[k]; it.from == r.toks[i].from && (it.pig >= 0 || it.kind == itThing || it.group >= 0) {
+		if it := &r.items[k]; it.from == r.toks[i].from && (it.pig >= 0 || it.kind == itThing || it.group >= 0 || it.kind == itWord && it.isAny(setOf(sFeed, sWater, sFeeder, sBarrel, sWallow))) {
 			return true
 		}
 	}
@@ -345,7 +380,7 @@ var (
 	comparing     = setOfWords(split("quicker, quickest, faster, fastest, slower, slowest, heavier, heaviest, lighter, lightest, bigger, biggest, smaller, smallest, fatter, fattest, better, best, worse, worst, closer, closest, first, ahead, behind, more, most, least, further, furthest, sooner, larger, largest"))
 	reachWords    = setOfWords(split("at, to, hit, over, past, reach, reached, made, above, is, weigh"))
 	helpHead      = setOfWords(split("how, what, can"))
-	leadsAsked    = setOfWords(split("for, at, until, till, til, by, in, on, from, since, to, with, of"))
+	leadsAsked    = setOfWords(split("about, roughly, approximately, around, for, at, until, till, til, by, in, on, from, since, to, with, of"))
 	askWords      = setOfWords(split("how, how's, hows, how'd, what, what's, whats, what'll, whatll, what'd, whatd, whut, wats, wut, when, when's, whens, when'll, where, where's, wheres, where'd, whered, who, who's, whos, who'd, who'll, whose, which, why, why's"))
 	howWords      = setOfWords(split("much, many, long, far, heavy, big, fast, soon, old, is, are, do, does, did, will, would, can, could, should, often, well, hot, come, about, fat, large, deep, wide, high, tall, late, close, full, else, r, am, must, i, one, to, mcuh, mch"))
 	helpVerbs     = setOfWords(split("is, are, am, was, were, do, does, did, will, would, can, could, should, shall, may, might, must, has, have, r, isn't, isnt, aren't, arent, wasn't"))
@@ -355,8 +390,9 @@ var (
 	askPhrase     = setOfWords(split("how much, how many, how long, how soon, how heavy, how big, how far, how often, how fast"))
 	yetStates     = setOfWords(split("clear, ready, done, big, fat, finished, ok, due, over, empty, full, dry, out, safe, heavy, enough, time, cleared, good, low, hungry"))
 	anyAsked      = split("else, gotta, i gotta, i should, i need, i have, i must, to do, due, left, need, needs, left to, i forgot, we should, we need, be done, wrong, urgent, new, coming up, planned, up")
+	valueJudged   = split("too much, too little, too many, too few, enough, still right, right, ok, okay, normal, good, bad, safe, still ok, still good, too hot, too low, too high, about right, plenty, fine")
 	thinkTails    = split("you reckon, you think, you figure, you say, you guess, u think, u reckon")
-	askOpenings   = split(`wonder if, wonder whether, wonder when, wonder how, wonder what, wondering if, wondering whether, wondering when, wondering how, wondering what, wondering which, want to know, wants to know, wanting to know, wanted to know, wanna know, like to know, need to know, curious if, curious how, curious when, curious what,
+	askOpenings   = split(`says who, wonder if, wonder whether, wonder when, wonder how, wonder what, wondering if, wondering whether, wondering when, wondering how, wondering what, wondering which, want to know, wants to know, wanting to know, wanted to know, wanna know, like to know, need to know, curious if, curious how, curious when, curious what,
 		pray advise, kindly advise, please advise, pray tell, pray inform, kindly inform me, please inform me, kindly tell me, please tell me, inform me when, inform me how, inform me what, inform me whether, inform me which, advise me when, advise me how, advise me whether, let me know how, let me know what, let me know whether,
 		may i ask, may i inquire, may i enquire, might i ask, might i inquire, might i enquire, could i ask, i would ask, i'd ask, at a loss, no idea how to, dont know how to, don't know how to, not sure how to, unsure how to, no clue how to, show me how, teach me how, teach me to, explain how, explain to me how, instruct me,
 		can't remember if, cant remember if, can't remember when, cant remember when, can't remember whether, cant remember whether, don't remember if, dont remember if, don't remember when, dont remember when, can't recall if, cant recall if, can't recall when, cant recall when, can't remember the last, cant remember the last, don't recall when, dont recall when, cannot remember when, cannot remember if, cannot recall when, cannot recall if, cannot recall whether, forget when, forgot when i, forget if i, forgot if i`)

@@ -492,8 +492,8 @@ var corpusBounds = []struct {
 	{"sixth", 0.815, 0.09, false, false},
 	{"seventh", 0.7, 0.19, false, false},
 	{"eighth", 0.87, 0.05, false, true},
-	{"ninth", 0.8, 0.05, false, true},
-	{"tenth", 0.77, 0.117, false, true},
+	{"ninth", 0.81, 0.046, false, true},
+	{"tenth", 0.79, 0.097, false, true},
 	{"aside", 0.76, 0.128, true, true},
 }
 

@@ -25,6 +25,9 @@ func (r *reader) fillQuestion(s span, as *model.Assumption) {
 		})
 		return
 	}
+	if r.eachNamed(s.i, s.j) && r.has(s, sRest) && !r.has(s, sAll) { // "is munti behind the others"
+		sel = r.namedOnly(s)
+	}
 	if sel.any && !sel.all && len(sel.pigs) > 0 && !(len(sel.pigs) == 1 && r.ofSeveral(s)) {
 		a.Animals = sel.names(r)
 		if r.subjectFromText(s) {
@@ -113,6 +116,17 @@ func (r *reader) fillQuestion(s span, as *model.Assumption) {
 	}
 	r.useAll(s)
 	r.emitOn(a, s, r.today, nil, false)
+}
+
+// namedOnly are the pigs that a span names by name.
+func (r *reader) namedOnly(s span) selection {
+	sel := selection{any: true}
+	for k := s.i; k < s.j; k++ {
+		if p := r.items[k].pig; p >= 0 {
+			sel.pigs = append(sel.pigs, p)
+		}
+	}
+	return sel
 }
 
 // asksShopDay says that a question asks on what day feed is to be bought, which is

@@ -64,6 +64,10 @@ func (r *reader) supposesAt(k, from int) bool {
 		return k == from || it.gap >= gapComma || r.onlyOpening(from, k) || first == "without"
 	case first == "with":
 		return true
+	case first == "nobody", first == "noone", it.s == "no one":
+		return k == from
+	case first == "when", first == "once": // "when the barrows are gone how long will the water last"
+		return k == from && k+1 < len(r.items) && !helpVerbs[secondWord(it.s)] && !helpVerbs[firstWord(r.items[k+1].s)]
 	}
 	return false
 }
@@ -98,7 +102,7 @@ const topicSure = 2.5
 func (r *reader) asksBehind(n, end int) bool {
 	it, p := &r.items[n], &r.items[n-1]
 	w := firstWord(it.s)
-	subject := it.gap == gapNone && (p.isAny(setOf(sPronoun, sPigs, sYoung, sAll, sRest)) || p.pig >= 0 || p.kind == itNum && r.finishKg(n-1) == 0 || headSubject[lastWord(p.s)])
+	subject := it.gap == gapNone && (p.isAny(setOf(sPronoun, sPigs, sYoung, sAll, sRest)) || p.pig >= 0 || p.kind == itNum && (r.finishKg(n-1) == 0 || (it.s == "is" || it.s == "was" || it.s == "are") && !(n+1 < end && r.items[n+1].is(sPronoun))) || headSubject[lastWord(p.s)])
 	switch {
 	case askWords[w]:
 		return !(w == "when" || w == "where" || w == "which" || w == "who") || n+1 < end && (helpVerbs[secondWord(it.s)] || helpVerbs[firstWord(r.items[n+1].s)]) || it.gap >= gapComma
@@ -125,7 +129,8 @@ func secondWord(s string) string {
 func (r *reader) supposedIn(c span) *model.Assumption {
 	said := r.said(c)
 	as := model.Assumption{}
-	if kg := r.supposedTarget(c, said); kg > 0 && firstWord(r.items[c.i].s) != "with" {
+	head := firstWord(r.items[c.i].s)
+	if kg := r.supposedTarget(c, said); kg > 0 && head != "with" && head != "when" && head != "once" {
 		as.TargetKg = &kg
 	}
 	if as.TargetKg == nil {
@@ -247,6 +252,7 @@ func (r *reader) supposedPigs(c span, said string, target bool) int {
 	if r.alive == 0 || saysAny(said, otherHerd) {
 		return 0
 	}
+	head := firstWord(r.items[c.i].s)
 	n, at := r.pigsCounted(c, target)
 	more := saysAny(said, moreWords)
 	leave := saysAny(said, leaveWords) && (saysAny(said, sellWords) || !saysAny(said, selfWords))
@@ -257,6 +263,8 @@ func (r *reader) supposedPigs(c span, said string, target bool) int {
 		return n
 	case n > 0 && at >= 0 && n != r.alive && !saysAny(said, fewerWords) && saysAny(said, haveWords) && (saysAny(said, onlyWords) || r.herdOf(at, c) > 0 && !saysAny(said, split("get, got, add, added, buy, bought"))):
 		return n - r.alive
+	case (head == "when" || head == "once") && !saysAny(said, fewerWords):
+		return 0
 	case leave && !target:
 		if at < 0 {
 			n = 0
