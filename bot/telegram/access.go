@@ -98,15 +98,24 @@ func (h *handling) turnAway() {
 		h.after = append(h.after, func() { h.bot.answerPress(query, wording.PressUnknown()) })
 		return
 	}
-	if h.u.group || !h.bot.strangers.met(h.u.sender) {
-		return
+	if !h.u.group {
+		h.whisperIf(h.bot.strangers.met, wording.Stranger())
 	}
-	h.whisper(wording.Stranger())
 }
 
 func (h *handling) whisper(text string) {
-	chat := h.u.chat
-	h.after = append(h.after, func() { h.bot.whisper(chat, text) })
+	h.whisperIf(func(string) bool { return true }, text)
+}
+
+// whisperIf says something that is not kept, once the transaction is committed, if
+// the sender is to be told then.
+func (h *handling) whisperIf(told func(sender string) bool, text string) {
+	chat, sender := h.u.chat, h.u.sender
+	h.after = append(h.after, func() {
+		if told(sender) {
+			h.bot.whisper(chat, text)
+		}
+	})
 }
 
 // withoutMention takes the first mention of the bot out of a text; false if

@@ -20,6 +20,7 @@ type sight struct {
 	once sync.Once // for who comes first: the handling or the look ahead
 	u    *update   // as it was read; nil: it was not looked at
 	f    *bot.Foreseen
+	off  *bool // whether it was turned off as a stranger's; nil: that was not asked yet
 }
 
 // lookAhead begins to look at updates. The first is not looked at: it is handled

@@ -34,9 +34,7 @@ func (h *handling) tryCode(person store.PersonID) (done bool, err error) {
 		return false, nil
 	}
 	h.drop = true
-	if h.bot.strangers.tried(h.u.sender) {
-		h.whisper(wording.CodeWrong())
-	}
+	h.whisperIf(h.bot.strangers.tried, wording.CodeWrong())
 	return true, nil
 }
 

@@ -149,35 +149,42 @@ func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
 // last of them what to ask for next. Where the handling meets a fault of the store they are put into
 // the inbox: the answering meets the fault again, and tells of it.
 func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage, ahead *ahead) (n int, err error) {
-	r := round{bot: b}
-	wait := false
+	n, fault, err := b.keepRound(ctx, &round{bot: b, together: true}, raws, ahead)
+	if fault != nil { // what fails is to harm no other
+		n, fault, err = b.keepRound(ctx, &round{bot: b}, raws, ahead)
+	}
+	if fault == nil {
+		return n, err
+	}
 	err = b.Store.Write(ctx, func(tx *store.Tx) error {
-		fault, err := tx.Try(func() (err error) {
-			n, err = r.take(tx, raws, ahead)
-			return err
-		})
-		if err == nil && fault != nil {
-			r.undo()
-			n, wait = len(raws), true
-			err = b.receive(tx, raws)
-		}
-		if err != nil || n < len(raws) {
+		if err := b.receive(tx, raws, ahead); err != nil {
 			return err
 		}
 		return b.noteKept(tx, raws)
 	})
-	r.over(err)
-	if err == nil && wait {
+	if err == nil {
 		wake(b.inbox)
 	}
-	return n, err
+	return len(raws), err
+}
+
+// keepRound is keepSome, in a round of one kind; fault is that of the handling.
+func (b *Bot) keepRound(ctx context.Context, r *round, raws []json.RawMessage, ahead *ahead) (n int, fault, err error) {
+	err = b.Store.Write(ctx, func(tx *store.Tx) error {
+		if n, fault = r.take(tx, raws, ahead); fault != nil || n < len(raws) {
+			return fault
+		}
+		return b.noteKept(tx, raws)
+	})
+	r.over(err)
+	return n, fault, err
 }
 
 // receive puts updates into the inbox.
-func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage) error {
+func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage, ahead *ahead) error {
 	now := b.Now()
-	for _, raw := range raws {
-		a, ok, err := b.arrive(tx, raw, now, &sight{})
+	for i, raw := range raws {
+		a, ok, err := b.arrive(tx, raw, now, ahead.of(i))
 		if err == nil && ok {
 			_, err = tx.Receive(a.in)
 		}
@@ -215,10 +222,7 @@ func (b *Bot) arrive(tx *store.Tx, raw json.RawMessage, now time.Time, seen *sig
 		return a, false, nil
 	}
 	off := false
-	if a.from, off, err = b.turnedOff(tx, a.u, now); err != nil || off {
-		if off {
-			b.counts.turnedOff.Add(1)
-		}
+	if a.from, off, err = b.turnedOff(tx, a.u, now, seen); err != nil || off {
 		return a, false, err
 	}
 	if raw, err = coarse(raw); err != nil {

@@ -17,10 +17,14 @@ const (
 	roundSpan     = 5 * time.Millisecond
 )
 
-// round is the messages of the inbox that are handled in one transaction, each
-// by itself: what fails takes no other message with it.
+// round is the messages that are handled in one transaction, each by itself: what
+// fails takes no other message with it.
 type round struct {
-	bot   *Bot
+	bot *Bot
+	// together says that what comes in is undone with all the others where it fails,
+	// which costs nothing where nothing does: then it is taken again, each by itself.
+	together bool
+
 	file  *bot.Upload    // that a message waited for; nil: none
 	herds []store.HerdID // of the messages handled
 	after []func()       // to be done once it is committed
@@ -99,7 +103,7 @@ func (r *round) handleWaiting(tx *store.Tx, in store.Incoming) error {
 func (r *round) handleOne(tx *store.Tx, a arrival) (whole bool, err error) {
 	in := a.in
 	h := handling{bot: r.bot, tx: tx, u: a.u, row: in.ID, known: a.from, ahead: a.ahead, fetched: r.file}
-	fault, err := tx.Try(h.guarded)
+	fault, err := r.try(tx, &h)
 	r.herds = append(r.herds, h.herd)
 	switch {
 	case err != nil:
@@ -122,6 +126,15 @@ func (r *round) handleOne(tx *store.Tx, a arrival) (whole bool, err error) {
 		return false, tx.AwaitFile(in)
 	}
 	return true, nil
+}
+
+// try has an update handled. What fails is undone by itself, except in a round in
+// which all is: then err is what failed.
+func (r *round) try(tx *store.Tx, h *handling) (fault, err error) {
+	if r.together {
+		return nil, h.guarded()
+	}
+	return tx.Try(h.guarded)
 }
 
 // setAside marks a message that cannot be handled, and says so to its sender if

@@ -82,6 +82,33 @@ func TestFaultInARound(t *testing.T) {
 	require.JSONEq(t, string(raws[1]), kept, "what cannot be handled is kept whole")
 }
 
+// What one message of a poll fails by is taken back with all that came with it, and
+// the others are handled once more: a stranger among them is told once, and as if
+// they had been looked at once.
+func TestStrangerBesideAFault(t *testing.T) {
+	edge, path, code := idle(t)
+	db, err := sql.Open("sqlite", "file:"+path+"?_busy_timeout=5000")
+	require.NoError(t, err)
+	defer func() { require.NoError(t, db.Close()) }()
+	_, err = db.Exec("CREATE TRIGGER stumble BEFORE INSERT ON outgoing WHEN new.reply_to = '5' AND new.key LIKE 'reply:%'" +
+		" BEGIN SELECT raise(ABORT, 'no'); END")
+	require.NoError(t, err)
+	now := time.Now()
+	edge.Now = func() time.Time { return now } // all share a transaction
+	require.NoError(t, edge.keep(t.Context(), []json.RawMessage{rawText(1, 101, "Ann", code)}))
+	before := len(edge.asides)
+	require.NoError(t, edge.keep(t.Context(), []json.RawMessage{
+		rawText(2, 101, "Ann", "spent 22 straw"), rawText(3, 900, "Bob", "hello"), rawText(4, 901, "Eve", "/start wrong"),
+		rawText(5, 101, "Ann", "spent 25 straw"), rawText(6, 101, "Ann", "spent 26 straw"),
+	}))
+	require.Equal(t, []string{"spent 22 straw", "spent 26 straw"}, spends(t, edge))
+	require.Len(t, edge.asides, before+2)
+	require.Equal(t, 1, edge.strangers.tries["901"])
+	for _, sender := range []string{"900", "901"} {
+		require.InDelta(t, strangerBurst-1, edge.strangers.each[sender].TokensAt(now), 1e-9)
+	}
+}
+
 // What waits in the inbox goes before what a poll brings.
 func TestWhatWaitsGoesFirst(t *testing.T) {
 	edge, _, code := idle(t)

@@ -58,8 +58,8 @@ func (s *strangers) lets(sender string, code bool, now time.Time) bool {
 
 // turnedOff reports whether an update is of a stranger, in a chat that is none of
 // ours, beyond what is let in: nothing of it is kept then. Else it gives the chat
-// that it found the sender by, if any.
-func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time) (private store.Chat, off bool, err error) {
+// that it found the sender by, if any. To look at it once more counts no more.
+func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time, seen *sight) (private store.Chat, off bool, err error) {
 	private, _, err = tx.FindChat(transport, u.sender)
 	if err != nil || isOurs(private) {
 		return private, false, err
@@ -69,8 +69,15 @@ func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time) (private store.Ch
 			return private, false, err
 		}
 	}
-	code, _ := codeIn(u.text)
-	return private, !b.strangers.lets(u.sender, code != "", now), nil
+	if seen.off == nil {
+		code, _ := codeIn(u.text)
+		off = !b.strangers.lets(u.sender, code != "", now)
+		seen.off = &off
+		if off {
+			b.counts.turnedOff.Add(1)
+		}
+	}
+	return private, *seen.off, nil
 }
 
 func isOurs(c store.Chat) bool { return c.Person != 0 || c.Herd != 0 }
