@@ -107,6 +107,11 @@ func clockWord(lex *lexicon, toks []token, i int, half func(int) (bool, bool, in
 	case "midnight":
 		return 0, true, 1
 	case "half":
+		if i+1 < len(toks) {
+			if m, said, n := hourAt(lex, toks, i+1, half, to24); n > 0 && (said || i > 0 && toks[i-1].s == "at") { // "at half six"
+				return m + 30, said, n + 1
+			}
+		}
 		if word(i+1) == "past" && i+2 < len(toks) {
 			if m, said, n := hourAt(lex, toks, i+2, half, to24); n > 0 {
 				return m + 30, said, n + 2

@@ -193,6 +193,10 @@ func (d dayReader) countsThing(i int) bool {
 	return m != nil && m.sense.any(setOf(sBarrel, sFeeder, sPen, sPigs, sYoung, sOld, sWorm, sTreat)) || w == "one" || w == "time" || w == "group" || w == "batch"
 }
 
+// dayBehind are words behind which a day of the month is told by its number: "booked for
+// the fifth".
+var dayBehind = setOfWords(split("for, until, till, til, by, from, since, through, before, after"))
+
 // dayLeads are words that a day follows, and hardly ever an amount with a decimal.
 var dayLeads = map[string]bool{"on": true, "since": true, "until": true, "till": true, "til": true, "bis": true, "seit": true, "am": true, "vom": true}
 
@@ -311,7 +315,7 @@ func (d dayReader) fromWord(i int) (dayExpr, int) {
 			if e, n := d.at(i + 1); n > 0 {
 				return e, n + 1
 			}
-			if d.toks[i+1].kind == tokWord && (d.word(i-1) != "on" || d.countsThing(i+1+n)) {
+			if d.toks[i+1].kind == tokWord && !(d.word(i-1) == "on" || day > 9 || day > 3 && dayBehind[d.word(i-1)]) {
 				return dayExpr{}, 0
 			}
 			if d.countsThing(i + 1 + n) {

@@ -182,6 +182,9 @@ func (r *reader) bookedCount(i, j int) int {
 		if it.is(sAll) && k+1 < j && r.items[k+1].kind == itNum {
 			continue
 		}
+		if it.is(sBoth) && it.pig < 0 && it.kind == itWord && r.alive == 2 {
+			return 2
+		}
 	}
 	return 0
 }

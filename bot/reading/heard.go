@@ -13,7 +13,8 @@ var chatSpelling = map[string]string{
 	"wut": "what", "wat": "what", "wen": "when", "wil": "will", "wll": "will", "hwo": "how", "hw": "how", "mch": "much", "pls": "please", "plz": "please", "thru": "through",
 	"cuz": "because", "cos": "because", "coz": "because", "bc": "because", "tho": "though", "ur": "your", "u": "you", "wth": "with", "abt": "about", "rly": "really",
 	"til": "till", "untill": "until", "agian": "again", "al": "all", "agn": "again", "adn": "and", "nad": "and", "teh": "the", "hte": "the", "thay": "they", "theyr": "they're", "dat": "that", "dem": "them",
-	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "twa": "two", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
+	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "twa": "two", "shud": "should", "wud": "would", "cud": "could", "wid": "would",
+	"mair": "more", "whit": "what", "gied": "gave", "wis": "was", "nae": "no", "dinna": "don't", "cannae": "can't", "didnae": "didn't", "wisnae": "wasn't", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
 }
 
 // heardAs are runs of words that stand for others: what was heard, what was meant.
@@ -26,6 +27,11 @@ var heardAs = []struct{ heard, meant string }{
 	{"keep quite", "keep quiet"},
 	{"quite from", "quiet from"},
 	{"quite between", "quiet between"},
+	{"of barely", "of barley"},
+	{"bags barely", "bags barley"},
+	{"lb barely", "lb barley"},
+	{"lbs barely", "lbs barley"},
+	{"kg barely", "kg barley"},
 	{"a forth", "a fourth"},
 	{"one forth", "one fourth"},
 	{"three forths", "three fourths"},

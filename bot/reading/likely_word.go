@@ -28,6 +28,11 @@ const (
 	// commonMeant and rarerMeant are what it counts against a slip that the word that
 	// stands there is English, by how often it is used.
 	commonMeant, rarerMeant = 7.0, 3.0
+	// nameLead is by how much a slip from a word must be likelier than one from a name of
+	// the herd.
+	nameLead = 0.3
+	// nearSlip is what a slip may take where a name may be meant.
+	nearSlip = 0.9
 	// surelyMeant is by how much one word must lead the next.
 	surelyMeant = 1.2
 )
@@ -63,9 +68,11 @@ func (r *reader) likelyWord(i int) (string, bool) {
 		odd = rarerMeant
 	}
 	best, bestCost, second := "", math.Inf(1), math.Inf(1)
+	ofName := r.nameSlip(t.s)
+	named := before == usageEdge && behind == usageNumber // "stella 180": a name that nobody has told
 	for _, w := range usedWords().meantFor(t.s) {
-		if m := r.lex.of[w.s]; m != nil && (m.drug != "" || m.sense.has(sDied)) || len(t.s) == 2 && !clippedFrom(t.s, w.s) {
-			continue // no drug and no death rests on a slip
+		if m := r.lex.of[w.s]; m != nil && (m.drug != "" || m.sense.has(sDied)) || len(t.s) == 2 && !clippedFrom(t.s, w.s) || ofName < w.cost+nameLead || named && w.cost > nearSlip {
+			continue // no drug and no death rests on a slip, and a name of the herd is likelier
 		}
 		cost := odd + slipNats*w.cost + u.after(before, w.s) + u.after(w.s, behind)
 		switch {
@@ -92,4 +99,17 @@ func (r *reader) namesGiven() bool {
 		m := r.lex.of[t.s]
 		return m != nil && m.sense.any(setOf(sPen, sNamed))
 	})
+}
+
+// nameSlip is what the likeliest slip takes from a name of the herd.
+func (r *reader) nameSlip(said string) float64 {
+	least := float64(noSlip)
+	for k := range r.names {
+		for _, w := range r.names[k].words {
+			if len(w) > 2 && genericThing[w] == 0 {
+				least = min(least, slipCost(said, w))
+			}
+		}
+	}
+	return least
 }

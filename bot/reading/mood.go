@@ -62,6 +62,7 @@ func (r *reader) mood(s span) string {
 		case it.is(sForeign) && !(ours && k >= s.i) && s.frame != fSpend && s.frame != fStock && it.pig < 0 && !r.vetGave(s):
 			return NoneForeign
 		case it.is(sHearsay) && s.frame == fDrug && r.quoteHas(span{0, r.sentenceStart(s.i), s.j}, "vet", "the vet", "vet gave", "vet came", "per vet"):
+		case it.is(sHearsay) && s.frame == fDrug && it.gap >= gapComma && k+1 < len(r.items) && r.items[k+1].qty(days): // "ivermectin, says 18 days": the label
 		case it.is(sHearsay) && ours && r.oneOfUs(k):
 		case it.is(sHearsay) && s.frame != fArrive && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
 			return NoneHearsay
@@ -116,6 +117,9 @@ var household = map[string]bool{
 	"the boy": true, "the girl": true, "sitter": true, "the sitter": true, "pig sitter": true, "hired hand": true, "the kid": true, "my boy": true, "my girl": true, "my mom": true, "my dad": true, "esposo": true, "esposa": true, "my partner": true, "partner": true,
 }
 
+// lookedWords tell that somebody saw for himself.
+var lookedWords = setOfWords(split("looked, looked in, checked, checked on, peeked, went out, was out there, says, said, saw"))
+
 // householdDid says that one of the house did what is told: "my wife topped off
 // the wallow".
 func (r *reader) householdDid(k int) bool {
@@ -123,7 +127,7 @@ func (r *reader) householdDid(k int) bool {
 		return false
 	}
 	for n := k + 1; n < len(r.items) && n <= k+2 && r.items[n].gap < gapStop; n++ {
-		if r.items[n].isAny(setOf(sFill, sPour, sMove, sWorm, sTreat, sGave, sWatered, sHose, sTape, sMixed, sBuy, sTook)) {
+		if r.items[n].isAny(setOf(sFill, sPour, sMove, sWorm, sTreat, sGave, sWatered, sHose, sTape, sMixed, sBuy, sTook)) || lookedWords[r.items[n].s] {
 			return true
 		}
 	}

@@ -28,10 +28,31 @@ func addNumbers(l *lexicon) {
 		m := l.meaning(w)
 		m.number, m.isNum = v, true
 	}
+	for w, v := range spokenParts() {
+		m := l.meaning(w)
+		m.frac, m.isFrac = v, true
+	}
 	for w, v := range fractionWords {
 		m := l.meaning(w)
 		m.frac, m.isFrac = v, true
 	}
+}
+
+// spokenParts are levels said in fifths, sixths, eighths and tenths: "five eighths full".
+func spokenParts() map[string]float64 {
+	of := map[string]float64{"fifths": 5, "sixths": 6, "eighths": 8, "tenths": 10, "eights": 8}
+	out := map[string]float64{}
+	for w, v := range numberWords {
+		for part, n := range of {
+			if v < 2 || v >= n {
+				continue
+			}
+			for _, behind := range []string{"", " full", " left"} {
+				out[w+" "+part+behind] = v / n
+			}
+		}
+	}
+	return out
 }
 
 // spoken reads a number said in words from toks and gives its value and how

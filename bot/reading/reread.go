@@ -199,7 +199,7 @@ func (r *reader) keeps(first, next attempt, s suspect) bool {
 		}
 		switch n.Act.Intent() {
 		case "settings", "away", "note", "undo", "snooze", "remind", "done", "booked", "weather":
-			if s.kind != unheardOf && !hasIntent(first.got.Entries, n.Act.Intent()) {
+			if (s.kind != unheardOf || s.english) && !hasIntent(first.got.Entries, n.Act.Intent()) {
 				return false
 			}
 		}

@@ -178,3 +178,29 @@ fence 3.8 by the creek, found a branch on it => fence kv=3.8
 moved them past the gate to willow => move pen=Willow
 `)
 }
+
+// TestManners reads amounts, times and names in the manner of other countries, houses
+// and trades.
+func TestManners(t *testing.T) {
+	readsRows(t, "pinfold", "2026-09-02T17:30", `
+1-4: 226 221 238 214 => weigh animals=1 weight_kg=102.51; weigh animals=2 weight_kg=100.24; weigh animals=3 weight_kg=107.95; weigh animals=4 weight_kg=97.07
+4 gained 25 lb to 215 => weigh animals=4 weight_kg=97.52
+2 put on 12 lbs, now 238 => weigh animals=2 weight_kg=107.95
+`)
+	readsRows(t, "burrow", "2026-08-22T09:20", `
+barrel stood at five eighths => water barrel=barrel fraction=0.63 seen=true
+hopper at three eighths => feed_level feeder=hopper fraction=0.38
+hopper has maybe a day left => feed_level days=1 feeder=hopper
+two bags in, hopper right up => refill feed_kg=36.29 feeder=hopper full=true
+80 lb in the hopper, couldnt fit any more => refill feed_kg=36.29 feeder=hopper full=true
+moved to Fern Gully 0900 => move at=09:00 pen=Fern Gully
+butcher oct 23 at half seven in the morning, both pigs => booked at=07:30 count=2 date=2026-10-23
+hopper's half full, the kids looked => feed_level feeder=hopper fraction=0.5
+wormed moss with ivermectin, says 18 days before slaughter => worm animals=Moss product=ivermectin withdrawal_days=18
+`)
+	readsRows(t, "moorwiese", "2026-07-30T12:00", `
+Emil breast circumference 108, length 118 => weigh animals=Emil girth_cm=108 length_cm=118
+slaughterer comes 12.10. at 6:30 for all three => booked at=06:30 count=3 date=2026-10-12
+the butcher is booked for the fourteenth => booked date=2026-08-14
+`)
+}

@@ -156,9 +156,23 @@ func (r *reader) laterOn(k int, s span) bool {
 	return false
 }
 
+// fourFigures reads a time of four figures that begins with a nought: "moved them 0900".
+func (r *reader) fourFigures() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.kind != itNum || len(it.s) != 4 || it.s[0] != '0' || it.v != float64(int(it.v)) || it.soft || it.ord {
+			continue
+		}
+		if h, m := int(it.v)/100, int(it.v)%100; h > 0 && m < 60 {
+			it.kind, it.clock, it.ampm = itClock, h*60+m, true
+		}
+	}
+}
+
 // leadingClock reads "810" at the head of a text as ten past eight, where a
 // record follows it.
 func (r *reader) leadingClock() {
+	r.fourFigures()
 	if len(r.items) < 2 {
 		return
 	}

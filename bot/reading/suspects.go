@@ -9,9 +9,11 @@ import (
 // suspect is a word that may stand in the place of another, with the words that may
 // have been meant, the likeliest first.
 type suspect struct {
-	from  int // where it begins in the text
-	kind  suspectKind
-	meant []meantWord
+	from int // where it begins in the text
+	kind suspectKind
+	// english says that the word is one of English, so that nothing far-fetched hides in it.
+	english bool
+	meant   []meantWord
 }
 
 // suspectKind is what is known of a suspicious word.
@@ -78,7 +80,7 @@ func (r *reader) suspects(got Reading) []suspect {
 			continue // it is at home where it stands
 		}
 		if len(meant) > 0 {
-			out = append(out, suspect{t.from, kind, meant})
+			out = append(out, suspect{t.from, kind, wordIn(commonEnglish, t.s), meant})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b suspect) int {

@@ -15,6 +15,7 @@ type numberRow struct {
 
 // tagRows settles the numbers of rows that are pigs, and those that are amounts.
 func (r *reader) tagRows() {
+	r.labelledRange()
 	for i := 0; i < len(r.toks); {
 		row := r.rowAt(i)
 		if len(row.at) == 0 {
@@ -43,6 +44,25 @@ func (r *reader) tagRows() {
 			r.toks[k].amount = true
 		}
 		i = values.end
+	}
+}
+
+// labelledRange settles a range of pigs of small numbers with a number behind it for
+// each: "1-4: 226 221 238 214".
+func (r *reader) labelledRange() {
+	for i := 0; i+3 < len(r.toks); i++ {
+		from, to := &r.toks[i], &r.toks[i+2]
+		if from.kind != tokNum || !rangeWord(r.toks[i+1].s) || to.kind != tokNum || !labelMark(r.toks[i+3].s) || !r.isLiving(from.s) || !r.isLiving(to.s) || to.v <= from.v {
+			continue
+		}
+		values := r.rowAt(i + 4)
+		if float64(len(values.at)) != to.v-from.v+1 {
+			continue
+		}
+		from.tag, to.tag = tagPig, tagPig
+		for _, k := range values.at {
+			r.toks[k].amount = true
+		}
 	}
 }
 

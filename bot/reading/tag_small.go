@@ -94,7 +94,7 @@ func (r *reader) tagBegins(i int, many bool) tagKind {
 		return noTag
 	}
 	n := r.toks[i+1].s
-	if aloneVerb[n] {
+	if aloneVerb[n] || n == "gained" || n == "put" && i+2 < len(r.toks) && r.toks[i+2].s == "on" {
 		return tagPig
 	}
 	m, _ := r.lex.phrase(r.toks[i+1:], func(m *meaning) bool { return !m.sense.empty() })
