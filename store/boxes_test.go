@@ -65,10 +65,16 @@ func TestInbox(t *testing.T) {
 
 		taken := Incoming{Key: "4711/19", Chat: "4711", Raw: []byte("{}"), At: noon}
 		for _, want := range []bool{true, false} {
-			got, err = tx.TakeIn(&taken)
+			got, others, err := tx.TakeIn(&taken, "4711/19")
 			require.NoError(t, err)
 			require.Equal(t, want, got)
+			require.False(t, others)
 		}
+		version := Incoming{Key: "4711/19:edit", Chat: "4711", At: noon}
+		got, others, err := tx.TakeIn(&version, "4711/19")
+		require.NoError(t, err)
+		require.True(t, got)
+		require.True(t, others, "the one before it")
 		require.Greater(t, taken.ID, next.ID)
 		got, err = tx.Receive(taken)
 		require.NoError(t, err)

@@ -155,3 +155,23 @@ func (tx *Tx) FindChat(transport, external string) (Chat, bool, error) {
 	}
 	return c, ok, nil
 }
+
+// FindSpeaker gives the chat of a transport and, where it is the private one of a
+// member of the herd spoken of in it, the membership; false if there is none.
+func (tx *Tx) FindSpeaker(transport, external string) (c Chat, m *Member, ok bool, err error) {
+	var herd, person sql.NullInt64
+	var name, role sql.NullString
+	var operator sql.NullBool
+	ok, err = tx.one("SELECT c.id, c.transport, c.external, c.is_group, c.herd, c.person, c.dead, p.name, m.role, p.operator"+
+		" FROM chat AS c LEFT JOIN member AS m ON m.herd = c.herd AND m.person = c.person LEFT JOIN person AS p ON p.id = m.person"+
+		" WHERE c.transport = ? AND c.external = ?", []any{transport, external},
+		&c.ID, &c.Transport, &c.External, &c.Group, &herd, &person, &c.Dead, &name, &role, &operator)
+	if err != nil {
+		return Chat{}, nil, false, fmt.Errorf("who speaks on %s: %w", transport, err)
+	}
+	c.Herd, c.Person = HerdID(herd.Int64), PersonID(person.Int64)
+	if role.Valid {
+		m = &Member{Herd: c.Herd, Person: c.Person, Name: name.String, Role: Role(role.String), Operator: operator.Bool}
+	}
+	return c, m, ok, nil
+}

@@ -24,14 +24,15 @@ func (tx *Tx) Receive(in Incoming) (bool, error) {
 
 // TakeIn keeps that a message came in that is handled in this very transaction:
 // what tells it apart, and not what it said. It gives it its ID; false if it was
-// there already.
-func (tx *Tx) TakeIn(in *Incoming) (bool, error) {
-	taken, err := tx.one("INSERT INTO incoming (key, chat, raw, at, handled) VALUES (?, ?, x'', ?, 1)"+
-		" ON CONFLICT (key) DO NOTHING RETURNING id", []any{in.Key, in.Chat, millis(in.At)}, &in.ID)
+// there already. others says whether HandledKeys would list more than it.
+func (tx *Tx) TakeIn(in *Incoming, prefix string) (taken, others bool, err error) {
+	taken, err = tx.one("INSERT INTO incoming (key, chat, raw, at, handled) VALUES (?2, ?3, x'', ?4, 1)"+
+		" ON CONFLICT (key) DO NOTHING RETURNING id, EXISTS (SELECT 1 FROM incoming WHERE "+handledKeys+" AND key <> ?2)",
+		[]any{prefix, in.Key, in.Chat, millis(in.At)}, &in.ID, &others)
 	if err != nil {
-		return false, fmt.Errorf("incoming %s: %w", in.Key, err)
+		return false, false, fmt.Errorf("incoming %s: %w", in.Key, err)
 	}
-	return taken, nil
+	return taken, others, nil
 }
 
 // NextIncoming gives the oldest message not yet handled; false if none.
@@ -47,11 +48,13 @@ func (tx *Tx) NextIncoming() (Incoming, bool, error) {
 	return in, ok, nil
 }
 
+const handledKeys = "key >= ?1 AND key < ?1 || char(0x10FFFF) AND handled = 1"
+
 // HandledKeys lists the keys that begin with the prefix of messages that were
 // handled.
 func (tx *Tx) HandledKeys(prefix string) ([]string, error) {
-	keys, err := list(tx, "SELECT key FROM incoming WHERE key >= ?1 AND key < ?1 || char(0x10FFFF) AND handled = 1",
-		[]any{prefix}, func(row scanner) (key string, err error) { return key, row.Scan(&key) })
+	keys, err := list(tx, "SELECT key FROM incoming WHERE "+handledKeys, []any{prefix},
+		func(row scanner) (key string, err error) { return key, row.Scan(&key) })
 	if err != nil {
 		return nil, fmt.Errorf("incoming %s: %w", prefix, err)
 	}

@@ -11,10 +11,13 @@ import (
 // herd spoken of in the chat, or who brings a one-time code. Being in a group
 // gives no rights. It reports whether the update is to be handled further.
 func (h *handling) admit() (bool, error) {
-	private, err := h.private()
-	if err != nil {
-		return false, err
+	if h.from.private.ID == 0 {
+		var err error
+		if h.from, err = speakerOf(h.tx, h.u.sender); err != nil {
+			return false, err
+		}
 	}
+	private, m := h.from.private, h.from.member
 	person := private.Person // behind the sender; 0: nobody knows
 	if !h.u.group {
 		if done, err := h.tryCode(person); done || err != nil {
@@ -27,6 +30,7 @@ func (h *handling) admit() (bool, error) {
 	}
 	c := private
 	if h.u.chat != h.u.sender {
+		var err error
 		if c, err = h.tx.ChatOf(transport, h.u.chat, h.u.group); err != nil {
 			return false, err
 		}
@@ -37,22 +41,25 @@ func (h *handling) admit() (bool, error) {
 		}
 	}
 	if c.Herd == 0 { // a group in which a member speaks to the bot for the first time
-		if c.Herd, err = h.herdOf(person); err != nil {
-			return false, err
-		}
-		if c.Herd == 0 {
+		if m == nil || m.Role == store.Helper { // what a helper is told stays with the helper
 			h.turnAway()
 			return false, nil
 		}
+		c.Herd = m.Herd
 		if err := h.tx.SaveChat(c); err != nil {
 			return false, err
 		}
 	}
-	m, ok, err := h.tx.Member(c.Herd, person)
-	if err != nil {
-		return false, err
+	if m == nil || m.Herd != c.Herd { // a group speaks of another herd
+		other, ok, err := h.tx.Member(c.Herd, person)
+		if err != nil {
+			return false, err
+		}
+		if m = nil; ok {
+			m = &other
+		}
 	}
-	if !ok {
+	if m == nil {
 		h.turnAway()
 		return false, nil
 	}
@@ -62,32 +69,20 @@ func (h *handling) admit() (bool, error) {
 			return false, err
 		}
 	}
-	h.chat, h.member, h.herd = c, m, c.Herd
+	h.chat, h.member, h.herd = c, *m, c.Herd
 	return true, nil
 }
 
-// private is the private chat of the sender, by which they are known; none, with no
-// id, where there is none.
-func (h *handling) private() (store.Chat, error) {
-	if h.known.ID != 0 {
-		return h.known, nil
-	}
-	c, _, err := h.tx.FindChat(transport, h.u.sender)
-	return c, err
+// speaker is who sent an update: their private chat, by which they are known, with
+// no id where there is none, and their membership of the herd spoken of there.
+type speaker struct {
+	private store.Chat
+	member  *store.Member // nil: none
 }
 
-// herdOf is the herd that a person may bring into a group: the one they speak of
-// in private; 0 if there is none. What a helper is told stays with the helper.
-func (h *handling) herdOf(p store.PersonID) (store.HerdID, error) {
-	c, ok, err := h.tx.FindChat(transport, h.u.sender)
-	if err != nil || !ok {
-		return 0, err
-	}
-	m, ok, err := h.tx.Member(c.Herd, p)
-	if err != nil || !ok || m.Role == store.Helper {
-		return 0, err
-	}
-	return c.Herd, nil
+func speakerOf(tx *store.Tx, sender string) (s speaker, err error) {
+	s.private, s.member, _, err = tx.FindSpeaker(transport, sender)
+	return s, err
 }
 
 // turnAway says one fixed sentence to a stranger, once, and has nothing kept. A

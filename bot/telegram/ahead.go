@@ -91,11 +91,11 @@ func (u update) plain() bool {
 }
 
 // knows finds who speaks where, of a text that is plain.
-func (h *handling) knows() (ok bool, err error) {
-	if h.chat, ok, err = h.tx.FindChat(transport, h.u.chat); err != nil || !ok {
+func (h *handling) knows() (bool, error) {
+	from, err := speakerOf(h.tx, h.u.sender)
+	if err != nil || from.member == nil {
 		return false, err
 	}
-	h.herd = h.chat.Herd
-	h.member, ok, err = h.tx.Member(h.chat.Herd, h.chat.Person)
-	return ok, err
+	h.chat, h.herd, h.member = from.private, from.private.Herd, *from.member
+	return true, nil
 }

@@ -16,7 +16,8 @@ type handling struct {
 	u   update
 	row int64 // of the inbox
 
-	known store.Chat // the sender's private one, where it was found as the update came
+	from  speaker // as they were found when the update came; none: it waited since
+	first bool    // no other version of the message was handled; false: that is to be found out
 	ahead *bot.Foreseen
 	// Who speaks where, once admitted.
 	chat   store.Chat
@@ -95,6 +96,9 @@ func (h *handling) message() bot.Message {
 // late reports whether a later version of the message was handled before it:
 // updates can come in the wrong order, and what was changed counts no more.
 func (h *handling) late() (bool, error) {
+	if h.first {
+		return false, nil
+	}
 	keys, err := h.tx.HandledKeys(h.u.versions())
 	return h.u.superseded(keys), err
 }

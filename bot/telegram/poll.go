@@ -199,7 +199,9 @@ func (b *Bot) receive(tx *store.Tx, raws []json.RawMessage, ahead *ahead) error 
 type arrival struct {
 	in   store.Incoming
 	u    update
-	from store.Chat // the sender's private one, if it was found
+	from speaker
+	// first says that no other version of the message came before it.
+	first bool
 	// ahead is what it leads to, where that was worked out ahead.
 	ahead *bot.Foreseen
 }

@@ -56,9 +56,11 @@ func (r *round) takeOne(tx *store.Tx, raw json.RawMessage, now time.Time, seen *
 	if err != nil || !ok {
 		return err
 	}
-	if taken, err := tx.TakeIn(&a.in); err != nil || !taken {
+	taken, others, err := tx.TakeIn(&a.in, a.u.versions())
+	if err != nil || !taken {
 		return err
 	}
+	a.first = !others
 	_, err = r.handleOne(tx, a)
 	return err
 }
@@ -102,7 +104,7 @@ func (r *round) handleWaiting(tx *store.Tx, in store.Incoming) error {
 // is left to be done about that row.
 func (r *round) handleOne(tx *store.Tx, a arrival) (whole bool, err error) {
 	in := a.in
-	h := handling{bot: r.bot, tx: tx, u: a.u, row: in.ID, known: a.from, ahead: a.ahead, fetched: r.file}
+	h := handling{bot: r.bot, tx: tx, u: a.u, row: in.ID, from: a.from, first: a.first, ahead: a.ahead, fetched: r.file}
 	fault, err := r.try(tx, &h)
 	r.herds = append(r.herds, h.herd)
 	switch {

@@ -57,16 +57,16 @@ func (s *strangers) lets(sender string, code bool, now time.Time) bool {
 }
 
 // turnedOff reports whether an update is of a stranger, in a chat that is none of
-// ours, beyond what is let in: nothing of it is kept then. Else it gives the chat
-// that it found the sender by, if any. To look at it once more counts no more.
-func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time, seen *sight) (private store.Chat, off bool, err error) {
-	private, _, err = tx.FindChat(transport, u.sender)
-	if err != nil || isOurs(private) {
-		return private, false, err
+// ours, beyond what is let in: nothing of it is kept then. Else it gives who
+// the sender was found to be. To look at it once more counts no more.
+func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time, seen *sight) (from speaker, off bool, err error) {
+	from, err = speakerOf(tx, u.sender)
+	if err != nil || isOurs(from.private) {
+		return from, false, err
 	}
 	if u.chat != u.sender {
 		if c, _, err := tx.FindChat(transport, u.chat); err != nil || isOurs(c) {
-			return private, false, err
+			return from, false, err
 		}
 	}
 	if seen.off == nil {
@@ -77,7 +77,7 @@ func (b *Bot) turnedOff(tx *store.Tx, u update, now time.Time, seen *sight) (pri
 			b.counts.turnedOff.Add(1)
 		}
 	}
-	return private, *seen.off, nil
+	return from, *seen.off, nil
 }
 
 func isOurs(c store.Chat) bool { return c.Person != 0 || c.Herd != 0 }
