@@ -72,7 +72,11 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 	if err != nil {
 		return Outcome{}, err
 	}
-	was, err := takeLeaving(tx, m)
+	kept, err := tx.Values(leavingName(m), askedName(m))
+	if err != nil {
+		return Outcome{}, err
+	}
+	was, err := takeLeaving(tx, m, kept[0])
 	if err != nil {
 		return Outcome{}, err
 	}
@@ -81,7 +85,7 @@ func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
 			return out, err
 		}
 	}
-	asked, err := lastAsked(tx, m)
+	asked, err := readAsked(kept[1])
 	if err != nil {
 		return Outcome{}, err
 	}
@@ -147,8 +151,15 @@ func askedName(m Message) string { return store.PersonValue("asked", m.Herd, m.F
 
 func lastAsked(tx *store.Tx, m Message) (*reading.Ask, error) {
 	v, err := tx.Value(askedName(m))
-	if err != nil || v == "" {
+	if err != nil {
 		return nil, err
+	}
+	return readAsked(v)
+}
+
+func readAsked(v string) (*reading.Ask, error) {
+	if v == "" {
+		return nil, nil
 	}
 	var a reading.Ask
 	if err := json.Unmarshal([]byte(v), &a); err != nil {

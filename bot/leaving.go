@@ -27,12 +27,11 @@ const leavingStands = 10 * time.Minute
 
 func leavingName(m Message) string { return store.PersonValue("leaving", m.Herd, m.From.Person) }
 
-// takeLeaving gives what waits for the person's word, and forgets of it: whatever
-// they say now decides it.
-func takeLeaving(tx *store.Tx, m Message) (*leaving, error) {
-	v, err := tx.Value(leavingName(m))
-	if err != nil || v == "" {
-		return nil, err
+// takeLeaving gives what waits for the person's word, by its value, and forgets of
+// it: whatever they say now decides it.
+func takeLeaving(tx *store.Tx, m Message, v string) (*leaving, error) {
+	if v == "" {
+		return nil, nil
 	}
 	var l leaving
 	if err := json.Unmarshal([]byte(v), &l); err != nil {

@@ -345,5 +345,10 @@ func TestValues(t *testing.T) {
 			require.NoError(t, err)
 			require.Equal(t, want, v)
 		}
+		require.NoError(t, tx.SetValue("seen", "7"))
+		require.NoError(t, tx.SetValue("offset", "14"))
+		all, err := tx.Values("seen", "never", "offset")
+		require.NoError(t, err)
+		require.Equal(t, []string{"7", "", "14"}, all)
 	})
 }

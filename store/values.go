@@ -1,6 +1,9 @@
 package store
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // Value gives a small fact of the server itself, such as the offset of the poll
 // or the time of the last tick; empty if it was never set.
@@ -10,6 +13,19 @@ func (tx *Tx) Value(name string) (string, error) {
 		return "", fmt.Errorf("value %s: %w", name, err)
 	}
 	return v, nil
+}
+
+// Values gives several of them, in the order of their names.
+func (tx *Tx) Values(names ...string) ([]string, error) {
+	const one = "coalesce((SELECT value FROM value WHERE name = ?), '')"
+	values, args, dest := make([]string, len(names)), make([]any, len(names)), make([]any, len(names))
+	for i := range names {
+		args[i], dest[i] = names[i], &values[i]
+	}
+	if _, err := tx.one("SELECT "+one+strings.Repeat(", "+one, len(names)-1), args, dest...); err != nil {
+		return nil, fmt.Errorf("values %s: %w", strings.Join(names, ", "), err)
+	}
+	return values, nil
 }
 
 // SetValue keeps what Value gives.
