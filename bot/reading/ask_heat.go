@@ -44,3 +44,24 @@ func (r *reader) forecastIn(i, j int) bool {
 	}
 	return heat && coming
 }
+
+// heatAhead says that the items before n tell how hot it is now, and that a question
+// whether that does harm begins at n: "its 99 out is that bad for them".
+func (r *reader) heatAhead(from, n, to int) bool {
+	if n+1 >= to || !helpVerbs[firstWord(r.items[n].s)] || !saysAny(r.saidAround(span{fAsk, n, to}), heatJudged) {
+		return false
+	}
+	heat := false
+	for k := from; k < n; k++ {
+		it := &r.items[k]
+		switch {
+		case it.pig >= 0, it.kind == itThing, it.qty(mass), it.kind == itDim, it.kind == itFrac:
+			return false
+		case it.qty(temperature):
+			heat = true
+		case it.kind == itNum && r.summerHeat(it.v):
+			heat = heat || r.tellsDegrees(k) || k+1 < n && r.items[k+1].isAny(setOf(sWeather, sHere))
+		}
+	}
+	return heat
+}

@@ -103,7 +103,7 @@ func (r *reader) questionsIn(s span) []span {
 		one, other := span{fAsk, from, k}, span{fAsk, k, s.j}
 		topic, score := r.topicOf(one)
 		is := r.askedOf(one)
-		if score < topicLeast || !r.asksItself(from, k) || topic == topicHelp || topic == "plan" && r.alive == 0 || is&topicThings == 0 {
+		if score < topicLeast || !r.asksItself(from, k) || topic == topicHelp || topic == "plan" && r.alive == 0 || is&topicThings == 0 && topic != "today" {
 			continue
 		}
 		if whole, _ := r.topicOf(span{fAsk, from, s.j}); whole == "plan" && is&(qHowLong|qWhen) == 0 { // its answer holds all that is asked of it

@@ -32,6 +32,9 @@ func (r *reader) feedTo(s span) float64 {
 // askDay finds the day asked about. Questions look forward; those of what was,
 // back.
 func (r *reader) askDay(a *Ask, s span) {
+	if a.Topic == "why" { // the day is that of the answer that is doubted
+		return
+	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		if it.kind != itDay || it.day.every {
@@ -55,7 +58,7 @@ func (r *reader) askDay(a *Ask, s span) {
 			return
 		}
 	}
-	if d, ok := r.monthAsked(s); ok && a.On == nil && a.Topic != "history" {
+	if d, ok := r.monthAsked(s); ok && a.On == nil && a.Topic != "history" && a.Topic != "withdrawal" {
 		a.On = &d
 	}
 	if d, ok := r.endAsked(s); ok && a.On == nil {

@@ -103,13 +103,16 @@ func (r *reader) asksWithin(from, to int) int {
 		return from
 	}
 	for n := from; n < to; n++ {
-		if n > from && r.items[n].gap < gapAnd && !r.onlyOpening(from, n) {
+		if n > from && r.items[n].gap < gapAnd && !r.onlyOpening(from, n) && !r.heatAhead(from, n, to) {
 			continue
 		}
 		if !r.asksAt(n, to) {
 			continue
 		}
 		if n > from && (r.onlyTopic(from, n) || !r.tells(from, n) && !r.alarming(from, n) || r.items[from].isAny(setOf(sWhatIf, sIf))) {
+			if n > from && r.namesIn(span{fAsk, from, n}) && !r.onlyTopic(from, n) && r.items[n].gap >= gapComma && !r.has(span{fAsk, n, to}, sPronoun) && !r.items[from].isAny(setOf(sWhatIf, sIf, sTopic, sAsk, sAskSure)) && !r.quoteHas(span{fAsk, n, to}, "that", "this", "is that", "is this") {
+				return n // "munti is such a glutton, do you know if the feed will hold out"
+			}
 			return from // "the big hopper, is there anything left"
 		}
 		return n

@@ -486,14 +486,14 @@ var corpusBounds = []struct {
 	{"tuning", 0.97, 0.012, false, false},
 	{"second", 0.945, 0.02, false, false},
 	{"retired", 0.94, 0.03, false, false},
-	{"third", 0.945, 0.025, false, false},
+	{"third", 0.95, 0.025, false, false},
 	{"fourth", 0.888, 0.045, false, false},
-	{"fifth", 0.87, 0.055, false, false},
+	{"fifth", 0.875, 0.055, false, false},
 	{"sixth", 0.815, 0.09, false, false},
 	{"seventh", 0.7, 0.19, false, false},
 	{"eighth", 0.87, 0.05, false, true},
 	{"ninth", 0.81, 0.046, false, true},
-	{"tenth", 0.79, 0.097, false, true},
+	{"tenth", 0.805, 0.09, false, true},
 	{"aside", 0.76, 0.128, true, true},
 }
 

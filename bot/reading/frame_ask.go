@@ -14,6 +14,9 @@ func (r *reader) fillQuestion(s span, as *model.Assumption) {
 		r.fillHelp(s)
 		return
 	}
+	if (topic == "" || topic == "today") && r.lastIsWeather() && saysAny(r.saidAround(s), heatJudged) {
+		topic, score = "heat", topicSure
+	}
 	a := Ask{Topic: topic}
 	sel := r.selectPigs(s.i, s.j)
 	if sel.stray { // a number that no pig has

@@ -13,7 +13,7 @@ var chatSpelling = map[string]string{
 	"wut": "what", "wat": "what", "wen": "when", "wil": "will", "wll": "will", "hwo": "how", "hw": "how", "mch": "much", "pls": "please", "plz": "please", "thru": "through",
 	"cuz": "because", "cos": "because", "coz": "because", "bc": "because", "tho": "though", "ur": "your", "u": "you", "wth": "with", "abt": "about", "rly": "really",
 	"til": "till", "untill": "until", "agian": "again", "al": "all", "agn": "again", "adn": "and", "nad": "and", "teh": "the", "hte": "the", "thay": "they", "theyr": "they're", "dat": "that", "dem": "them",
-	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "twa": "two", "shud": "should", "wud": "would", "cud": "could", "wid": "would",
+	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "whit's": "what's", "haud": "hold", "hauds": "holds", "twa": "two", "shud": "should", "wud": "would", "cud": "could", "wid": "would",
 	"mair": "more", "whit": "what", "gied": "gave", "wis": "was", "nae": "no", "dinna": "don't", "cannae": "can't", "didnae": "didn't", "wisnae": "wasn't", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
 }
 

@@ -100,7 +100,7 @@ func (r *reader) mayTell(ask, n, to int) bool {
 		return gap >= gapComma || r.isI(n) || !r.amountless(n, end)
 	case deed >= 0:
 		return true
-	case !r.amountless(ask, n) && r.onlyWeights(n, to): // "when will clover hit 260, and hazel 270"
+	case (!r.amountless(ask, n) || gap == gapAnd && r.namesThing(span{0, ask, n})) && r.onlyWeights(n, to): // "when will clover hit 260, and hazel 270", "when do plum n moss hit 250"
 		return false
 	case gap == gapAnd && stateVerbs[firstWord(r.items[ask].s)] && r.amountless(n, end): // "is the shed barrel and the hill barrel full"
 		return false
@@ -148,7 +148,7 @@ func (r *reader) asksOfPast(i, j int) bool {
 func (r *reader) onlyWeights(i, j int) bool {
 	for k := i; k < j; k++ {
 		it := &r.items[k]
-		if it.pig < 0 && it.kind != itNum && !it.qty(mass) && !it.isAny(setOf(sFiller, sAnd, sPronoun)) {
+		if it.pig < 0 && it.kind != itNum && !it.qty(mass) && !it.isAny(setOf(sFiller, sAnd, sPronoun, sThanks)) && !reachWords[it.s] {
 			return false
 		}
 	}
