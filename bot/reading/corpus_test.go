@@ -297,6 +297,11 @@ func sameEntry(h *model.Herd, read, want map[string]any) bool {
 	case want["intent"] == "settings" && want["value"] == nil:
 		ignore["value"] = true
 	}
+	switch want["intent"] {
+	case "worm", "treat", "booked":
+	default:
+		ignore["at"] = want["at"] == nil // likewise
+	}
 	if want["intent"] == "fence" || want["intent"] == "move" || want["intent"] == "stock" || want["intent"] == "booked" {
 		if want["date"] == nil {
 			ignore["date"] = true
@@ -493,7 +498,8 @@ var corpusBounds = []struct {
 	{"seventh", 0.7, 0.19, false, false},
 	{"eighth", 0.87, 0.05, false, true},
 	{"ninth", 0.81, 0.046, false, true},
-	{"tenth", 0.805, 0.09, false, true},
+	{"tenth", 0.83, 0.085, false, true},
+	{"eleventh", 0.725, 0.08, false, true},
 	{"aside", 0.76, 0.128, true, true},
 }
 
