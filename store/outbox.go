@@ -112,7 +112,7 @@ func (tx *Tx) noteWaiting(o Outgoing) {
 // Sending lists a transport's messages whose outcome is unknown: found in
 // "sending" at start.
 func (tx *Tx) Sending(transport string) ([]Outgoing, error) {
-	o, err := list(tx, outgoingColumns+"JOIN chat AS c ON c.id = o.chat WHERE o.state = 'sending' AND c.transport = ? ORDER BY o.id",
+	o, err := list(tx, outgoingColumns+"CROSS JOIN chat AS c ON c.id = o.chat WHERE o.state = 'sending' AND c.transport = ? ORDER BY o.id",
 		[]any{transport}, scanOutgoing)
 	if err != nil {
 		return nil, fmt.Errorf("messages under way: %w", err)
