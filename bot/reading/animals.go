@@ -14,6 +14,8 @@ type selection struct {
 	count int  // how many, where only a number was said
 	lost  bool // spoken of, but not to be told which
 	stray bool // by a number that no pig has
+	some  bool // but some of a kind, count of them, and not which
+	part  int  // how many of a herd without names, where a kind was said and not all
 }
 
 // names are the selection as a fact's Animals.
@@ -166,14 +168,45 @@ func (r *reader) selectPigs(i, j int) selection {
 	if len(s.pigs) > 0 || s.stray {
 		s.lost = s.stray
 	}
+	if n := r.someOf(i, j); n > 0 && !s.stray && !r.eachNamed(i, j) {
+		return selection{any: true, lost: true, some: true, count: n}
+	}
 	r.countsUsed(i, j, &s)
 	if !s.all && len(s.pigs) > 0 && r.unnamed(s.pigs) {
 		s.all = true
+		if len(s.pigs) < r.alive {
+			s.part = len(s.pigs)
+		}
 	}
 	if !s.all && len(s.pigs) == r.alive && r.alive > 1 && !r.eachNamed(i, j) {
 		s.all = true
 	}
 	return s
+}
+
+// someOf is how many pigs of a kind are spoken of where there are more of the kind:
+// "two of the gilts" where five live; 0 where all are, or no kind is counted.
+func (r *reader) someOf(i, j int) int {
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.kind != itNum || it.soft || it.ord || it.rng || it.v < 1 || it.v != float64(int(it.v)) {
+			continue
+		}
+		n := k + 1
+		for n < j && n < k+4 && r.items[n].gap == gapNone && (r.items[n].s == "of" || r.items[n].s == "the" || r.items[n].s == "of the" || r.items[n].s == "my" || r.items[n].s == "our") {
+			n++
+		}
+		if n >= j || r.items[n].gap != gapNone || r.items[n].pig >= 0 || !r.items[n].isAny(setOf(sBarrow, sGilt, sBoar, sSow)) {
+			continue
+		}
+		size := 0
+		r.addSex(&r.items[n], func(int16) { size++ })
+		if float64(size) > it.v {
+			it.used, r.items[n].used = true, true
+			return int(it.v)
+		}
+	}
+	return 0
 }
 
 // countsUsed takes the counts that stand before the words for the pigs and say how

@@ -28,6 +28,9 @@ func (r *reader) build() {
 				if t.s == "." && i > 0 && titles[r.toks[i-1].s] {
 					break // "sold to Mr. Hale"
 				}
+				if t.s == "." && r.clippedDay(i) {
+					break // "509 sold Sat. $410"
+				}
 				gap = max(gap, gapStop)
 			case "?":
 				gap = max(gap, gapStop)
@@ -308,3 +311,21 @@ func (r *reader) namedBefore(i int) bool {
 	}
 	return false
 }
+
+// clippedDay says that the full stop at token i ends but the short form of a day or a
+// month, and that a number or a sum follows.
+func (r *reader) clippedDay(i int) bool {
+	if i == 0 || i+1 >= len(r.toks) || r.toks[i-1].to != r.toks[i].from || !clippedDays[r.toks[i-1].s] {
+		return false
+	}
+	n := &r.toks[i+1]
+	if n.kind == tokMark {
+		return (n.s == "$" || n.s == "€" || n.s == "£") && i+2 < len(r.toks) && r.toks[i+2].kind == tokNum
+	}
+	return n.kind == tokNum && len(r.toks[i-1].s) < 4 && monthClips[r.toks[i-1].s]
+}
+
+var (
+	clippedDays = setOfWords(split("sun, mon, tue, tues, wed, weds, thu, thur, thurs, fri, sat, jan, feb, mar, apr, jun, jul, aug, sep, sept, oct, nov, dec"))
+	monthClips  = setOfWords(split("jan, feb, mar, apr, jun, jul, aug, sep, oct, nov, dec"))
+)

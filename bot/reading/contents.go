@@ -182,6 +182,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 	if !c.filled && c.amount != nil && c.said > 0 && r.holdsNow(i, c.said) {
 		c.left = true
 	}
+	if c.fraction != nil && c.amount == nil && !c.full && r.fractionLeft(i, j) {
+		c.left, c.filled, c.verb = true, false, false
+	}
 	if c.fraction != nil && c.amount != nil && c.filled && !c.left && r.levelBefore(i, j) {
 		c.left = true // "was about a third full and I put two bags in"
 	}

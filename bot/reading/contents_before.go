@@ -28,18 +28,76 @@ func (r *reader) holdsNow(i, k int) bool {
 // goneBehind are words behind a part that say that it is the part missing.
 var goneBehind = setOfWords(split("empty, gone, down, dry, used, used up, eaten, low, drained, out"))
 
+// fractionLeft says that the level in items[i:j] is what is left, though a word of
+// filling may stand beside it: "has got a third left in it", "down to a quarter".
+func (r *reader) fractionLeft(i, j int) bool {
+	at, left := -1, false
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if at >= 0 && it.gap >= gapAnd && r.fillsOther(k) {
+			break
+		}
+		if it.isAny(setOf(sFill, sPour, sTook)) && it.kind == itWord && it.pig < 0 && it.s != "got" && it.s != "in it" && it.s != "'s got" && it.s != "has got" && !it.is(sFull) {
+			return false
+		}
+		if it.kind == itFrac || it.qty(percent) {
+			at = k
+			left = strings.HasSuffix(it.s, " left")
+		}
+		left = left || at >= 0 && k <= at+3 && (it.is(sLeft) || it.s == "left in it" || it.s == "left")
+	}
+	if at < 0 {
+		return false
+	}
+	for n := at - 1; n >= i && n >= at-4; n-- {
+		switch it := &r.items[n]; {
+		case it.s == "down to", it.s == "dropped to", it.s == "fell to", it.s == "sank to", it.s == "went to", it.s == "is down to", it.s == "to" && n > i && (r.items[n-1].s == "down" || r.items[n-1].s == "dropped" || r.items[n-1].s == "fell"):
+			return true
+		case !it.isAny(setOf(sFiller, sAbout)):
+			return left
+		}
+	}
+	return left
+}
+
+// fillsOther says that the clause of item k fills a thing that it names.
+func (r *reader) fillsOther(k int) bool {
+	verb := false
+	for n := k; n < r.clauseEnd(k); n++ {
+		it := &r.items[n]
+		if verb && (it.barrel >= 0 || it.feeder >= 0) {
+			return true
+		}
+		verb = verb || it.isAny(setOf(sFill, sPour)) && it.kind == itWord
+	}
+	return false
+}
+
 // levelBefore says that a level is told as it was before the pouring.
 func (r *reader) levelBefore(i, j int) bool {
 	was, level := false, false
 	for k := i; k < j; k++ {
 		it := &r.items[k]
 		switch {
-		case it.s == "was" || it.s == "were" || it.s == "had":
+		case it.s == "was" || it.s == "were" || it.s == "had" || it.s == "was at" || it.s == "were at":
 			was = was || !level
+		case level && was && it.number() && !it.soft && r.thenBetween(i, k): // "was at a third, then 1 sack in"
+			return true
 		case it.kind == itFrac:
 			level = was || r.poursAfter(k, j)
 		case it.is(sPour) && it.kind == itWord:
 			return level
+		}
+	}
+	return false
+}
+
+// thenBetween says that another clause, or a "then", begins between the level told in
+// the items from i and item k.
+func (r *reader) thenBetween(i, k int) bool {
+	for n := k; n > i && r.items[n].kind != itFrac; n-- {
+		if r.items[n].gap >= gapComma || r.items[n].s == "then" || r.items[n].s == "so" {
+			return true
 		}
 	}
 	return false
@@ -70,7 +128,7 @@ func (r *reader) levelThenFill(i, j int) bool {
 		}
 		if at >= 0 && it.is(sFill) && it.kind == itWord {
 			for n := at + 1; n <= k; n++ {
-				if r.items[n].gap >= gapAnd || r.items[n].s == "so" {
+				if r.items[n].gap >= gapAnd || firstWord(r.items[n].s) == "so" {
 					return true
 				}
 			}

@@ -55,3 +55,59 @@ hazel 197 >> sry 187 => weigh animals=Hazel replaces=true weight_kg=84.82
 soz 40 => none
 `)
 }
+
+// TestSomeOfAKind reads texts that count some pigs of a kind: never all of them.
+func TestSomeOfAKind(t *testing.T) {
+	readsRows(t, "ridge", "2026-08-11T13:00", `
+Sold two of the gilts to my cousin Ray this morning, 260 apiece => gone amount=520 count=2 how=sold
+three of the barrows butchered yesterday => gone count=3 date=2026-08-10 how=butchered
+7 barrows sold for 1900 => gone amount=1900 count=7 how=sold
+two gilts died => gone count=2 how=died
+wormed 2 gilts => clarify about=worm
+`)
+	readsRows(t, "flatrock", "2026-09-22T20:30", `
+sold 2 of the gilts => clarify about=gone
+moved two of the gilts to Creek => clarify about=move
+4 gilts to Creek => move animals=506+507+508+509 pen=Creek
+sold the little runt pig today => clarify about=gone
+hung 198 => clarify about=gone
+`)
+	readsRows(t, "pinfold", "2026-09-01T18:00", `
+3 & 4 to hill => move animals=3+4 pen=Hill
+1+2 into hill => move animals=1+2 pen=Hill
+moved 3 pigs to hill => clarify about=move
+butcher booked sept 14, both barrows => booked count=2 date=2026-09-14
+4 more bags. 9pm last night => clarify about=refill
+`)
+	readsRows(t, "lambak", "2026-05-03T06:35", `
+Girls all about 37, boys 39 except Munti 33 => weigh animals=Tala+Bituin+Amihan weight_kg=37; weigh animals=Ulan+Dagat weight_kg=39; weigh animals=Munti weight_kg=33
+Munti got out, headed for the river => alarm animals=Munti what=out
+`)
+}
+
+// TestOwnEvidence reads texts beside whose words nothing speaks for a record.
+func TestOwnEvidence(t *testing.T) {
+	readsRows(t, "orchard-july", "2026-07-25T07:20", `
+blue barrel was nice => clarify about=water
+hill barrel is down to a third, filled shed => water barrel=hill fraction=0.33 seen=true; water barrel=shed full=true
+The blue barrel's only got about a quarter left in it though => water barrel=blue fraction=0.25 seen=true
+Brick finally stood still on the platform, 91 pounds the little porker => weigh animals=Brick weight_kg=41.28
+Brick helped me pour 60 pounds => clarify about=weigh
+Otis is scouring since last night, loose and yellow => sick animals=Otis date=2026-07-24 note=scouring since last night, loose and yellow
+all eat good => none
+wormed the gilts mon or tues => clarify about=worm
+Made plum jam all afternoon, eleven jars => none
+I sell Otis maybe if somebody pay 400 dollar => none
+the boy behind the counter loaded it himself => none
+gotta call the butcher sept 7 => none
+fence 6.1, up from 4 => fence kv=6.1
+`)
+	readsRows(t, "kiln", "2026-08-30T09:20", `
+feeder was at a quarter, then 4 bags in => feed_level feeder=feeder fraction=0.25; refill feed_kg=90.72 feeder=feeder
+203 sold Sat. $410. => gone amount=410 animals=203 currency=USD date=2026-08-29 how=sold
+`)
+	readsRows(t, "burrow", "2026-08-22T18:15", `
+plum is one seventy moss is one sixty one and the hopper is about half => weigh animals=Plum weight_kg=77.11; weigh animals=Moss weight_kg=73.03; feed_level feeder=hopper fraction=0.5
+the electrician was out about the charger, 7.2 on the wire => fence kv=7.2
+`)
+}

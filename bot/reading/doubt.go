@@ -38,6 +38,11 @@ func (r *reader) takeBack(s span, from int) {
 
 // confirm asks whether what a span yielded is meant.
 func (r *reader) confirm(s span, from int) {
+	for _, e := range r.out[from:] {
+		if _, ok := e.Act.(Fact); !ok {
+			return // it asks already
+		}
+	}
 	es := append([]Entry(nil), r.out[from:]...)
 	r.out = r.out[:from]
 	r.clarify(doubtful(es), s)

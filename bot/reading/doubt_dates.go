@@ -44,3 +44,20 @@ func (r *reader) offered(s span) bool {
 func (r *reader) closedThen(s span) bool {
 	return r.quoteHas(span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, "closed", "is closed", "on vacation", "booked up", "booked solid", "never called") && !r.has(s, sBook)
 }
+
+// eitherDay says that a span leaves open which of two days it was: "mon or tues".
+func (r *reader) eitherDay(s span) bool {
+	for k := s.i + 1; k+1 < s.j; k++ {
+		if r.items[k].s == "or" && r.items[k-1].kind == itDay && r.items[k+1].kind == itDay && r.items[k+1].day != r.items[k-1].day {
+			return true
+		}
+	}
+	return false
+}
+
+// confirmDay asks whether what a span of two days yielded is meant.
+func (r *reader) confirmDay(s span, from int) {
+	if from < len(r.out) {
+		r.confirm(s, from)
+	}
+}

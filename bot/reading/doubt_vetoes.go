@@ -1,6 +1,10 @@
 package reading
 
-import "troughbell/model"
+import (
+	"strings"
+
+	"troughbell/model"
+)
 
 // veto is one reason to take back what a frame yielded: what it keeps out, when it
 // holds, and what follows. The first that holds of a frame is carried out.
@@ -30,6 +34,7 @@ var vetoes = [numFrames][]veto{
 		{"should save us some work", (*reader).unitsInPassing, drop},
 	},
 	fSetPen: {
+		{"they're in it", (*reader).penOfNoName, dropPenOfNoName},
 		{"they're in the garden", (*reader).penInPassing, drop},
 	},
 	fSetFeeder: {
@@ -45,6 +50,7 @@ var vetoes = [numFrames][]veto{
 	fBooked: {
 		{"chore day changed to sunday", (*reader).choresNotButcher, choresInstead},
 		{"thinking of calling the butcher for october", func(r *reader, s span, _ int) bool { return r.onlyIdea(s) }, dropAs(NonePlan)},
+		{"reminder to call the butcher sept 7", (*reader).toCall, dropAs(NonePlan)},
 		{"butcher could take them oct 4", (*reader).dateOffered, askWhether},
 		{"butcher is closed that week", func(r *reader, s span, _ int) bool { return r.closedThen(s) }, drop},
 	},
@@ -56,6 +62,7 @@ var vetoes = [numFrames][]veto{
 	},
 	fSpend: {
 		{"the neighbor paid 40 for straw", func(r *reader, s span, _ int) bool { return r.strangersMoney(s) }, drop},
+		{"made 12 loaves", (*reader).madeThings, drop},
 		{"corn is 1400, too much, I did not buy", func(r *reader, s span, _ int) bool { return r.refused(s) }, dropAs(NoneNegation)},
 		{"the butcher charges 80 per pig", func(r *reader, s span, _ int) bool { return r.asksMoney(s) }, dropAs(NoneHearsay)},
 		{"straw goes for 8 a bale these days", func(r *reader, s span, _ int) bool { return r.goingRate(s) }, dropAs(NoneHearsay)},
@@ -71,6 +78,9 @@ var vetoes = [numFrames][]veto{
 		{"corn is 1400, too much, I did not buy", func(r *reader, s span, _ int) bool { return r.refused(s) }, dropAs(NoneNegation)},
 		{"took an hour and a bucket of corn", (*reader).goodsInPassing, drop},
 		{"the corn looks good", (*reader).goodsWithoutAmount, drop},
+	},
+	fWeigh: {
+		{"gave Brick and the gang 60 pounds", (*reader).fedNotWeighed, askWhether},
 	},
 	fSize: {
 		{"a 50 lb bag of mineral, 38 bucks", (*reader).pricedBag, boughtInstead},
@@ -95,13 +105,22 @@ var vetoes = [numFrames][]veto{
 		{"pen 5 is 120x120 ft, empty", (*reader).emptySetting, drop},
 		{"fed the chickens, before any pig came", (*reader).nobodyToFeed, drop},
 		{"freezer is full", (*reader).otherFeed, drop},
+		{"moss is 161 and the hopper is half", func(r *reader, s span, _ int) bool { return r.weightOfNamed(s) >= 0 }, weighApart},
+		{"Brick stood on the platform, 91 pounds", (*reader).onThePlatform, weighInstead},
 	},
 	fZone: {
 		{"from now on", func(r *reader, s span, _ int) bool {
 			return r.c.Herd.Zone != "" && !r.has(s, sZone) && r.otherWords(s) > 3
 		}, drop},
 	},
+	fHerd: {
+		{"all eat good", (*reader).herdUnnamed, drop},
+	},
+	fTarget: {
+		{"if I raise the target to 270", (*reader).targetSupposed, drop},
+	},
 	fChore: {
+		{"4 more bags. 9pm last night", (*reader).hourPast, drop},
 		{"Saturday chores: ...", func(r *reader, s span, _ int) bool {
 			return r.c.Herd.Chore.Stated && (r.choreHeading(s) || len(r.items) > 8 && !r.saysChange(s))
 		}, drop},
@@ -142,6 +161,82 @@ var vetoes = [numFrames][]veto{
 		{"the fence guy said 5", func(r *reader, s span, from int) bool { return r.fenceAside(s, from) || r.misheard(s) }, askWhether},
 	},
 }
+
+// herdUnnamed says that no word of naming stands beside what would be the new name of
+// a herd that lives already.
+func (r *reader) herdUnnamed(s span, _ int) bool {
+	if len(r.c.Herd.Animals) == 0 {
+		return false
+	}
+	return !saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), namingWords)
+}
+
+var namingWords = split("called, call, calling, named, name, names, rename, renamed, herd, herd's, farm, farm's, outfit")
+
+// targetSupposed says that a target is but asked about or supposed.
+func (r *reader) targetSupposed(s span, _ int) bool {
+	said := r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)})
+	return strings.Contains(said, " if ") && saysAny(said, asksThen) || r.asked(s) && saysAny(said, asksThen)
+}
+
+var asksThen = split("does that, does it, will that, will they, would that, would it, would they, how much, how long, when, what, how many, is that, do they, do we, do i")
+
+// hourPast says that the hour of a setting is that of something done: no word of a
+// nudge or a chore day stands in its sentence, and a day gone by does.
+func (r *reader) hourPast(s span, _ int) bool {
+	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
+	if r.has(span{0, from, to}, sChore) || r.has(span{0, from, to}, sRemind) || r.has(span{0, from, to}, sTell) {
+		return false
+	}
+	return saysAny(r.said(span{0, from, to}), pastDays)
+}
+
+var pastDays = split("last night, yesterday, this morning, last evening, the other day, earlier, ago, just now")
+
+// penOfNoName says that a small word was taken for the name of a pen.
+func (r *reader) penOfNoName(_ span, from int) bool {
+	for _, e := range r.out[from:] {
+		if smallPen(e) {
+			return true
+		}
+	}
+	return false
+}
+
+func smallPen(e Entry) bool {
+	f, ok := e.Act.(Fact)
+	if !ok {
+		return false
+	}
+	set, ok := f.Fact.(model.Setting)
+	return ok && set.Key == model.SetPen && set.Thing != nil && noPenName[strings.ToLower(set.Thing.Name)]
+}
+
+func dropPenOfNoName(r *reader, _ span, from int) {
+	kept := r.out[:from]
+	for _, e := range r.out[from:] {
+		if !smallPen(e) {
+			kept = append(kept, e)
+		}
+	}
+	r.out = kept
+}
+
+var noPenName = setOfWords(split("it, now, there, here, them, they, that, this, one, btw, too, also, again, so, and, yet, today, is, with, for"))
+
+// madeThings says that but a "made" and a bare number speak for money: "made plum jam,
+// eleven jars".
+func (r *reader) madeThings(s span, _ int) bool {
+	return r.quoteHas(s, "made") && r.firstQty(s, money) < 0 && !r.has(s, sPay) && !r.has(s, sSold)
+}
+
+// toCall says that the butcher is still to be called, so that a day is when to do so.
+func (r *reader) toCall(s span, _ int) bool {
+	said := r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)})
+	return saysAny(said, toCallWords) && !saysAny(said, split("booked, appointment, confirmed, is set, date is, scheduled, reserved, said, has us, got us, gave us"))
+}
+
+var toCallWords = split("call the butcher, call butcher, phone the butcher, ring the butcher, text the butcher, email the butcher, ask the butcher, contact the butcher, talk to the butcher, call the locker, call the slaughterhouse, call the abattoir, ring up the butcher")
 
 func (r *reader) unitsInPassing(s span, _ int) bool {
 	return len(r.c.Herd.Animals) > 0 && !r.has(s, sUnits) && !r.saysUnits(s) && (r.otherWords(s) > 0 || len(r.out) > 1)

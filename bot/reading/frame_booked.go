@@ -179,8 +179,9 @@ func (r *reader) bookedCount(i, j int) int {
 			it.used = true
 			return int(it.v)
 		}
-		if it.is(sAll) && k+1 < j && r.items[k+1].kind == itNum {
-			continue
+		if it.is(sBoth) && it.kind == itWord && r.alive >= 2 {
+			it.used = true
+			return 2
 		}
 		if it.is(sBoth) && it.pig < 0 && it.kind == itWord && r.alive == 2 {
 			return 2

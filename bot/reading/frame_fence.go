@@ -84,3 +84,14 @@ func (r *reader) markFence(s span) {
 		}
 	}
 }
+
+// otherVolts says that the sentence of item k tells another reading of the fence, so
+// that the one at k is what it was before.
+func (r *reader) otherVolts(k int) bool {
+	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
+		if it := &r.items[n]; n != k && (it.kind == itNum && !it.soft && !it.ord && it.v < 15 || it.qty(voltage)) {
+			return true
+		}
+	}
+	return false
+}

@@ -55,10 +55,16 @@ func (r *reader) fillGone(s span) {
 	}
 	sel := r.selectPigs(s.i, s.j)
 	one := how != "" && r.oneOfGroup(s)
-	if one {
+	count := 0
+	switch {
+	case sel.some:
+		one, count = false, sel.count
+	case sel.part > 0 && !one && how != "":
+		count = sel.part
+	}
+	if one || sel.some || sel.part > 0 && how != "" {
 		sel = selection{}
 	}
-	count := 0
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		switch {

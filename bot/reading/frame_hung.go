@@ -73,6 +73,15 @@ func (r *reader) hung(s span) {
 		})
 		return
 	}
+	if !sel.any && len(hungs) == 1 && len(packs) == 0 && !total && r.alive > 1 && r.anyNamed() && len(r.subject) == 0 && !r.eachBehind(s) && !r.awaitsWeight() && !r.quoteHas(s, "they", "average", "on average", "avg") {
+		r.useAll(s) // "hung 198" does not say whose
+		r.whichPig("gone", s, r.draft(Fact{g}, s), func(n []string) Act {
+			v := g
+			v.Animals, v.HangingKg = n, model.Float(hungs[0].kg)
+			return Fact{v}
+		})
+		return
+	}
 	told := g
 	told.Animals = sel.names(r)
 	if len(names) == 0 || sel.all {

@@ -50,8 +50,15 @@ func (r *reader) fillMove(s span) {
 		}
 	}
 	sel := r.selectPigs(s.i, s.j)
+	if !sel.any {
+		sel = r.tagsBefore(s)
+	}
 	m := model.Move{Pen: pen}
-	if sel.stray || r.movesSome(s, sel) || r.movesStranger(s) {
+	if r.runsThere(s) {
+		r.useAll(s)
+		return
+	}
+	if sel.stray || sel.some || r.movesSome(s, sel) || r.movesStranger(s) {
 		r.useAll(s)
 		r.whichPig("move", s, r.draft(Fact{m}, s), func(n []string) Act { return Fact{model.Move{Pen: pen, Animals: n}} })
 		return
@@ -288,4 +295,47 @@ func (r *reader) movedOutright(s span) bool {
 		}
 	}
 	return false
+}
+
+// runsThere says that pigs that are out run towards a pen, which moves none of them:
+// "Munti escaped, going to the river".
+func (r *reader) runsThere(s span) bool {
+	return r.saidAlarm(model.AlarmOut) && saysAny(r.said(span{0, r.clauseFrom(s.i), s.j}), runsWords)
+}
+
+var runsWords = split("going to, going to the, going toward, going towards, headed to, headed for, headed toward, headed towards, heading to, heading for, heading toward, heading towards, running to, running for, running toward, running towards, toward, towards, ran to, ran for, took off for, took off to, off to, making for, by the, near the")
+
+// tagsBefore are the pigs whose tags stand as bare numbers right before a move: "3 & 4
+// to hill".
+func (r *reader) tagsBefore(s span) selection {
+	var sel selection
+	for k := s.i; k < s.j; k++ { // what stands behind the pen is no tag
+		if r.items[k].pen >= 0 && r.items[k].pig < 0 {
+			s.j = k
+		}
+	}
+	for k := r.clauseFrom(s.i); k < s.j; k++ {
+		it := &r.items[k]
+		if it.kind != itNum || it.used || it.soft || it.ord || k+1 < len(r.items) && r.items[k+1].gap == gapNone && (r.items[k+1].isAny(whoWords) || r.items[k+1].s == "of" || r.items[k+1].s == "of them") {
+			continue
+		}
+		found := false
+		for p := range r.alive {
+			if r.pigs[p].Name == r.text[it.from:it.to] {
+				sel.pigs, sel.any, found = append(sel.pigs, int16(p)), true, true
+			}
+		}
+		if !found {
+			return selection{}
+		}
+	}
+	if len(sel.pigs) < 2 {
+		return selection{} // "2 to Hill" may be a count
+	}
+	for k := r.clauseFrom(s.i); k < s.j; k++ {
+		if r.items[k].kind == itNum {
+			r.items[k].used = true
+		}
+	}
+	return sel
 }

@@ -36,6 +36,10 @@ func (r *reader) fillNote(s span) {
 			from = k + 1
 		}
 	}
+	if from > s.i && r.items[from-1].s == "next year" && r.onlyThought(s) {
+		r.idleSpan(s) // "perhaps we take next year four pigs"
+		return
+	}
 	if from > s.i && r.items[from-1].s == "next year" || from >= s.j {
 		from = s.i // "next year two barrels": all of it is the note
 		if r.items[from].s == "note" || r.items[from].s == "note:" {
@@ -281,4 +285,10 @@ func (r *reader) fillDo(s span) {
 		}
 	}
 	r.idleSpan(s)
+}
+
+// onlyThought says that the sentence of a span says "perhaps" before it names the year
+// to come, so that nobody asks to keep it.
+func (r *reader) onlyThought(s span) bool {
+	return saysAny(r.said(span{0, r.sentenceStart(s.i), s.j}), split("perhaps, maybe, might, we take, we'll take, not sure, thinking of, thinking about, hoping, wish")) && r.sentenceStart(s.i) < s.i
 }

@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"strings"
+
 	"troughbell/model"
 )
 
@@ -232,8 +234,15 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 // doneWithWater says that a mention of barrels without a verb means that they
 // were filled: "blue today", "water", "both tanks".
 func (r *reader) doneWithWater(s span, t things) bool {
-	if r.has(s, sDone) || r.has(s, sThanks) || r.quoteHas(s, "done") {
+	said := r.said(span{0, r.clauseFrom(s.i), r.clauseEnd(s.j - 1)})
+	for _, w := range likewise {
+		said = strings.ReplaceAll(said, " "+w+" ", " ")
+	}
+	if r.has(s, sDone) || r.quoteHas(s, "done") || r.has(s, sThanks) && !saysAny(said, howItIs) {
 		return true
+	}
+	if saysAny(said, howItIs) || saysAny(said, elsewhere) {
+		return false
 	}
 	for k := r.clauseFrom(s.i); k < r.clauseEnd(s.j-1); k++ {
 		if k >= s.j && !r.items[k].known && r.items[k-1].is(sIs) {
@@ -249,6 +258,15 @@ func (r *reader) doneWithWater(s span, t things) bool {
 	}
 	return t.every || len(t.at) > 0 && s.j-s.i < len(r.items) || r.has(s, sWater) // a name alone says nothing
 }
+
+// likewise give a barrel what was said of another: "shed full and so is hill".
+var likewise = split("so is, so are, so was, so were, is too, are too, is the same, are the same")
+
+// howItIs begin what is told of a barrel itself, or say that nothing was done with it.
+var howItIs = split(`is, was, are, were, looks, looked, smells, seems, has, not, never, didn't, didnt, couldn't, couldnt, can't, cant, won't, wont, because, cuz, cause, nipple, nipples, float, valve, lid, hose, paint, new, old one, moved, 2nd, second`)
+
+// elsewhere say that a barrel is but where something else is.
+var elsewhere = split(`by the, near the, beside the, behind the, under the, next to the, past the, around the, in front of, down by, over by, dead, died`)
 
 func (r *reader) clarifyWater(s span, t things) {
 	full := model.Water{Full: true}

@@ -123,9 +123,19 @@ func (r *reader) oneOfGroup(s span) bool {
 		if it, p := &r.items[k], &r.items[k-1]; it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow)) && !it.is(sAll) && it.gap == gapNone && (p.soft || p.s == "a" || p.s == "one" || p.s == "another" || p.kind == itNum && p.v == 1 || lastWord(p.s) == "a") && lastByte(it.s) != 's' {
 			return true
 		}
+		if it := &r.items[k]; onePig[it.s] && it.pig < 0 {
+			for n := k - 1; n >= s.i && n >= k-4 && r.items[n+1].gap == gapNone; n-- {
+				switch r.items[n].s {
+				case "the", "that", "this", "my", "our", "a", "one":
+					return true // "sold the little runt pig"
+				}
+			}
+		}
 	}
 	return false
 }
+
+var onePig = setOfWords(split("pig, hog, piggy, piglet, porker, shoat, piggie, pigling, the pig, that pig, this pig, my pig, our pig"))
 
 func lastByte(s string) byte {
 	if s == "" {

@@ -81,6 +81,9 @@ var haulWords = map[string]bool{
 // onlyHauled says that nothing but such a verb speaks for a departure: neither the
 // butcher nor a pig is named in its sentence.
 func (r *reader) onlyHauled(s span) bool {
+	if saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), hauledIt) && !r.eachNamed(r.clauseFrom(s.i), s.j) && !r.has(span{0, r.sentenceStart(s.i), s.j}, sButcher) {
+		return true // "the boy behind the counter loaded it"
+	}
 	for k := s.i; k < s.j; k++ {
 		if it := &r.items[k]; it.is(sSlaughtered) && !haulWords[it.s] {
 			return false
@@ -94,6 +97,9 @@ func (r *reader) onlyHauled(s span) bool {
 	}
 	return true
 }
+
+// hauledIt tell of goods that were carried.
+var hauledIt = split("loaded it, loaded it all, loaded it up, hauled it, hauled it home, loaded the truck, loaded the car, loaded the trailer up, loaded my truck, loaded the bags, loaded the sacks, loaded the feed, loaded the corn")
 
 // headsLeft says that what is "down to" a bare number is the herd, since its
 // sentence tells of a departure: "down to 11, one died overnight".

@@ -275,7 +275,7 @@ func (r *reader) byPiece(k, j int) (unitID, bool) {
 	}
 	it := &r.items[n]
 	switch {
-	case it.is(sEach) && !it.is(sHolds), it.s == "each", it.s == "apiece", it.s == "a piece":
+	case it.is(sEach) && !it.is(sHolds), it.s == "each", it.s == "apiece", it.s == "a piece", it.s == "the piece", it.s == "per piece":
 		if n+1 < j && r.items[n+1].unit.dim() == vessel && r.items[n+1].gap == gapNone && r.items[n+1].kind == itWord {
 			return r.items[n+1].unit, true
 		}

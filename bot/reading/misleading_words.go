@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // Words that look like a death, a pig that lies down or a filling, and are none where
 // they stand: "dead lame", "i'm down with the flu", "write that down", "was dead by the
 // east tank".
@@ -17,6 +19,10 @@ func (r *reader) misleadingWords() {
 			for n, end := k, r.clauseEnd(k); n < end; n++ {
 				r.blank(n)
 			}
+		case it.is(sOut) && lastWord(it.s) == "loose" && r.looseDung(k):
+			it.sense = setOf(sSick)
+		case it.is(sOut) && it.pig < 0 && r.visitorOut(k):
+			it.sense = setOf(sFiller)
 		case it.is(sDied) && it.pig < 0:
 			r.lyingBeside(k)
 		}
@@ -54,6 +60,41 @@ func (r *reader) writtenDown(k int) bool {
 	}
 	return false
 }
+
+// looseDung says that the "loose" at item k tells of dung: "loose and yellow".
+func (r *reader) looseDung(k int) bool {
+	for n := k + 1; n < len(r.items) && n <= k+2 && r.items[n].gap < gapStop; n++ {
+		if strings.HasPrefix(r.items[n].s, "water") {
+			r.blank(n)
+			return true
+		}
+		switch r.items[n].s {
+		case "yellow", "runny", "brown", "gray", "grey", "green", "smelly", "bloody", "poop", "stool", "stools", "dung", "bowels", "manure", "yellowish", "stinky":
+			return true
+		case "and", "n":
+		default:
+			return false
+		}
+	}
+	return false
+}
+
+// visitorOut says that who was out is a visitor of the place: "the farrier was out".
+func (r *reader) visitorOut(k int) bool {
+	for n := k - 1; n >= r.clauseFrom(k) && n >= k-4; n-- {
+		it := &r.items[n]
+		if visitors[lastWord(it.s)] || visitors[firstWord(it.s)] {
+			return true
+		}
+		if it.pig >= 0 || it.kind != itWord || !it.isAny(setOf(sFiller, sIs)) {
+			return false
+		}
+	}
+	return false
+}
+
+// visitors come out to a place.
+var visitors = setOfWords(split("vet, farrier, electrician, plumber, inspector, dentist, surveyor, preacher, pastor, doctor, fencer, fence guy, guy, man, lady, crew, mechanic, adjuster, agent, teacher, lineman, serviceman, contractor, builder, roofer, mailman, postman, sheriff, warden"))
 
 // personDown says that a person is down with something: "im down with the flu", "my
 // wife is down with a cold".

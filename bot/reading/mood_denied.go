@@ -217,3 +217,17 @@ func (r *reader) asksMoney(s span) bool {
 }
 
 var askingVerbs = split("charges, wants, is asking, are asking, asks, they want, he want, she want, guy wanted, wanted to charge, would charge, takes per, they charge, asking price, lists at, is listed at, goes for, going rate")
+
+// readingBefore takes the number out that tells what a reading of the fence was before:
+// "fence 6.1, up from 4".
+func (r *reader) readingBefore() {
+	for k := 1; k < len(r.items); k++ {
+		it, p := &r.items[k], &r.items[k-1]
+		if it.kind != itNum && !it.qty(voltage) || it.gap != gapNone || p.s != "up from" && p.s != "down from" && (p.s != "from" || k < 2 || r.items[k-2].s != "up" && r.items[k-2].s != "down") {
+			continue
+		}
+		if s := (span{0, r.sentenceStart(k), r.sentenceEnd(k)}); r.find(s, sFence) >= 0 && r.otherVolts(k) {
+			r.blank(k)
+		}
+	}
+}

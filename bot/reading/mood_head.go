@@ -17,6 +17,11 @@ func (r *reader) headMood(s span) string {
 			break
 		}
 	}
+	for k := s.i - 1; k >= start && r.items[k+1].gap < gapComma; k-- {
+		if r.items[k].s == "if" && r.items[k].gap < gapComma && k > 0 && !r.ifNot(k-1) && (s.frame == fSpend || s.frame == fGone) {
+			return NonePlan // "I sell Moss maybe if somebody pays 400"
+		}
+	}
 	if r.sinceDone(s) || r.invertedIf(s) {
 		return NonePlan
 	}

@@ -94,6 +94,7 @@ func (r *reader) readItems() {
 	r.relayed()
 	r.nothingIn()
 	r.leftAsIs()
+	r.readingBefore()
 	r.hurtBy()
 	r.allOfThem()
 	r.notInThere()
@@ -175,6 +176,12 @@ func (r *reader) readItems() {
 		r.lent = r.lendDay(spans, n)
 		if first, last, a, b, ok := r.dayRange(s); ok {
 			r.fillEachDay(s, first, last, a, b)
+			continue
+		}
+		if factual[s.frame] && r.eitherDay(s) {
+			before := len(r.out)
+			r.fill(s)
+			r.confirmDay(s, before)
 			continue
 		}
 		parts := r.byDay(s)
@@ -260,6 +267,8 @@ func (r *reader) forceFrames() {
 			r.forceRange(i, j, fWallow)
 		case (it.is(sLeft) || it.s == "feed left") && r.leftForDays(k):
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fFeed)
+		case it.is(sHumid) && it.kind == itWord && k > 1 && k+1 < len(r.items) && r.items[k+1].kind == itNum && r.items[k+1].gap == gapNone && r.items[k-1].kind == itNum && r.items[k-2].isAny(setOf(sLow, sHigh)):
+			r.forceRange(r.stretchOf(k), k+2, fWeather) // "hi 97 lo 74 rh 65"
 		case it.qty(percent) && r.humidityAlone(k):
 			r.forceRange(r.clauseFrom(k), r.clauseEnd(k), fWeather)
 		case it.label && r.mixLines(k) > k:

@@ -156,6 +156,7 @@ func (r *reader) merged(es []Entry) []Entry {
 	es = withoutDoubleWater(es)
 	es = r.withPrices(es)
 	es = r.filledByPour(es)
+	es = membersApart(es)
 	es = oneWeather(es)
 	es = withoutGeneral(es)
 	es = r.twoReadings(es)

@@ -158,8 +158,8 @@ func (r *reader) meantAt(toks []token, i int, kind suspectKind) []meantWord {
 			continue
 		}
 		for _, w := range h.words {
-			if len(w) < 3 || isDigit(w[0]) || genericThing[w] != 0 || w == t.s {
-				continue
+			if len(w) < 3 || isDigit(w[0]) || genericThing[w] != 0 || w == t.s || kind == plainWord && len(w) == 3 && len(t.s) == 3 && !swapped(w, t.s) {
+				continue // "gut" is no "Gus"
 			}
 			c := max(slipCost(t.s, w)-0.2, 0.1) // the herd's own names are said often
 			if c < dearestSlip && (kind == unheardOf || c <= kind.dearest()) {

@@ -1,6 +1,10 @@
 package reading
 
-import "troughbell/model"
+import (
+	"slices"
+
+	"troughbell/model"
+)
 
 // oneWeightForAll asks where a text tells several weights of the whole herd: more
 // of them than there are pigs, or each told of all. Nothing of them is recorded
@@ -62,4 +66,32 @@ func (r *reader) saysAll() int {
 		}
 	}
 	return n
+}
+
+// membersApart takes a pig off the weight of its group where the same text weighs it by
+// itself: "boys 39 except Munti 33".
+func membersApart(es []Entry) []Entry {
+	weighed := func(e Entry) (model.Weigh, bool) {
+		f, ok := e.Act.(Fact)
+		if !ok || e.Replace != "" {
+			return model.Weigh{}, false
+		}
+		w, ok := f.Fact.(model.Weigh)
+		return w, ok
+	}
+	for k := range es {
+		group, ok := weighed(es[k])
+		if !ok || len(group.Animals) < 2 {
+			continue
+		}
+		for n := range es {
+			one, ok := weighed(es[n])
+			if n == k || !ok || len(one.Animals) != 1 || es[n].On != es[k].On || !slices.Contains(group.Animals, one.Animals[0]) || (group.WeightKg == 0) != (one.WeightKg == 0) {
+				continue
+			}
+			group.Animals = slices.DeleteFunc(slices.Clone(group.Animals), func(a string) bool { return a == one.Animals[0] })
+			es[k].Act = Fact{group}
+		}
+	}
+	return es
 }
