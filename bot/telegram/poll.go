@@ -96,13 +96,13 @@ func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 		if err := b.distress.learn(tx); err != nil {
 			return err
 		}
-		offset, err := tx.Value(valueOffset)
-		if err != nil || offset == "" {
+		kept, err := tx.Values(valueOffset, valueSeen)
+		if err != nil || kept[0] == "" {
 			return err
 		}
-		seen, err := moment(tx, valueSeen)
+		seen, err := readMoment(kept[1])
 		if err == nil && b.Now().Sub(seen) < offsetStands {
-			params["offset"] = offset
+			params["offset"] = kept[0]
 		}
 		return err
 	}); err != nil {
@@ -146,8 +146,8 @@ func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
 }
 
 // keepSome has some of the updates handled in one transaction, and notes with the
-// last of them what to ask for next. Where the handling meets a fault of the store they are put into
-// the inbox: the answering meets the fault again, and tells of it.
+// last of them what to ask for next. Where the handling meets a fault of the store
+// they are put into the inbox: the answering meets the fault again, and tells of it.
 func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage, ahead *ahead) (n int, err error) {
 	n, fault, err := b.keepRound(ctx, &round{bot: b, together: true}, raws, ahead)
 	if fault != nil { // what fails is to harm no other

@@ -27,8 +27,15 @@ func Pulse(tx *store.Tx) (polled, sent time.Time, err error) {
 // moment reads a value that setMoment has written.
 func moment(tx *store.Tx, name string) (time.Time, error) {
 	v, err := tx.Value(name)
-	if err != nil || v == "" {
+	if err != nil {
 		return time.Time{}, err
+	}
+	return readMoment(v)
+}
+
+func readMoment(v string) (time.Time, error) {
+	if v == "" {
+		return time.Time{}, nil
 	}
 	n, err := strconv.ParseInt(v, 10, 64)
 	if err != nil {
