@@ -48,7 +48,7 @@ func (r *reader) readWord(it *item, i int) int {
 		}
 	}
 	if t.s == "a" || t.s == "an" { // "a bag"
-		if u, k := r.unitPhrase(i + 1); u != 0 && n < 2 && len(r.toks[i+1].s) > 2 && (u.dim() == days && k == 1 && i > 0 && (r.toks[i-1].s == "for" || i+2 < len(r.toks) && (r.toks[i+2].s == "left" || r.toks[i+2].s == "worth") && r.toks[i-1].s != "half") || u.dim() == vessel || u.name() == "short ton" || u.name() == "tonne") {
+		if u, k := r.unitPhrase(i + 1); u != 0 && n < 2 && len(r.toks[i+1].s) > 2 && (u.dim() == hours && k == 1 && i > 0 && r.toks[i-1].s == "in" || u.dim() == days && k == 1 && i > 0 && (r.toks[i-1].s == "for" || i+2 < len(r.toks) && (r.toks[i+2].s == "left" || r.toks[i+2].s == "worth") && r.toks[i-1].s != "half") || u.dim() == vessel || u.name() == "short ton" || u.name() == "tonne") {
 			it.kind, it.v, it.unit, it.known = itQty, 1, u, true
 			it.soft = u.dim() == days
 			if add, k2 := andHalf(r.toks[i+1+k:]); k2 > 0 && !r.levelFollows(i+1+k, k2) {

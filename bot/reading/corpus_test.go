@@ -499,7 +499,7 @@ var corpusBounds = []struct {
 	{"eighth", 0.87, 0.046, false, true},
 	{"ninth", 0.815, 0.041, false, true},
 	{"tenth", 0.83, 0.061, false, true},
-	{"eleventh", 0.725, 0.08, false, true},
+	{"eleventh", 0.775, 0.06, false, true},
 	{"aside", 0.76, 0.128, true, true},
 }
 

@@ -30,8 +30,18 @@ var tellWords = setOfWords(split(`tell me, text me, message me, ping me, nudge m
 // tellsToDo reads "text me friday to check the wire" as a reminder: a day, and what
 // is to be done behind a "to".
 func (r *reader) tellsToDo(k int) bool {
-	it := &r.items[k]
-	if !tellWords[it.s] || k != r.sentenceStart(k) && !r.fillersBefore(k) {
+	if k != r.sentenceStart(k) && !r.fillersBefore(k) || !r.dayToDo(k) {
+		return false
+	}
+	r.items[k].sense = setOf(sRemind)
+	r.forceRange(k, r.sentenceEnd(k), fRemind)
+	return true
+}
+
+// dayToDo says that item k asks for a message, and what follows tells on which day and
+// what to do.
+func (r *reader) dayToDo(k int) bool {
+	if !tellWords[r.items[k].s] {
 		return false
 	}
 	day, what := false, false
@@ -46,10 +56,5 @@ func (r *reader) tellsToDo(k int) bool {
 			what = what || y.kind == itWord && y.unit == 0 && !y.isAny(setOf(sTell, sMute, sWeather))
 		}
 	}
-	if !day || !what {
-		return false
-	}
-	it.sense = setOf(sRemind)
-	r.forceRange(k, r.sentenceEnd(k), fRemind)
-	return true
+	return day && what
 }

@@ -87,6 +87,7 @@ var numberHomophones = map[string]string{"to": "two", "too": "two", "for": "four
 
 // heardWrong puts right what was misheard, miswritten or written short.
 func (r *reader) heardWrong() {
+	r.figureTo()
 	for i := range r.toks {
 		t := &r.toks[i]
 		if t.kind != tokWord {
@@ -108,6 +109,29 @@ func (r *reader) heardWrong() {
 	r.bentThings()
 	r.thingLetters()
 }
+
+// figureTo reads the figure that stands for "to": "2day", "what do i have 2 do".
+func (r *reader) figureTo() {
+	for i := 0; i+1 < len(r.toks); i++ {
+		t, n := &r.toks[i], &r.toks[i+1]
+		if t.s != "2" || t.kind != tokNum || n.kind != tokWord {
+			continue
+		}
+		switch {
+		case n.spaced && i > 0 && r.toks[i-1].kind == tokWord && deedsBehindTo[n.s]:
+			t.kind, t.s = tokWord, "to"
+		case !n.spaced && behindTo[n.s] != "":
+			t.kind, t.s, t.to = tokWord, behindTo[n.s], n.to
+			r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
+		}
+	}
+}
+
+// behindTo are the words that a figure is written before for its sound.
+var behindTo = map[string]string{"day": "today", "nite": "tonight", "night": "tonight", "morrow": "tomorrow", "moro": "tomorrow", "morro": "tomorrow"}
+
+// deedsBehindTo are verbs that a "to" stands before.
+var deedsBehindTo = setOfWords(split("do, get, go, be, see, feed, fill, move, buy, worm, weigh, check, book, mix, know, have, take, make"))
 
 // isName says that one of the herd's names begins at token i.
 func (r *reader) isName(i int) bool {

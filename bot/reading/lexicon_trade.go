@@ -22,8 +22,8 @@ var tradeWords = []entryWords{
 	{sLength, "length, long, len, lenght, lengths, longs, in length, nose to tail, länge"},
 	{sTape, "taped, tape, tapes, measured, taping, tape measured, taped out, measures, measure, taped at"},
 	{sWeigh, "averaged, averaging, avg, weigh, weighs, weighed, weight, weights, weighing, wt, wts, scale, scaled, scales, weighed in, tips the scales, weighed out, weighin, wgt, on the scale, weighd, wieght, wiegh, wieghs, wieghed, tipped the scale, put on the scale, went over the scale, comes to, clocked, liveweight, live weight, avg, average, averaging, averages, averaged, average weight, avg weight, mean weight"},
-	{sCrate, "crate, in crate, in the crate, with the crate, with crate, incl crate, crated, including crate, including the crate, crate and all, crate included, cage, in the box, with box, pig and crate, crate + pig, crate plus pig"},
-	{sEmptyCrate, "empty crate, crate empty, crate alone, crate alone is, tare, empty crate is, crate itself, crate weighs, crate is, crate by itself, the crate alone, crate on its own, less crate, minus crate, less the crate, minus the crate, crate only"},
+	{sCrate, "crate, in crate, in the crate, with the crate, with crate, incl crate, crated, including crate, including the crate, crate and all, crate included, cage, with the cage, with cage, in the cage, in cage, in the box, with box, pig and crate, crate + pig, crate plus pig"},
+	{sEmptyCrate, "cage is, cage only, cage only is, cage alone, empty cage, cage empty, cage itself, cage by itself, the cage alone, minus cage, minus the cage, less the cage, empty box, box alone, empty trailer, empty crate, crate empty, crate alone, crate alone is, tare, empty crate is, crate itself, crate weighs, crate is, crate by itself, the crate alone, crate on its own, less crate, minus crate, less the crate, minus the crate, crate only"},
 	{sGain, "up, gained, put on, gain, gained about, heavier, packed on"},
 
 	{sFeed, "fd, futter, feed, grain, chow, mash, grower, finisher, starter, pellets, pellet, slop, food, ground feed, mixed feed, hog feed, pig feed, crumble, meal feed, fodder, crumbles, feeds"},

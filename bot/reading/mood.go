@@ -123,7 +123,7 @@ var lookedWords = setOfWords(split("looked, looked in, checked, checked on, peek
 // householdDid says that one of the house did what is told: "my wife topped off
 // the wallow".
 func (r *reader) householdDid(k int) bool {
-	if !household[r.items[k].s] {
+	if !household[r.items[k].s] && (!relatives[r.items[k].s] || r.quoteHas(span{0, k, r.clauseEnd(k)}, "his", "her", "their")) {
 		return false
 	}
 	for n := k + 1; n < len(r.items) && n <= k+2 && r.items[n].gap < gapStop; n++ {

@@ -8,9 +8,9 @@ import "strings"
 
 // relatives are the household by the names that only it uses.
 var relatives = map[string]bool{
-	"nana": true, "gran": true, "granny": true, "grandma": true, "gramma": true, "nan": true, "oma": true, "opa": true, "lola": true, "lolo": true, "kuya": true, "ate": true, "tatay": true, "nanay": true,
+	"nana": true, "gran": true, "granny": true, "grandma": true, "gramma": true, "nan": true, "oma": true, "opa": true, "lola": true, "lolo": true, "ate": true, "tatay": true, "nanay": true,
 	"papa": true, "mama": true, "mommy": true, "daddy": true, "hubby": true, "grandson": true, "my grandson": true, "granddaughter": true, "my granddaughter": true, "hired man": true, "the hired man": true, "boss": true, "helper": true, "the helper": true,
-	"my mum": true, "my mother": true, "my father": true, "my grandma": true, "my gran": true, "boy": true, "daughter's": false, "roommate": true, "my roommate": true, "the boss": true, "my helper": true, "sitter": true,
+	"brother": true, "my brother": true, "sister": true, "my sister": true, "kuya": true, "my mum": true, "my mother": true, "my father": true, "my grandma": true, "my gran": true, "boy": true, "daughter's": false, "roommate": true, "my roommate": true, "the boss": true, "my helper": true, "sitter": true,
 }
 
 func ofHouse(s string) bool { return household[s] || relatives[s] }

@@ -63,6 +63,8 @@ func (r *reader) governs(m int, s span) bool {
 		return true
 	case it.s == "nowhere near" || it.s == "nowhere" || it.s == "far from" || it.s == "far" && m+1 < len(r.items) && r.items[m+1].s == "from":
 		return true // "far from full"
+	case it.s == "way" && m > 0 && r.items[m-1].s == "long" && m+1 < len(r.items) && r.items[m+1].s == "from":
+		return true
 	}
 	return r.unreal(m)
 }

@@ -199,6 +199,10 @@ func (r *reader) reminderAhead(k int) int {
 		if r.items[n].is(sRemind) {
 			return n
 		}
+		if strings.HasSuffix(r.items[n-1].s, "you") && r.dayToDo(n) { // "can you poke me sunday to look at her hooves"
+			r.items[n].sense = setOf(sRemind)
+			return n
+		}
 	}
 	return -1
 }

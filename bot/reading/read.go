@@ -194,6 +194,7 @@ func (r *reader) readItems() {
 			if p > 0 && r.lastIsWeather() && r.dayAndNumber(part) {
 				part.frame = fWeather
 			}
+			r.unitsAhead(part.i, part.j)
 			r.fill(part)
 			r.vet(part, before)
 			r.eitherPig(part, before)

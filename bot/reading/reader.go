@@ -261,6 +261,20 @@ func (r *reader) noteUnits(i, j int) {
 	}
 }
 
+// unitsAhead lets the units that items[i:j] begin with hold for their bare numbers:
+// "corn 75 kg, soybean meal 13.5".
+func (r *reader) unitsAhead(i, j int) {
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.kind == itNum && !it.soft && !it.ord, it.kind == itDim && it.unit == 0:
+			return
+		case it.kind == itQty && (it.unit.dim() == mass || it.unit.dim() == volume || it.unit.dim() == length):
+			r.carry[it.unit.dim()] = it.unit
+		}
+	}
+}
+
 // emit records what a fact frame found.
 func (r *reader) emit(act Act, s span) *Entry {
 	on, minute, dated := r.when(s, lookBack)

@@ -204,3 +204,28 @@ slaughterer comes 12.10. at 6:30 for all three => booked at=06:30 count=3 date=2
 the butcher is booked for the fourteenth => booked date=2026-08-14
 `)
 }
+
+// TestUnitsOfTheText: the unit that a text begins with holds for its bare numbers.
+func TestUnitsOfTheText(t *testing.T) {
+	readsRows(t, "flatrock", "2026-09-20T13:00", `
+new mix per batch: corn 75 kg, soybean meal 13.5, mineral 2.3 => recipe ingredients={"corn":75,"mineral premix":2.3,"soybean meal 48":13.5}
+upper tank 250 litres, lower 180 => water barrel=upper litres=250; water barrel=lower litres=180
+upper tank 60 gal, lower 40 => water barrel=upper litres=227.12; water barrel=lower litres=151.42
+`)
+}
+
+// TestWishes reads wishes in other words: to be reminded, and to be left alone.
+func TestWishes(t *testing.T) {
+	readsRows(t, "moorwiese", "2026-07-20T20:45", `
+can you remember me on thursday 19:30 that I must order straw => remind what=I must order straw when=2026-07-23T19:30
+could you nudge me tomorrow to buy salt => remind what=buy salt when=2026-07-21
+dont bug me for like 3 hours => snooze hours=3
+leave me alone for two hours => snooze hours=2
+not now, ask me in an hour => snooze hours=1
+Emil with the cage 84.5, cage only 11.5 => weigh animals=Emil weight_kg=73
+`)
+	readsRows(t, "pinfold", "2026-08-26T00:25", `
+all 4 around 220 => weigh animals=all weight_kg=99.79
+my brother filled the feeder, 100 lb => refill feed_kg=45.36 feeder=feeder
+`)
+}

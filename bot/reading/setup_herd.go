@@ -253,6 +253,10 @@ func (r *reader) fillMute(s span) {
 	}
 	r.useAll(s)
 	if len(about) == 0 {
+		if k := r.firstQty(s, hours); k >= 0 { // "dont bug me for like 3 hours"
+			r.emit(Snooze{Hours: int(r.items[k].si() + 0.5)}, s)
+			return
+		}
 		r.emit(Snooze{Stop: true}, s)
 		return
 	}

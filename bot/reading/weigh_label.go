@@ -96,7 +96,8 @@ func (r *reader) label(s span, ms []measure) {
 
 // around says that "around" means the girth and not "about".
 func (r *reader) around(k int, s span) bool {
-	return k > s.i && r.items[k-1].number() || r.has(s, sLength)
+	counts := k > s.i && r.items[k-1].kind == itNum && r.items[k-1].v <= float64(r.alive) && k+1 < s.j && r.items[k+1].number() // "all 4 around 220"
+	return k > s.i && r.items[k-1].number() && !counts || r.has(s, sLength)
 }
 
 // subtractCrate takes the empty crate off the weights that were read with it.
