@@ -7,6 +7,8 @@ import (
 	"sync"
 	"sync/atomic"
 	"time"
+
+	"troughbell/bot/reading"
 )
 
 // ErrToken is the error of a token that Telegram does not know.
@@ -63,6 +65,7 @@ func (b *Bot) Start(ctx context.Context) (ready <-chan struct{}, fatal <-chan er
 	b.graced = calls
 	context.AfterFunc(ctx, func() { time.AfterFunc(b.Limits.Grace, cut) })
 	up := make(chan struct{})
+	b.wg.Go(reading.Prepare)
 	b.wg.Go(func() { b.poll(ctx, up) })
 	b.wg.Go(func() { b.answer(ctx) })
 	b.wg.Go(func() { b.send(ctx, calls) })
