@@ -7,6 +7,9 @@ func (r *reader) readWord(it *item, i int) int {
 	if n := r.zoneItem(it, i); n > 0 {
 		return n
 	}
+	if i > 0 && t.capital && !t.upper && (r.toks[i-1].s == "called" || r.toks[i-1].s == "named") {
+		return 1 // a name, whatever else the word means: "a new pen called Pond"
+	}
 	if len(t.s) == 1 && r.initialHere(i) {
 		it.pig, _ = r.initial(t.s[0])
 		it.init, it.kind, it.known = true, itName, true

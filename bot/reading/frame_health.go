@@ -115,12 +115,12 @@ func (r *reader) nextAiling(s span) int {
 	pig, sick := false, false
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
-		if it.pig >= 0 && !it.near && int(it.pig) < r.alive {
+		if it.pig >= 0 && int(it.pig) < r.alive {
 			if pig && sick {
 				for n := k + 1; n < s.j && n <= k+4 && r.items[n].gap < gapAnd; n++ {
 					if x := &r.items[n]; x.isAny(setOf(sSick)) {
 						return k
-					} else if x.kind != itWord || !x.isAny(setOf(sFiller, sIs, sGave, sArrive)) {
+					} else if x.kind != itWord || x.pig >= 0 || x.isAny(setOf(sBut, sWell, sAnd)) {
 						break
 					}
 				}

@@ -229,3 +229,15 @@ all 4 around 220 => weigh animals=all weight_kg=99.79
 my brother filled the feeder, 100 lb => refill feed_kg=45.36 feeder=feeder
 `)
 }
+
+// TestEachItsOwn: what ails two pigs is told of each; what something is called is a name,
+// whatever else the word means.
+func TestEachItsOwn(t *testing.T) {
+	readsRows(t, "orchard", "2026-07-13T17:30", `
+hazel has a cough and otis keeps scratching her ears => sick animals=Hazel note=cough; sick animals=Otis note=keeps scratching her ears
+new feeder called Shed, 200 lb => settings key=feeder value={"capacity_kg":90.72,"name":"Shed"}
+`)
+	readsRows(t, "moorwiese", "2026-07-24T18:40", `
+We have fenced a new pen, it is called Pond, 450 m2 => settings key=pen value={"area_m2":450,"name":"Pond"}
+`)
+}
