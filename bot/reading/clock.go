@@ -17,6 +17,14 @@ func clockAt(lex *lexicon, toks []token, i int) (minute int, said bool, n int) {
 				return s == "p", true, 1
 			}
 		case "in":
+			if j+1 < len(toks) {
+				switch toks[j+1].s { // "six in morning"
+				case "morning":
+					return false, true, 2
+				case "evening", "afternoon":
+					return true, true, 2
+				}
+			}
 			if j+2 < len(toks) && toks[j+1].s == "the" {
 				switch toks[j+2].s {
 				case "morning":

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -77,13 +78,13 @@ func (r *reader) fillDrug(s span) {
 	if worm {
 		about = "worm"
 	}
-	if named := r.lastNamed(s.i); !sel.any && named >= 0 && (len(r.subject) != 1 || r.subject[0] != named) {
+	if named := r.lastNamed(s.i); !sel.any && named >= 0 && !slices.Contains(r.subject, named) {
 		r.subject = append(r.subject[:0], named) // whom the sentence spoke of last
 	}
 	switch {
 	case !sel.any && r.alive == 1:
 		sel = selection{pigs: []int16{0}, any: true}
-	case !sel.any && len(r.subject) == 1 && !worm:
+	case !sel.any && len(r.subject) > 0 && !worm: // "gus and pearl have scours, gave electrolytes"
 		sel = selection{pigs: append([]int16(nil), r.subject...), any: true}
 	case !sel.any && worm && (r.quoteHas(s, "them", "em", "'em", "everybody", "everyone") || !r.anyNamed()):
 		sel = selection{all: true, any: true}

@@ -53,6 +53,9 @@ func (r *reader) fillMove(s span) {
 	if !sel.any {
 		sel = r.tagsBefore(s)
 	}
+	if sel.any && len(sel.pigs) == 1 && r.alive > 1 && !r.anyPigIn(s) && r.quoteHas(s, "them", "em", "'em", "they", "moved them", "moved em") {
+		sel = selection{all: true, any: true} // several were moved, not the one that was spoken of before
+	}
 	m := model.Move{Pen: pen}
 	if r.runsThere(s) {
 		r.useAll(s)
@@ -338,4 +341,14 @@ func (r *reader) tagsBefore(s span) selection {
 		}
 	}
 	return sel
+}
+
+// anyPigIn says that a span names a pig or a kind of them.
+func (r *reader) anyPigIn(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.pig >= 0 || it.group >= 0 || it.isAny(setOf(sGilt, sBarrow, sYoung, sOld, sBoth)) {
+			return true
+		}
+	}
+	return false
 }

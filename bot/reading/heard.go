@@ -27,6 +27,8 @@ var heardAs = []struct{ heard, meant string }{
 	{"keep quite", "keep quiet"},
 	{"quite from", "quiet from"},
 	{"quite between", "quiet between"},
+	{"much fed", "much feed"},
+	{"more fed", "more feed"},
 	{"of barely", "of barley"},
 	{"bags barely", "bags barley"},
 	{"lb barely", "lb barley"},

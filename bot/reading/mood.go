@@ -24,7 +24,7 @@ func (r *reader) mood(s span) string {
 	if why := r.headMood(s); why != "" {
 		return why
 	}
-	if r.toFetch(s) {
+	if r.toFetch(s) || s.frame == fStock && r.onOrder(s) {
 		return NonePlan
 	}
 	if s.frame == fSick && r.ownAches(s) {
@@ -184,6 +184,23 @@ func (r *reader) doneAfter(k int, s span) bool {
 	}
 	return false
 }
+
+// onOrder says that goods were ordered and are still to come: "ordered 20 bags, should be
+// here monday".
+func (r *reader) onOrder(s span) bool {
+	said := r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)})
+	return strings.Contains(said, " ordered ") && saysAny(said, stillToCome)
+}
+
+var stillToCome = split("should be, will be, will come, will arrive, comes, coming, arrives, arriving, due, to be delivered, will deliver, delivers, delivering, expected")
+
+// undecided says that what could set something is but thought of: "we might switch to
+// thursdays, haven't decided".
+func (r *reader) undecided(s span) bool {
+	return r.quoteHas(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, undecidedWords...)
+}
+
+var undecidedWords = split("might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")
 
 // mildNot says that a "not" does not deny the fact: "not quite full, maybe
 // 3/4", "not 38 but 37", "full not empty".

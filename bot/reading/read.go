@@ -170,6 +170,11 @@ func (r *reader) readItems() {
 				}
 			}
 		}
+		if s.frame >= fTarget && s.frame <= fCurrency && r.undecided(s) {
+			r.useAll(s)
+			r.none(NonePlan, s)
+			continue
+		}
 		if r.skip > 0 && r.skip >= s.i && r.skip < s.j {
 			continue
 		}

@@ -241,3 +241,16 @@ new feeder called Shed, 200 lb => settings key=feeder value={"capacity_kg":90.72
 We have fenced a new pen, it is called Pond, 450 m2 => settings key=pen value={"area_m2":450,"name":"Pond"}
 `)
 }
+
+// TestSeveral: what is told of several is not told of one, and what is but thought of or
+// still to come is not recorded.
+func TestSeveral(t *testing.T) {
+	readsRows(t, "thistle", "2026-05-03T08:10", `
+gus and pearl have scours, gave them penicillin 10 days => sick animals=Gus+Pearl note=scours; treat animals=Gus+Pearl product=penicillin withdrawal_days=10
+`)
+	readsRows(t, "orchard", "2026-07-13T08:00", `
+hazel 180, moved them to Pear => weigh animals=Hazel weight_kg=81.65; move pen=Pear
+we might switch to thursdays for chores, haven't decided => none
+ordered 20 bags of corn, should be here monday => none
+`)
+}

@@ -4,6 +4,9 @@ import "strings"
 
 // The letters of a list: what they stand for is told by what stands beside them.
 
+// afterBefore are what people do things before: "b4 bed".
+var afterBefore = setOfWords(split("bed, bedtime, noon, dark, work, lunch, supper, dinner, breakfast, church, school, dawn, sunrise, sunset, i, we, the, it"))
+
 // spellOut writes the letters of a list out as words: "160 F", "W ok", "f 5.6".
 // An F behind a number is degrees where the piece of the list names no feeder or
 // barrel and the number can be a temperature.
@@ -60,7 +63,7 @@ func (r *reader) spellOut() {
 		if t.s != "b" || n.s != "4" || n.spaced {
 			continue
 		}
-		if _, count := r.nameAt(i); count > 1 {
+		if _, count := r.nameAt(i); count > 1 && !(i+2 < len(r.toks) && afterBefore[r.toks[i+2].s]) {
 			continue
 		}
 		t.s, t.to = "before", n.to
