@@ -197,7 +197,7 @@ var stillToCome = split("should be, will be, will come, will arrive, comes, comi
 // undecided says that what could set something is but thought of: "we might switch to
 // thursdays, haven't decided".
 func (r *reader) undecided(s span) bool {
-	return r.quoteHas(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, undecidedWords...)
+	return saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), undecidedWords)
 }
 
 var undecidedWords = split("might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")

@@ -172,7 +172,7 @@ func (r *reader) readItems() {
 		}
 		if s.frame >= fTarget && s.frame <= fCurrency && r.undecided(s) {
 			r.useAll(s)
-			r.none(NonePlan, s)
+			r.none(NoneChatter, s) // no plan: there is nothing to be reminded of
 			continue
 		}
 		if r.skip > 0 && r.skip >= s.i && r.skip < s.j {

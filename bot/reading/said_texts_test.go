@@ -251,6 +251,7 @@ gus and pearl have scours, gave them penicillin 10 days => sick animals=Gus+Pear
 	readsRows(t, "orchard", "2026-07-13T08:00", `
 hazel 180, moved them to Pear => weigh animals=Hazel weight_kg=81.65; move pen=Pear
 we might switch to thursdays for chores, haven't decided => none
+we might switch to sundays for chores, not sure yet => none
 ordered 20 bags of corn, should be here monday => none
 `)
 }
