@@ -20,6 +20,7 @@ func TestLikelyWord(t *testing.T) {
 		"sry 187":                          "sorry 187",
 		"it tok five bgas":                 "it took five bags",
 		"how mony sacks tae the finish":    "how many sacks to the finish",
+		"water barrel oak, 208 l":          "water barrel oak , 208 l",
 		"however the drama on the porch":   "however the drama on the porch",
 		"the neighbour zbigniew came over": "the neighbour zbigniew came over",
 	} {
