@@ -33,6 +33,9 @@ const (
 	nameLead = 0.3
 	// nearSlip is what a slip may take where a name may be meant.
 	nearSlip = 0.9
+	// mostGuesses is how many unknown words of a text are looked at: one of more than that
+	// is in another language.
+	mostGuesses = 24
 	// surelyMeant is by how much one word must lead the next.
 	surelyMeant = 1.2
 )
@@ -48,6 +51,9 @@ func (r *reader) likelyWord(i int) (string, bool) {
 	}
 	if len(r.c.Herd.Animals) == 0 && i+1 < len(r.toks) && r.toks[i+1].kind != tokWord {
 		return "", false // of a list of names
+	}
+	if r.guesses++; r.guesses > mostGuesses {
+		return "", false
 	}
 	u := usages()
 	before, behind := usageEdge, usageEdge

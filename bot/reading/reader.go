@@ -61,6 +61,7 @@ type reader struct {
 	planned    bool       // the text is but a list of what is to be done
 	part       bool       // the text is a part of one that is being read
 	put        []putWord  // words read in the place of others
+	guesses    int        // how many unknown words were looked at for a slip
 	skip       int        // an item that an earlier span has accounted for, 0 none
 }
 
@@ -109,6 +110,7 @@ func newReader(c Context, text string) *reader {
 	r.judge = herdJudge{c.Herd}
 	r.setUp = setUpState{}
 	r.answered = false
+	r.guesses = 0
 	r.skip, r.part, r.priceFirst, r.sexTable = 0, false, false, false
 	r.folded, r.planned = nil, false
 	r.soft = r.soft[:0]
