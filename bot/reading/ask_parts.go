@@ -210,11 +210,21 @@ var thingTails = setOfWords(split("enough, enough water, enough feed, ok, left, 
 
 func (r *reader) namesStore(k, j int) bool {
 	for n := k; n < j; n++ {
-		if it := &r.items[n]; it.isAny(setOf(sFeed, sWater, sFeeder, sBarrel)) || it.feeder >= 0 || it.barrel >= 0 {
+		if r.ofFeed(n) || r.ofWater(n) {
 			return true
 		}
 	}
 	return false
+}
+
+// ofFeed says that item k is feed or what holds it, ofWater that it is water or what
+// holds that.
+func (r *reader) ofFeed(k int) bool {
+	return r.items[k].isAny(setOf(sFeed, sFeeder)) || r.items[k].feeder >= 0
+}
+
+func (r *reader) ofWater(k int) bool {
+	return r.items[k].isAny(setOf(sWater, sBarrel)) || r.items[k].barrel >= 0
 }
 
 // thingsAsked asks of water as well where one question names both it and the feed:
@@ -232,14 +242,12 @@ func (r *reader) thingsAsked(s span) {
 		if it.gap < gapAnd && !(k > s.i && r.items[k-1].s == "or") && !(k > s.i+1 && r.items[k-2].s == "or") {
 			continue
 		}
-		water := func(n int) bool { return r.items[n].is(sWater) || r.items[n].barrel >= 0 || r.items[n].is(sBarrel) }
-		feed := func(n int) bool { return r.items[n].is(sFeed) || r.items[n].feeder >= 0 || r.items[n].is(sFeeder) }
 		left, right := [2]bool{}, [2]bool{}
 		for n := max(s.i, k-3); n < k; n++ {
-			left[0], left[1] = left[0] || feed(n), left[1] || water(n)
+			left[0], left[1] = left[0] || r.ofFeed(n), left[1] || r.ofWater(n)
 		}
 		for n := k; n < min(s.j, k+2); n++ {
-			right[0], right[1] = right[0] || feed(n), right[1] || water(n)
+			right[0], right[1] = right[0] || r.ofFeed(n), right[1] || r.ofWater(n)
 		}
 		if left[0] && right[1] && !left[1] || left[1] && right[0] && !left[0] {
 			a.Topic = "feed_left"

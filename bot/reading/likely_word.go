@@ -66,7 +66,7 @@ func (r *reader) likelyWord(i int) (string, bool) {
 	var odd float64
 	switch common := wordIn(commonEnglish, t.s); {
 	case !common && !wordIn(rarerEnglish, t.s):
-	case placeAhead[before] || r.namesGiven() || r.besideThing(i):
+	case placeAhead[before] || r.namesGiven() || r.thingWord(i-1) || r.thingWord(i+1):
 		return "", false // "moved to creek", "water barrel oak": what nobody has named yet
 	case common:
 		odd = commonMeant
@@ -118,16 +118,4 @@ func (r *reader) nameSlip(said string) float64 {
 		}
 	}
 	return least
-}
-
-// besideThing says that a word for what can have a name stands beside token i.
-func (r *reader) besideThing(i int) bool {
-	for _, k := range [...]int{i - 1, i + 1} {
-		if k >= 0 && k < len(r.toks) {
-			if m := r.lex.of[r.toks[k].s]; m != nil && m.sense.any(setOf(sBarrel, sFeeder, sPen)) {
-				return true
-			}
-		}
-	}
-	return false
 }

@@ -151,10 +151,10 @@ func (r *reader) tagWordBefore(i int) bool {
 	return false
 }
 
-// thingWord says that the token is the word for a thing that is numbered too:
-// "barrel no. 2".
+// thingWord says that the token is the word for a thing that is numbered or named too:
+// "barrel no. 2", "barrel oak".
 func (r *reader) thingWord(k int) bool {
-	if k < 0 {
+	if k < 0 || k >= len(r.toks) {
 		return false
 	}
 	s := r.toks[k].s
