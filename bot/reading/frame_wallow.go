@@ -133,11 +133,18 @@ func (r *reader) wallowLevel(k int) bool {
 		case it.quest, it.pig >= 0, it.feeder >= 0, it.barrel >= 0, it.unit == unitHour, it.number() && !it.soft && !it.qty(percent),
 			it.kind == itWord && it.isAny(setOf(sFill, sHose, sPour, sWatered, sFeeder, sBarrel, sNot, sPlan, sAskSure)) && !it.is(sFiller) && !it.is(sWallow):
 			return false
-		case it.kind == itFrac, it.qty(percent):
+		case it.kind == itFrac, it.qty(percent), it.is(sLow) && !r.toppedThen(k):
 			level = true
 		}
 	}
 	return level
+}
+
+// toppedThen says that the sentence of item k tells of something put in: "wallow was low,
+// topped it up".
+func (r *reader) toppedThen(k int) bool {
+	s := span{fWallow, r.sentenceStart(k), r.sentenceEnd(k)}
+	return r.has(s, sFill) || r.has(s, sHose) || r.has(s, sPour) || r.has(s, sWatered)
 }
 
 // stretch is what stands around item k up to the next comma or "and" on either

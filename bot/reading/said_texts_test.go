@@ -255,3 +255,13 @@ we might switch to sundays for chores, not sure yet => none
 ordered 20 bags of corn, should be here monday => none
 `)
 }
+
+// TestWallowLow: a wallow that is told to be low was not topped up.
+func TestWallowLow(t *testing.T) {
+	readsRows(t, "orchard", "2026-07-05T08:22", `
+wallow looks low => note what=wallow looks low
+the wallow is getting low => note what=the wallow is getting low
+wallow was low, hosed it 20 minutes => wallow minutes=20
+wallow topped up => wallow
+`)
+}
