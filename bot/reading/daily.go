@@ -1,16 +1,15 @@
 package reading
 
 import (
-	"regexp"
 
 	"troughbell/model"
 )
 
-var daily = regexp.MustCompile(`^(?:(?:our |my |the |we do )?(?:chores?|chore days?|rounds?)(?: is| are)?:? (?:daily|every day|everyday|each day)|every day is (?:a )?chore day|we do (?:the )?chores (?:daily|every day))(?: now| from now on)?$`)
+var daily = newPattern(`^(?:(?:our |my |the |we do )?(?:chores?|chore days?|rounds?)(?: is| are)?:? (?:daily|every day|everyday|each day)|every day is (?:a )?chore day|we do (?:the )?chores (?:daily|every day))(?: now| from now on)?$`)
 
 // choresDaily reads a text that says nothing but that chores are done every day.
 func (r *reader) choresDaily() (Reading, bool) {
-	if !daily.MatchString(plain(r.text)) {
+	if !daily.matches(plain(r.text)) {
 		return Reading{}, false
 	}
 	return r.just(Fact{model.Setting{Key: model.SetChore, List: []string{"mon", "tue", "wed", "thu", "fri", "sat", "sun"}}}), true

@@ -1,7 +1,6 @@
 package reading
 
 import (
-	"regexp"
 	"strconv"
 
 	"troughbell/model"
@@ -11,10 +10,10 @@ import (
 const eveHour = 19
 
 var (
-	eveAsked = regexp.MustCompile(`^(?:please )?(?:(?:can you |could you )?(?:tell|nudge|text|remind|write|message|ping|warn|send)(?: it| them| the nudge| the list| the chore list)?(?: to)?(?: me| us)?|nudges?|(?:the )?(?:chore )?list|chore nudges?)` +
+	eveAsked = newPattern(`^(?:please )?(?:(?:can you |could you )?(?:tell|nudge|text|remind|write|message|ping|warn|send)(?: it| them| the nudge| the list| the chore list)?(?: to)?(?: me| us)?|nudges?|(?:the )?(?:chore )?list|chore nudges?)` +
 		`(?: about)?(?: it| chores| the chores| the round)?(?: on)? (?:the )?(?:evening|night|eve) before` +
 		`(?: (?:the )?(?:chores?|chore days?|rounds?|it|already))?(?: instead)?(?:,? (?:at )?([0-9]{1,2})(?::([0-9]{2}))? ?(am|pm|p|a)?)?(?: instead| please)?$`)
-	eveOff = regexp.MustCompile(`^(?:please )?(?:not (?:the )?evening before(?: any ?more)?|no more evening before|no evening before|stop the evening before|` +
+	eveOff = newPattern(`^(?:please )?(?:not (?:the )?evening before(?: any ?more)?|no more evening before|no evening before|stop the evening before|` +
 		`(?:tell|nudge|text|remind|write|message)(?: to)?(?: me| us)? on (?:the )?(?:chore day|day)(?: itself)?(?: again)?|nudges? on (?:the )?(?:chore day|day)(?: itself)?(?: again)?)(?: please)?$`)
 )
 
@@ -22,10 +21,10 @@ var (
 // on the evening before it, or no longer.
 func (r *reader) eveningBefore() (Reading, bool) {
 	text := plain(r.text)
-	if eveOff.MatchString(text) {
+	if eveOff.matches(text) {
 		return r.just(Fact{model.Setting{Key: model.SetEve}}), true
 	}
-	m := eveAsked.FindStringSubmatch(text)
+	m := eveAsked.groups(text)
 	if m == nil {
 		return Reading{}, false
 	}

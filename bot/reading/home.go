@@ -1,26 +1,25 @@
 package reading
 
 import (
-	"regexp"
 	"strings"
 
 	"troughbell/model"
 )
 
 // homeAgain is a text that says nothing but that those who were away are back.
-var homeAgain = regexp.MustCompile(`^(?:(?:we|i|all|finally|ok|hi|hey|just|and|now|am|are|is|have|came|come|got|made it|arrived) |(?:we're|we are|i'm|im|we've|i've|were|weve|ive) )*` +
+var homeAgain = newPattern(`^(?:(?:we|i|all|finally|ok|hi|hey|just|and|now|am|are|is|have|came|come|got|made it|arrived) |(?:we're|we are|i'm|im|we've|i've|were|weve|ive) )*` +
 	`(?:(?:back|home)(?: (?:home|now|again|early|safe|already|at the farm|on the farm|at home|from (?:the |our |my )?(?:trip|vacation|holiday|holidays|away|travels?|travelling|traveling|weekend))){0,3})$`)
 
 // home reads such a text while the herd's people are away: the days away end with
 // the day before. A pig that got out and is back is meant by it first.
 func (r *reader) home() (Reading, bool) {
 	text, day := strings.TrimRight(plain(r.text), "! "), r.today
-	if m := loadDay.FindStringSubmatch(text); m != nil && m[1] != "" {
+	if m := loadDay.groups(text); m != nil && m[1] != "" {
 		if d, ok := r.dayIn(m[2]); ok && d <= r.today {
 			text, day = m[1], d
 		}
 	}
-	if !homeAgain.MatchString(text) || r.openAlarm(model.AlarmOut) != nil {
+	if !homeAgain.matches(text) || r.openAlarm(model.AlarmOut) != nil {
 		return Reading{}, false
 	}
 	for _, a := range r.c.Herd.Aways {

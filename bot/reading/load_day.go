@@ -1,7 +1,6 @@
 package reading
 
 import (
-	"regexp"
 	"strings"
 
 	"troughbell/model"
@@ -19,8 +18,8 @@ const (
 // What is said short on the day that was booked, where everyone knows who goes
 // and where to.
 var (
-	loadNamed = regexp.MustCompile(`^(?:(?:we|i|just|have|we've|i've|finally|ok|yes|yep|got) )*(?:took|dropped|drop|hauled|delivered|brought|drove|sent|loaded|ran) (?:off )?` + loadWhom + loadAway + `$`)
-	loadShort = regexp.MustCompile(`^(?:(?:we|i|just|have|we've|i've|finally|ok|yes|yep|got|they're|they are|pigs|the pigs|are|were) )*(?:` +
+	loadNamed = newPattern(`^(?:(?:we|i|just|have|we've|i've|finally|ok|yes|yep|got) )*(?:took|dropped|drop|hauled|delivered|brought|drove|sent|loaded|ran) (?:off )?` + loadWhom + loadAway + `$`)
+	loadShort = newPattern(`^(?:(?:we|i|just|have|we've|i've|finally|ok|yes|yep|got|they're|they are|pigs|the pigs|are|were) )*(?:` +
 		`(?:hauled|delivered|dropped off|took off|sent off) ` + loadWhom + `(?: off| over)?` +
 		`|loaded(?: up)?(?: ` + loadWhom + `)?(?: up)?(?: and (?:gone|off|away|hauled|delivered|on the road))?` +
 		`|(?:all|everyone|everybody|both) (?:are |were )?loaded(?: up)?(?: and (?:gone|off|away|hauled|delivered|on the road))?` +
@@ -29,9 +28,9 @@ var (
 		`|(?:they're|they are|all|all of them are|pigs are|the pigs are|both are) (?:all )?(?:at|with) the (?:butcher|butchers|butcher's|processor|locker|abattoir)` +
 		`|(?:the )?(?:butcher|processor|locker) (?:has|took|got|picked up|collected|came and got|came and took|came for) ` + loadWhom +
 		`)$`)
-	loadDay  = regexp.MustCompile(`^(.*?)[, ]*\b(?:on )?((?:early )?this (?:morning|afternoon|evening)|today|tonight|yesterday(?: morning| evening| afternoon)?|last night|(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]* [0-9]{1,2}|the [0-9]{1,2}(?:st|nd|rd|th))$`)
-	loadBare = regexp.MustCompile(`^(?:we |i |just |all |both )*loaded(?: up)?$`)
-	notGone  = regexp.MustCompile(`^(?:no,? )?(?:they |pigs |the pigs )?(?:not yet|(?:did not|didn't|didnt|did n't|have not|haven't) (?:go|gone|went)(?: yet)?|still here|(?:they're|they are|are) still here|all still here|not gone(?: yet)?)$`)
+	loadDay  = newPattern(`^(.*?)[, ]*\b(?:on )?((?:early )?this (?:morning|afternoon|evening)|today|tonight|yesterday(?: morning| evening| afternoon)?|last night|(?:last )?(?:mon|tues|wednes|thurs|fri|satur|sun)day|(?:jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)[a-z]* [0-9]{1,2}|the [0-9]{1,2}(?:st|nd|rd|th))$`)
+	loadBare = newPattern(`^(?:we |i |just |all |both )*loaded(?: up)?$`)
+	notGone  = newPattern(`^(?:no,? )?(?:they |pigs |the pigs )?(?:not yet|(?:did not|didn't|didnt|did n't|have not|haven't) (?:go|gone|went)(?: yet)?|still here|(?:they're|they are|are) still here|all still here|not gone(?: yet)?)$`)
 )
 
 // loaded reads a text that is nothing but the word that the pigs went to the
@@ -41,15 +40,15 @@ var (
 func (r *reader) loaded() (Reading, bool) {
 	text, day := strings.TrimRight(plain(r.text), "! "), r.today
 	dated := false
-	if m := loadDay.FindStringSubmatch(text); m != nil && m[1] != "" {
+	if m := loadDay.groups(text); m != nil && m[1] != "" {
 		if d, ok := r.dayIn(m[2]); ok && d <= r.today {
 			text, day, dated = m[1], d, true
 		}
 	}
 	asked, pending := r.askedGone()
-	named := loadNamed.MatchString(text)
-	if !named && !loadShort.MatchString(text) {
-		if pending && notGone.MatchString(text) {
+	named := loadNamed.matches(text)
+	if !named && !loadShort.matches(text) {
+		if pending && notGone.matches(text) {
 			return r.chosen(r.choiceOf(asked, choiceWentNot))
 		}
 		return Reading{}, false
@@ -61,12 +60,12 @@ func (r *reader) loaded() (Reading, bool) {
 	if !ok {
 		switch {
 		case named && !strings.Contains(text, "pigs"):
-		case loadBare.MatchString(text), named, !r.grown():
+		case loadBare.matches(text), named, !r.grown():
 			return Reading{}, false // the words of the butcher are read elsewhere
 		}
 		return r.just(r.whoWent(model.Gone{How: model.Butchered}, day)), true
 	}
-	if loadBare.MatchString(text) && !pending && r.today > b.Day+1 { // by now it may be anything that is loaded
+	if loadBare.matches(text) && !pending && r.today > b.Day+1 { // by now it may be anything that is loaded
 		return Reading{}, false
 	}
 	if !dated && pending { // the question names the day

@@ -1,7 +1,6 @@
 package reading
 
 import (
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,11 +9,11 @@ import (
 )
 
 var (
-	againWords = regexp.MustCompile(`^(?:please |ok |can you |could you )*(?:(?:start|restart|resume|unmute|turn on|switch on|bring back|put back|i want|i'd like|give me|send)(?: me| us)?(?: about)?|(?:nudge|tell|warn|bother|ping|text)(?: me| us)? (?:about|of)|nudges again:) ?(?:the |my |our |those |all )*(.*?) ?(nudges?|reminders?|messages?|pings?|nudging|reminding)?(?: me| us)?(?: about (.+?))?( again| back| back on| on again| on| once more)?(?: please)?$`)
+	againWords = newPattern(`^(?:please |ok |can you |could you )*(?:(?:start|restart|resume|unmute|turn on|switch on|bring back|put back|i want|i'd like|give me|send)(?: me| us)?(?: about)?|(?:nudge|tell|warn|bother|ping|text)(?: me| us)? (?:about|of)|nudges again:) ?(?:the |my |our |those |all )*(.*?) ?(nudges?|reminders?|messages?|pings?|nudging|reminding)?(?: me| us)?(?: about (.+?))?( again| back| back on| on again| on| once more)?(?: please)?$`)
 	againAll   = setOfWords(split(`unmute all, unmute everything, unmute, all nudges again, start nudges again, start nudging again, start nudging me again, nudges on, nudges back on, resume nudges, resume,
 		start again with the nudges, start all nudges again, turn nudges on, turn nudges back on, resume all, resume all nudges, resume everything, nudge me again, start reminding me again, bring back the nudges`))
 	// inAWhile is a word on when to be told again, as an answer to a nudge: "in an hour".
-	inAWhile = regexp.MustCompile(`^(?:(?:remind|tell|ask|nudge|ping|text) (?:me|us) (?:again )?)?in (?:about )?(an?|one|two|three|a couple of|[0-9]{1,2}) ?(hours?|hrs?|h)(?: again| please)?$`)
+	inAWhile = newPattern(`^(?:(?:remind|tell|ask|nudge|ping|text) (?:me|us) (?:again )?)?in (?:about )?(an?|one|two|three|a couple of|[0-9]{1,2}) ?(hours?|hrs?|h)(?: again| please)?$`)
 )
 
 // nudgesAgain reads a text that is nothing but the wish to hear again of a topic that
@@ -24,14 +23,14 @@ func (r *reader) nudgesAgain() (Reading, bool) {
 	if againAll[text] {
 		return r.just(Fact{model.Setting{Key: model.SetUnmute, Text: model.All}}), true
 	}
-	if m := inAWhile.FindStringSubmatch(text); m != nil {
+	if m := inAWhile.groups(text); m != nil {
 		hours := map[string]int{"a": 1, "an": 1, "one": 1, "two": 2, "a couple of": 2, "three": 3}[m[1]]
 		if n, err := strconv.Atoi(m[1]); err == nil {
 			hours = n
 		}
 		return r.just(Snooze{Hours: hours}), hours > 0
 	}
-	m := againWords.FindStringSubmatch(text)
+	m := againWords.groups(text)
 	if m == nil {
 		return Reading{}, false
 	}

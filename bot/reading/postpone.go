@@ -1,7 +1,6 @@
 package reading
 
 import (
-	"regexp"
 	"strconv"
 	"strings"
 
@@ -10,7 +9,7 @@ import (
 
 // postpone is a text that puts off an appointment: whom or what it is for, and the
 // day it goes to.
-var postpone = regexp.MustCompile(`^(?:please |can you |could you )?(?:move|push|shift|reschedule|rebook|bump|switch|change|put off|put|postpone) (.+?) (?:back |out |off )?(?:to|until|till|for) (.+?)(?: please| instead)?$`)
+var postpone = newPattern(`^(?:please |can you |could you )?(?:move|push|shift|reschedule|rebook|bump|switch|change|put off|put|postpone) (.+?) (?:back |out |off )?(?:to|until|till|for) (.+?)(?: please| instead)?$`)
 
 // appointmentWords are what people call the appointment itself.
 var appointmentWords = setOfWords(split(`butcher, the butcher, booking, the booking, our booking, appointment, the appointment, our appointment,
@@ -19,7 +18,7 @@ var appointmentWords = setOfWords(split(`butcher, the butcher, booking, the book
 // postponed reads "move hank to sep 15" where Hank is booked at the butcher's, and
 // "move sep 1 to sep 3". A bare number may be a pen as well: that is asked.
 func (r *reader) postponed() (Reading, bool) {
-	m := postpone.FindStringSubmatch(plain(r.text))
+	m := postpone.groups(plain(r.text))
 	if m == nil || r.alive == 0 {
 		return Reading{}, false
 	}

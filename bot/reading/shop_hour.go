@@ -1,16 +1,15 @@
 package reading
 
 import (
-	"regexp"
 	"strconv"
 
 	"troughbell/model"
 )
 
 var (
-	shopAsked = regexp.MustCompile(`^(?:please )?(?:(?:can you |could you )?(?:tell|nudge|text|remind|write|message|ping|warn)(?: to)?(?: me| us)? (?:about|of|on) |move |set )(?:the |my |our )?` +
+	shopAsked = newPattern(`^(?:please )?(?:(?:can you |could you )?(?:tell|nudge|text|remind|write|message|ping|warn)(?: to)?(?: me| us)? (?:about|of|on) |move |set )(?:the |my |our )?` +
 		`(?:shopping|stock|stocks|feed shopping|what to buy|buying feed|supplies|shop run|shopping list)(?: nudges?| reminders?| messages?)?(?: the (?:evening|day|night) before)?(?: at| by| to| for),? ([0-9]{1,2})(?::([0-9]{2}))? ?(am|pm|p|a)?$`)
-	shopUsual = regexp.MustCompile(`^(?:please )?(?:tell|nudge|text|write|message|remind)(?: me| us)? (?:about|of|on) (?:the )?(?:shopping|stock|supplies) at the usual (?:hour|time)(?: again)?$`)
+	shopUsual = newPattern(`^(?:please )?(?:tell|nudge|text|write|message|remind)(?: me| us)? (?:about|of|on) (?:the )?(?:shopping|stock|supplies) at the usual (?:hour|time)(?: again)?$`)
 )
 
 // shopHour reads a text that is nothing but the hour at which to tell, on the day
@@ -18,10 +17,10 @@ var (
 // afternoon, unless it is past seven, when shops open too.
 func (r *reader) shopHour() (Reading, bool) {
 	text := plain(r.text)
-	if shopUsual.MatchString(text) {
+	if shopUsual.matches(text) {
 		return r.just(Fact{model.Setting{Key: model.SetShop}}), true
 	}
-	m := shopAsked.FindStringSubmatch(text)
+	m := shopAsked.groups(text)
 	if m == nil {
 		return Reading{}, false
 	}

@@ -1,7 +1,6 @@
 package reading
 
 import (
-	"regexp"
 	"slices"
 	"strings"
 )
@@ -17,8 +16,8 @@ const (
 	erase = `(?:delete|erase|remove|wipe|wipe out|forget|destroy|purge|get rid of)`
 )
 
-func whole(pattern string) *regexp.Regexp {
-	return regexp.MustCompile(`^` + politely + pattern + forGood + `$`)
+func whole(expr string) pattern {
+	return newPattern(`^` + politely + expr + forGood + `$`)
 }
 
 var (
@@ -37,7 +36,7 @@ var (
 	makesOwn  = whole(`(?:make|let) (.+?) (?:be )?(?:the |an? )?(?:new )?owner(?: of (?:this|the) herd| instead of me)?`)
 	handsOver = whole(`(?:hand|give|pass|transfer|sign)(?: over)? (?:this|the|my|our) herd(?: over| on)? to (.+?)`)
 	handsOn   = whole(`hand(?: it)? over to (.+?)`)
-	people    = regexp.MustCompile(`^(?:` + politely + `)(?:people|members|household|the household|who is in here|who's in here|who is here|who belongs here|` +
+	people    = newPattern(`^(?:` + politely + `)(?:people|members|household|the household|who is in here|who's in here|who is here|who belongs here|` +
 		`who has access|who can write here|who can text you|who is in (?:this|the) herd|who's in (?:this|the) herd|list (?:the )?(?:people|members)|show (?:the )?(?:people|members))$`)
 )
 
@@ -71,20 +70,20 @@ func (r *reader) leaving() (Reading, bool) {
 		return Reading{}, false
 	}
 	switch {
-	case erasesMe.MatchString(text), leaves.MatchString(text):
+	case erasesMe.matches(text), leaves.matches(text):
 		return r.just(Do{What: "forget me"}), true
-	case erasesHerd.MatchString(text), erasesAll.MatchString(text), r.erasesByName(text):
+	case erasesHerd.matches(text), erasesAll.matches(text), r.erasesByName(text):
 		return r.just(Do{What: "delete herd"}), true
-	case people.MatchString(text):
+	case people.matches(text):
 		return r.just(Do{What: "people"}), true
 	}
-	for _, p := range []*regexp.Regexp{makesOwn, handsOver, handsOn} {
-		if m := p.FindStringSubmatch(text); m != nil && r.c.Herd.Animal(m[1]) == nil {
+	for _, p := range []pattern{makesOwn, handsOver, handsOn} {
+		if m := p.groups(text); m != nil && r.c.Herd.Animal(m[1]) == nil {
 			return r.just(Do{What: "hand over", Arg: m[1]}), true
 		}
 	}
-	for _, p := range []*regexp.Regexp{removes, kicksOut} {
-		if m := p.FindStringSubmatch(text); m != nil && r.person(m[1]) {
+	for _, p := range []pattern{removes, kicksOut} {
+		if m := p.groups(text); m != nil && r.person(m[1]) {
 			return r.just(Do{What: "remove person", Arg: m[1]}), true
 		}
 	}
@@ -94,7 +93,7 @@ func (r *reader) leaving() (Reading, bool) {
 // erasesByName reports whether the herd is to go by its name, which no pig has.
 func (r *reader) erasesByName(text string) bool {
 	name := plainText(r.c.Herd.Name)
-	m := erasesNamed.FindStringSubmatch(text)
+	m := erasesNamed.groups(text)
 	return name != "" && m != nil && m[1] == name && r.c.Herd.Animal(name) == nil
 }
 

@@ -1,0 +1,79 @@
+package reading
+
+import (
+	"regexp"
+	"regexp/syntax"
+	"slices"
+	"strings"
+)
+
+// pattern is a regular expression that looks first for what all it matches
+// contains. Few texts contain it, and to look for it takes a hundredth of the time.
+type pattern struct {
+	re    *regexp.Regexp
+	needs []string // one of these stands in all that is matched; none: not known
+}
+
+func newPattern(expr string) pattern {
+	tree, err := syntax.Parse(expr, syntax.Perl)
+	if err != nil {
+		panic(err) // as regexp.MustCompile does
+	}
+	return pattern{regexp.MustCompile(expr), needed(tree)}
+}
+
+func (p pattern) may(text string) bool {
+	return p.needs == nil || slices.ContainsFunc(p.needs, func(s string) bool { return strings.Contains(text, s) })
+}
+
+// matches reports whether the text matches.
+func (p pattern) matches(text string) bool { return p.may(text) && p.re.MatchString(text) }
+
+// groups are the match and its groups, nil without a match.
+func (p pattern) groups(text string) []string {
+	if !p.may(text) {
+		return nil
+	}
+	return p.re.FindStringSubmatch(text)
+}
+
+// needed are strings one of which stands in everything that an expression
+// matches, nil if there is no such set. Of several the one whose shortest string
+// is the longest is taken.
+func needed(re *syntax.Regexp) []string {
+	switch re.Op {
+	case syntax.OpLiteral:
+		if re.Flags&syntax.FoldCase == 0 {
+			return []string{string(re.Rune)}
+		}
+	case syntax.OpCapture, syntax.OpPlus:
+		return needed(re.Sub[0])
+	case syntax.OpRepeat:
+		if re.Min > 0 {
+			return needed(re.Sub[0])
+		}
+	case syntax.OpConcat:
+		var best []string
+		for _, sub := range re.Sub {
+			if set := needed(sub); set != nil && (best == nil || shortest(set) > shortest(best)) {
+				best = set
+			}
+		}
+		return best
+	case syntax.OpAlternate:
+		var all []string
+		for _, sub := range re.Sub {
+			set := needed(sub)
+			if set == nil {
+				return nil
+			}
+			all = append(all, set...)
+		}
+		return all
+	}
+	return nil
+}
+
+func shortest(set []string) int {
+	return len(slices.MinFunc(set, func(a, b string) int { return len(a) - len(b) }))
+}
