@@ -36,14 +36,14 @@ const (
 // group must stand in it, and none of without.
 type subject struct {
 	about, topic string
-	groups       [][]string
-	without      []string
+	groups       []phrases
+	without      phrases
 }
 
 func sub(about, topic, without string, groups ...string) subject {
-	s := subject{about: about, topic: topic, without: split(without)}
+	s := subject{about: about, topic: topic, without: phrasesOf(without)}
 	for _, g := range groups {
-		s.groups = append(s.groups, split(g))
+		s.groups = append(s.groups, phrasesOf(g))
 	}
 	return s
 }
@@ -143,7 +143,7 @@ func (r *reader) askAbout(a *Ask, s span) {
 	switch {
 	case a.Topic == "history":
 		a.About = kindAsked(said)
-	case a.About == "" && r.everBefore(said) && (len(a.Animals) > 0 || r.has(s, sPigs) || r.has(s, sPronoun)) && saysAny(said, split(kindsAsked[0].words)):
+	case a.About == "" && r.everBefore(said) && (len(a.Animals) > 0 || r.has(s, sPigs) || r.has(s, sPronoun)) && saysAny(said, kindsAsked[0].words):
 		a.Topic, a.About = "history", "sick"
 	}
 }
@@ -163,8 +163,8 @@ func (x subject) fits(said string) bool {
 // careWords ask what is to be done, and careFor says for whom or what, where that
 // was told right before.
 var (
-	careWords = split("what do i do, what should i do, what can i do, what do we do, what should we do, what to do, how do i treat, how do i help, how can i help, what helps, what do you do, what can be done, should i call the vet, do i need the vet, do i need a vet, what's wrong with, whats wrong with, is it serious")
-	careFor   = split("about it, about that, about this, for it, for him, for her, for them, with him, with her, with it, about him, about her, about them, now, call the vet, the vet, a vet, serious, wrong, treat, help")
+	careWords = phrasesOf("what do i do, what should i do, what can i do, what do we do, what should we do, what to do, how do i treat, how do i help, how can i help, what helps, what do you do, what can be done, should i call the vet, do i need the vet, do i need a vet, what's wrong with, whats wrong with, is it serious")
+	careFor   = phrasesOf("about it, about that, about this, for it, for him, for her, for them, with him, with her, with it, about him, about her, about them, now, call the vet, the vet, a vet, serious, wrong, treat, help")
 )
 
 // sickLately says that the last thing told today or yesterday was a sick pig.
@@ -222,37 +222,42 @@ func (r *reader) areaAsked(s span) *float64 {
 
 // kindsAsked are the kinds of record that a question about the past can be
 // limited to, in the order in which they win.
-var kindsAsked = []struct{ kind, words string }{
-	{"sick", "sick, ill, fit, fits, seizure, seizures, limp, limping, limped, lame, cough, coughed, coughing, scours, scoured, the runs, diarrhea, diarrhoea, off feed, fever, lame before, hurt, injured, prolapse, rash"},
-	{"worm", "worm, worming, wormed, dewormed, deworm, deworming, wormer, last worm"},
-	{"treat", "treated, treatment, treatments, shot, shots, penicillin, antibiotic, antibiotics, injection, medicine, jab, vaccinated, drug, drugs, meds"},
-	{"weigh", "weigh, weighed, weights, weighing, weighings, tape, taped, girth, measured, weight"},
-	{"wallow", "wallow, hosed, hose, mud"},
-	{"water", "water, watered, barrels, barrel, water barrels"},
-	{"mixed", "mix, mixed, ground, batch, batches"},
-	{"stock", "buy, bought, purchase, purchased, delivery, delivered"},
-	{"move", "move, moved, moves, rotate, rotated, pen"},
-	{"fence", "fence, voltage, volts"},
-	{"spend", "spend, spent, pay, paid"},
-	{"weather", "rain, rained, rainfall"},
-	{"alarm", "got out, get out, escape, escaped, pigs out, loose"},
-	{"refill", "fill, filled, refill, refilled, fed, feed, feeder, hopper, pour, poured"},
-	{"gone", "died, die, butchered, sold, sell"},
-	{"note", "note, notes, noted"},
+var kindsAsked = []struct {
+	kind  string
+	words phrases
+}{
+	{"sick", phrasesOf("sick, ill, fit, fits, seizure, seizures, limp, limping, limped, lame, cough, coughed, coughing, scours, scoured, the runs, diarrhea, diarrhoea, off feed, fever, lame before, hurt, injured, prolapse, rash")},
+	{"worm", phrasesOf("worm, worming, wormed, dewormed, deworm, deworming, wormer, last worm")},
+	{"treat", phrasesOf("treated, treatment, treatments, shot, shots, penicillin, antibiotic, antibiotics, injection, medicine, jab, vaccinated, drug, drugs, meds")},
+	{"weigh", phrasesOf("weigh, weighed, weights, weighing, weighings, tape, taped, girth, measured, weight")},
+	{"wallow", phrasesOf("wallow, hosed, hose, mud")},
+	{"water", phrasesOf("water, watered, barrels, barrel, water barrels")},
+	{"mixed", phrasesOf("mix, mixed, ground, batch, batches")},
+	{"stock", phrasesOf("buy, bought, purchase, purchased, delivery, delivered")},
+	{"move", phrasesOf("move, moved, moves, rotate, rotated, pen")},
+	{"fence", phrasesOf("fence, voltage, volts")},
+	{"spend", phrasesOf("spend, spent, pay, paid")},
+	{"weather", phrasesOf("rain, rained, rainfall")},
+	{"alarm", phrasesOf("got out, get out, escape, escaped, pigs out, loose")},
+	{"refill", phrasesOf("fill, filled, refill, refilled, fed, feed, feeder, hopper, pour, poured")},
+	{"gone", phrasesOf("died, die, butchered, sold, sell")},
+	{"note", phrasesOf("note, notes, noted")},
 }
 
 // kindAsked is the kind of record that a question about the past names, empty
 // for all.
 func kindAsked(said string) string {
 	for _, k := range kindsAsked {
-		if saysAny(said, split(k.words)) {
+		if saysAny(said, k.words) {
 			return k.kind
 		}
 	}
 	return ""
 }
 
+var everWords = phrasesOf("ever, before, last time")
+
 // everBefore says that a question asks whether something ever was.
 func (r *reader) everBefore(said string) bool {
-	return strings.HasPrefix(said, " has ") || strings.HasPrefix(said, " have ") || strings.HasPrefix(said, " did ") || strings.HasPrefix(said, " was ") || saysAny(said, split("ever, before, last time"))
+	return strings.HasPrefix(said, " has ") || strings.HasPrefix(said, " have ") || strings.HasPrefix(said, " did ") || strings.HasPrefix(said, " was ") || saysAny(said, everWords)
 }

@@ -22,7 +22,7 @@ func (r *reader) heatAsked(i, j int) bool {
 }
 
 // heatJudged are words that ask whether a heat does harm.
-var heatJudged = split("dangerous, danger, bad, worry, worried, worrying, problem, a problem, trouble, too hot, too much, too warm, safe, ok for, be ok, be okay, be alright, be all right, be fine, do something, do anything, what do i do, what should i do, what to do, harm, hurt, cope, stand it, handle, survive, risky, risk, suffer, make it, concerned, get ready, prepare, ok, okay, die, kill them, kill em")
+var heatJudged = phrasesOf("dangerous, danger, bad, worry, worried, worrying, problem, a problem, trouble, too hot, too much, too warm, safe, ok for, be ok, be okay, be alright, be all right, be fine, do something, do anything, what do i do, what should i do, what to do, harm, hurt, cope, stand it, handle, survive, risky, risk, suffer, make it, concerned, get ready, prepare, ok, okay, die, kill them, kill em")
 
 // forecastIn says that the items from i to j name a heat and a day to come for it,
 // and nothing that the number could be of else.

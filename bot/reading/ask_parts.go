@@ -139,8 +139,10 @@ func (r *reader) asksTheSame(next, topic string, s span) bool {
 		return false
 	}
 	own := qHow | qUnit | qPigs | qNamed | qNumber | qCount | qBuy | qHowMuch | qHowLong | qWhen | qMore | qAny | qRight | qMay | qAgain | qDo
-	return r.askedOf(s)&^own == 0 && (r.quoteHas(s, "mine", "ours") || saysAny(r.said(s), split("mine, ours, need, needs, should")))
+	return r.askedOf(s)&^own == 0 && (r.quoteHas(s, "mine", "ours") || saysAny(r.said(s), sameForUs))
 }
+
+var sameForUs = phrasesOf("mine, ours, need, needs, should")
 
 // asksItself says that a word which asks, or a topic's noun, stands in the items from
 // i to j.
@@ -290,14 +292,16 @@ func (r *reader) carryDeed(from int) {
 		if !ok || !before || b.Topic != "history" || deedsDue[b.About] == "" || a.Topic != "today" && a.Topic != "" || a.On != nil {
 			continue
 		}
-		if saysAny(" "+strings.ToLower(r.text[r.out[n].From:r.out[n].To])+" ", split("again, next, due")) {
+		if saysAny(" "+strings.ToLower(r.text[r.out[n].From:r.out[n].To])+" ", againDue) {
 			a.Topic = deedsDue[b.About]
 			r.out[n].Act = a
 		}
 	}
 }
 
-var thenWords = split("then, by that day, that day, by that date, that date, til that, by that time")
+var againDue = phrasesOf("again, next, due")
+
+var thenWords = phrasesOf("then, by that day, that day, by that date, that date, til that, by that time")
 
 // saidAround is what a span says, with the small words behind its last item.
 func (r *reader) saidAround(s span) string {

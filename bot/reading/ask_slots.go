@@ -76,17 +76,23 @@ func (r *reader) endAsked(s span) (model.Day, bool) {
 	said := r.said(s)
 	year, month, _ := r.c.Now.Date()
 	switch {
-	case saysAny(said, split("end of the month, end of this month, month end, month's end, months end, end o the month")):
+	case saysAny(said, monthEnd):
 		month++
-	case saysAny(said, split("end of next month")):
+	case saysAny(said, nextMonthEnd):
 		month += 2
-	case saysAny(said, split("end of the year, year's end, end of this year")):
+	case saysAny(said, yearEnd):
 		year, month = year+1, time.January
 	default:
 		return 0, false
 	}
 	return model.DayOf(time.Date(year, month, 0, 12, 0, 0, 0, time.UTC)), true
 }
+
+var yearEnd = phrasesOf("end of the year, year's end, end of this year")
+
+var nextMonthEnd = phrasesOf("end of next month")
+
+var monthEnd = phrasesOf("end of the month, end of this month, month end, month's end, months end, end o the month")
 
 // daysAsked is for how many days a question asks, 0 if not said: "feed for 2
 // weeks", "the next 10 days".

@@ -232,7 +232,7 @@ func (r *reader) whatWeDid(s span) bool {
 			return true
 		case w == "have" && k+2 < s.j && (r.items[k+1].s == "i" || r.items[k+1].s == "we" || r.items[k+1].s == "they") && (r.items[k+2].s == "eaten" || r.items[k+2].s == "gone through" || r.items[k+2].s == "gone" || r.items[k+2].s == "used" || r.items[k+2].s == "fed"):
 			return true
-		case w == "did i" || w == "did we" || (w == "have i" || w == "have we") && !r.has(s, sLeft) && !saysAny(r.said(s), []string{"got"}):
+		case w == "did i" || w == "did we" || (w == "have i" || w == "have we") && !r.has(s, sLeft) && !strings.Contains(r.said(s), " got "):
 			return true
 		}
 	}

@@ -1,6 +1,9 @@
 package reading
 
-import "math/bits"
+import (
+	"math/bits"
+	"slices"
+)
 
 // span is a run of items that one frame explains.
 type span struct {
@@ -38,50 +41,64 @@ type hypothesis struct {
 	prev  int32 // the hypothesis before that item, in trail; -1 none
 }
 
+// beam is a bounded set of hypotheses, no two of the same frame with the same parts.
+type beam struct {
+	of   []hypothesis
+	keys []uint16 // frame and parts of each
+}
+
+func (b *beam) clear() { b.of, b.keys = b.of[:0], b.keys[:0] }
+
 // cut divides the items into spans and says which frame each is. It looks at
 // each item once, with a bounded number of ways to read what came before.
 func (r *reader) cut() []span {
-	beam := append(r.beam[:0], hypothesis{frame: fIdle, prev: -1})
-	next := r.next[:0]
+	beam, next := &r.beam, &r.next
+	beam.clear()
+	beam.keep(hypothesis{frame: fIdle, prev: -1})
 	trail := r.trail[:0]
 	for i := range r.items {
 		it := &r.items[i]
 		r.features(it)
+		r.countVotes()
 		forced := r.force[i]
 		// The best way to end whatever came before.
 		best, bestAt := float32(-1e9), 0
-		for k := range beam {
-			s := beam[k].score - r.unfinished(&beam[k])
-			if beam[k].frame == fIdle && i > 0 && r.items[beam[k].start].gap >= gapStop { // words before a fact cost little
+		for k := range beam.of {
+			h := &beam.of[k]
+			s := h.score - votes.lacks[h.frame][h.parts]
+			if h.frame == fIdle && i > 0 && r.items[h.start].gap >= gapStop { // words before a fact cost little
 				s += idleCut * cutCost[max(it.gap, it.lead)]
 			}
 			if s > best {
 				best, bestAt = s, k
 			}
 		}
-		next = next[:0]
+		next.clear()
 		opened := int32(-1)
-		for f := fIdle; f < numFrames; f++ {
-			if forced != 0 && f != frame(forced) || forced == 0 && f >= fSpill { // no word opens what only a whole sentence tells
-				continue
-			}
+		open := func(f frame) {
 			w, part := r.weigh(f, 0)
 			if f != fIdle && w <= 0 && forced == 0 {
-				continue
+				return
 			}
 			if opened < 0 {
-				trail = append(trail, beam[bestAt])
+				trail = append(trail, beam.of[bestAt])
 				opened = int32(len(trail) - 1)
 			}
 			lean := r.bias[f]
-			if i > 0 && beam[bestAt].frame == f && lean > 0 {
+			if i > 0 && beam.of[bestAt].frame == f && lean > 0 {
 				lean = 0 // going on with the same is no new reason
 			}
-			h := hypothesis{score: best + w + lean - cutCost[max(it.gap, it.lead)], frame: f, parts: part, start: int32(i), prev: opened}
-			next = keep(next, h)
+			next.keep(hypothesis{score: best + w + lean - cutCost[max(it.gap, it.lead)], frame: f, parts: part, start: int32(i), prev: opened})
 		}
-		for k := range beam {
-			h := beam[k]
+		if forced != 0 {
+			open(frame(forced))
+		} else {
+			open(fIdle)
+			for rest := r.voted & wordFrames; rest != 0; rest &= rest - 1 {
+				open(frame(bits.TrailingZeros64(rest)))
+			}
+		}
+		for _, h := range beam.of {
 			if forced != 0 && h.frame != frame(forced) || i == 0 {
 				continue
 			}
@@ -91,19 +108,20 @@ func (r *reader) cut() []span {
 			}
 			h.score += w
 			h.parts |= part
-			next = keep(next, h)
+			next.keep(h)
 		}
 		beam, next = next, beam
 	}
 	best, bestAt := float32(-1e9), 0
-	for k := range beam {
-		if s := beam[k].score - r.unfinished(&beam[k]); s > best {
+	for k := range beam.of {
+		h := &beam.of[k]
+		if s := h.score - votes.lacks[h.frame][h.parts]; s > best {
 			best, bestAt = s, k
 		}
 	}
 	spans := r.spans[:0]
 	end := len(r.items)
-	for h := &beam[bestAt]; end > 0; {
+	for h := &beam.of[bestAt]; end > 0; {
 		spans = append(spans, span{h.frame, int(h.start), end})
 		end = int(h.start)
 		if h.prev < 0 {
@@ -114,98 +132,100 @@ func (r *reader) cut() []span {
 	for a, b := 0, len(spans)-1; a < b; a, b = a+1, b-1 {
 		spans[a], spans[b] = spans[b], spans[a]
 	}
-	r.beam, r.next, r.trail, r.spans = beam, next, trail, spans
+	r.trail, r.spans = trail, spans
 	return spans
 }
 
 // keep adds a hypothesis to a bounded beam. Of two in the same frame with the
 // same parts the better one stays.
-func keep(beam []hypothesis, h hypothesis) []hypothesis {
-	var lacks float32
-	for _, group := range votes.need[h.frame] {
-		if h.parts&group == 0 {
-			lacks += missingCost
+func (b *beam) keep(h hypothesis) {
+	h.rank = h.score - doubt*votes.lacks[h.frame][h.parts]
+	key := uint16(h.frame)<<8 | uint16(h.parts)
+	if k := slices.Index(b.keys, key); k >= 0 {
+		if h.score > b.of[k].score {
+			b.of[k] = h
 		}
+		return
 	}
-	h.rank = h.score - doubt*lacks
+	if len(b.of) < beamWidth {
+		b.of, b.keys = append(b.of, h), append(b.keys, key)
+		return
+	}
 	worst := -1
-	for k := range beam {
-		if beam[k].frame == h.frame && beam[k].parts == h.parts {
-			if h.score > beam[k].score {
-				beam[k] = h
-			}
-			return beam
-		}
-		if beam[k].frame != fIdle && (worst < 0 || beam[k].rank < beam[worst].rank) {
+	for k := range b.of {
+		if b.of[k].frame != fIdle && (worst < 0 || b.of[k].rank < b.of[worst].rank) {
 			worst = k
 		}
 	}
-	if len(beam) < beamWidth {
-		return append(beam, h)
+	if h.rank > b.of[worst].rank || h.frame == fIdle {
+		b.of[worst], b.keys[worst] = h, key
 	}
-	if h.rank > beam[worst].rank || h.frame == fIdle {
-		beam[worst] = h
-	}
-	return beam
-}
-
-// unfinished is what the parts that a frame lacks cost.
-func (r *reader) unfinished(h *hypothesis) float32 {
-	var cost float32
-	for _, group := range votes.need[h.frame] {
-		if h.parts&group == 0 {
-			cost += missingCost
-		}
-	}
-	return cost
 }
 
 // oneAmount are the frames that take one amount; a second one is likely another
 // fact.
 var oneAmount = [numFrames]bool{fFence: true, fTarget: true, fWallow: true}
 
+// weight is what the features of an item say for a frame: the best vote, and the
+// parts that they give.
+type weight struct {
+	before, after float32
+	part          uint8
+}
+
+// wordFrames are the frames that a word may open; the others are told by a whole
+// sentence.
+const wordFrames = (1<<fSpill - 1) &^ (1 << fIdle)
+
+// countVotes counts what the features of the item in hand say for each frame.
+func (r *reader) countVotes() {
+	r.voted = 0
+	for _, x := range r.feats {
+		for k := range votes.by[x] {
+			v := &votes.by[x][k]
+			w := &r.weights[v.frame]
+			if bit := uint64(1) << v.frame; r.voted&bit == 0 {
+				r.voted |= bit
+				*w = weight{v.before, v.after, v.part}
+				continue
+			}
+			w.before, w.after, w.part = max(w.before, v.before), max(w.after, v.after), w.part|v.part
+		}
+	}
+}
+
 // weigh is what the item in hand says for a frame that has the given parts.
 func (r *reader) weigh(f frame, parts uint8) (float32, uint8) {
 	if f == fIdle {
 		return r.idle, 0
 	}
-	best, part, any := float32(0), uint8(0), false
-	table := &votes.of[f]
-	for _, x := range r.feats {
-		v := &table[x]
-		if !v.set {
-			continue
-		}
-		w := v.before
-		if parts&bAnchor != 0 {
-			w = v.after
-		}
-		if !any || w > best {
-			best, any = w, true
-		}
-		part |= v.part
-	}
-	if !any {
+	if r.voted&(1<<f) == 0 {
 		return r.foreign, 0
 	}
-	if part&bAmount != 0 && parts&bAmount != 0 && oneAmount[f] {
+	w := r.weights[f]
+	best := w.before
+	if parts&bAnchor != 0 {
+		best = w.after
+	}
+	if w.part&bAmount != 0 && parts&bAmount != 0 && oneAmount[f] {
 		best -= 0.5
 	}
-	return best, part
+	return best, w.part
 }
+
+func (r *reader) show(x feature) { r.feats = append(r.feats, x) }
 
 // features lists what an item shows, and what it costs a frame or nobody to
 // take it.
 func (r *reader) features(it *item) {
 	r.feats = r.feats[:0]
-	add := func(x feature) { r.feats = append(r.feats, x) }
 	for w, word := range it.sense {
 		for word != 0 {
 			bit := trailing(word)
 			word &^= 1 << bit
 			x := sense(w<<6 + bit)
 			if x != sFiller {
-				add(feature(x))
+				r.show(feature(x))
 			}
 		}
 	}
@@ -214,13 +234,13 @@ func (r *reader) features(it *item) {
 	case itNum:
 		switch {
 		case it.soft:
-			add(kSoft)
+			r.show(kSoft)
 		case it.clock > 0 || it.ord:
-			add(kNum)
+			r.show(kNum)
 		default:
-			add(kNum)
+			r.show(kNum)
 			if it.v <= float64(max(r.alive, 1)) {
-				add(kFew)
+				r.show(kFew)
 			}
 		}
 		r.idle = -0.25
@@ -228,97 +248,97 @@ func (r *reader) features(it *item) {
 		r.idle = -0.4
 		switch it.unit.dim() {
 		case mass, stones:
-			add(kMass)
+			r.show(kMass)
 		case length:
-			add(kLength)
+			r.show(kLength)
 		case volume:
-			add(kVolume)
+			r.show(kVolume)
 		case area:
-			add(kArea)
+			r.show(kArea)
 		case temperature:
-			add(kTemp)
+			r.show(kTemp)
 		case days:
-			add(kDays)
+			r.show(kDays)
 		case hours:
-			add(kHours)
+			r.show(kHours)
 		case voltage:
-			add(kVolt)
+			r.show(kVolt)
 		case percent:
-			add(kPct)
+			r.show(kPct)
 		case vessel:
 			if it.unit != unitBale { // straw is no feed
-				add(kVessel)
+				r.show(kVessel)
 			}
 		case money:
-			add(kMoney)
+			r.show(kMoney)
 		case nippleCount:
-			add(kNipples)
+			r.show(kNipples)
 		}
 	case itDim:
 		r.idle = -0.4
 		if it.unit != 0 && (it.unit == unitFt || it.unit == unitM || it.unit.dim() == area || it.unit == mustYd) || it.v3 > 0 {
-			add(kSides)
+			r.show(kSides)
 		} else {
-			add(kPair)
+			r.show(kPair)
 			if it.unit == 0 {
-				add(kSides)
+				r.show(kSides)
 			}
 		}
 	case itDay:
-		add(kDay)
+		r.show(kDay)
 		if it.day.every {
-			add(kEvery)
+			r.show(kEvery)
 		}
 		if it.day.form == daySlash {
 			r.idle = -0.05
 		}
 	case itClock:
-		add(kClock)
+		r.show(kClock)
 	case itSlash:
-		add(kSlash)
+		r.show(kSlash)
 	case itFrac:
-		add(kFrac)
+		r.show(kFrac)
 		r.idle = -0.2
 	case itWord, itName, itThing:
-		r.wordFeatures(it, add)
+		r.wordFeatures(it)
 	}
 	if it.sense.has(sFiller) {
 		r.foreign = -0.02
 	}
 }
 
-func (r *reader) wordFeatures(it *item, add func(feature)) {
+func (r *reader) wordFeatures(it *item) {
 	if it.pig >= 0 || it.stray {
-		add(kPig)
+		r.show(kPig)
 		r.idle = -0.5
 		r.foreign = strayName
 	}
 	if it.group >= 0 {
-		add(kGroup)
+		r.show(kGroup)
 	}
 	if it.feeder >= 0 {
-		add(kFeeder)
+		r.show(kFeeder)
 	}
 	if it.barrel >= 0 {
-		add(kBarrel)
+		r.show(kBarrel)
 	}
 	if it.pen >= 0 {
-		add(kPen)
+		r.show(kPen)
 	}
 	if it.either {
-		add(kEither)
+		r.show(kEither)
 	}
 	if it.canon == zoneCanon {
-		add(kZoneName)
+		r.show(kZoneName)
 	}
 	if it.unit != 0 {
 		switch it.unit.dim() {
 		case vessel:
-			add(kVessel)
+			r.show(kVessel)
 		case mass, volume, length:
-			add(kUnitWord)
+			r.show(kUnitWord)
 		case money:
-			add(kMoneyWord)
+			r.show(kMoneyWord)
 		}
 	}
 	if it.isAny(ownWords) && it.pig < 0 {
@@ -332,9 +352,9 @@ func (r *reader) wordFeatures(it *item, add func(feature)) {
 		return
 	}
 	if it.known {
-		add(kOther)
+		r.show(kOther)
 	} else {
-		add(kBlank)
+		r.show(kBlank)
 	}
 }
 

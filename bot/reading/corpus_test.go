@@ -501,6 +501,7 @@ var corpusBounds = []struct {
 	{"tenth", 0.865, 0.053, false, true},
 	{"eleventh", 0.775, 0.06, false, true},
 	{"twelfth", 0.78, 0.11, false, true},
+	{"thirteenth", 0.725, 0.14, false, true},
 	{"aside", 0.775, 0.119, true, true},
 }
 

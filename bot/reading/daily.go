@@ -1,7 +1,6 @@
 package reading
 
 import (
-
 	"troughbell/model"
 )
 

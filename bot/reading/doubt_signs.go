@@ -66,7 +66,7 @@ func (r *reader) feedEnough(s span) bool {
 }
 
 // givenByUs tell who gave no feed, not that there is none.
-var givenByUs = split("no feed from me, no feed from us, no feed by me, no feed from him, no feed from her, no feed from my side, no feed from our side, no food from me, no food from us")
+var givenByUs = phrasesOf("no feed from me, no feed from us, no feed by me, no feed from him, no feed from her, no feed from my side, no feed from our side, no food from me, no food from us")
 
 // arrived says that the text itself tells of pigs that came.
 func (r *reader) arrived() bool {

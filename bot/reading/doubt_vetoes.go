@@ -171,7 +171,7 @@ func (r *reader) herdUnnamed(s span, _ int) bool {
 	return !saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), namingWords)
 }
 
-var namingWords = split("called, call, calling, named, name, names, rename, renamed, herd, herd's, farm, farm's, outfit")
+var namingWords = phrasesOf("called, call, calling, named, name, names, rename, renamed, herd, herd's, farm, farm's, outfit")
 
 // targetSupposed says that a target is but asked about or supposed.
 func (r *reader) targetSupposed(s span, _ int) bool {
@@ -179,7 +179,7 @@ func (r *reader) targetSupposed(s span, _ int) bool {
 	return strings.Contains(said, " if ") && saysAny(said, asksThen) || r.asked(s) && saysAny(said, asksThen)
 }
 
-var asksThen = split("does that, does it, will that, will they, would that, would it, would they, how much, how long, when, what, how many, is that, do they, do we, do i")
+var asksThen = phrasesOf("does that, does it, will that, will they, would that, would it, would they, how much, how long, when, what, how many, is that, do they, do we, do i")
 
 // hourPast says that the hour of a setting is that of something done: no word of a
 // nudge or a chore day stands in its sentence, and a day gone by does.
@@ -191,7 +191,7 @@ func (r *reader) hourPast(s span, _ int) bool {
 	return saysAny(r.said(span{0, from, to}), pastDays)
 }
 
-var pastDays = split("last night, yesterday, this morning, last evening, the other day, earlier, ago, just now")
+var pastDays = phrasesOf("last night, yesterday, this morning, last evening, the other day, earlier, ago, just now")
 
 // penOfNoName says that a small word was taken for the name of a pen.
 func (r *reader) penOfNoName(_ span, from int) bool {
@@ -233,10 +233,12 @@ func (r *reader) madeThings(s span, _ int) bool {
 // toCall says that the butcher is still to be called, so that a day is when to do so.
 func (r *reader) toCall(s span, _ int) bool {
 	said := r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)})
-	return saysAny(said, toCallWords) && !saysAny(said, split("booked, appointment, confirmed, is set, date is, scheduled, reserved, said, has us, got us, gave us"))
+	return saysAny(said, toCallWords) && !saysAny(said, callDone)
 }
 
-var toCallWords = split("call the butcher, call butcher, phone the butcher, ring the butcher, text the butcher, email the butcher, ask the butcher, contact the butcher, talk to the butcher, call the locker, call the slaughterhouse, call the abattoir, ring up the butcher")
+var callDone = phrasesOf("booked, appointment, confirmed, is set, date is, scheduled, reserved, said, has us, got us, gave us")
+
+var toCallWords = phrasesOf("call the butcher, call butcher, phone the butcher, ring the butcher, text the butcher, email the butcher, ask the butcher, contact the butcher, talk to the butcher, call the locker, call the slaughterhouse, call the abattoir, ring up the butcher")
 
 func (r *reader) unitsInPassing(s span, _ int) bool {
 	return len(r.c.Herd.Animals) > 0 && !r.has(s, sUnits) && !r.saysUnits(s) && (r.otherWords(s) > 0 || len(r.out) > 1)

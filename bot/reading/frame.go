@@ -114,8 +114,16 @@ type vote struct {
 
 // ballots are the votes of every feature for every frame.
 type ballots struct {
-	of   [numFrames][numFeatures]vote
-	need [numFrames][]uint8 // of each of these, one bit must be had
+	of    [numFrames][numFeatures]vote
+	by    [numFeatures][]frameVote // the same, of those that are given
+	need  [numFrames][]uint8       // of each of these, one bit must be had
+	lacks [numFrames][256]float32  // what a frame with the given parts lacks costs
+}
+
+// frameVote is a feature's vote for a frame.
+type frameVote struct {
+	frame frame
+	vote
 }
 
 var votes = castVotes()
@@ -159,7 +167,26 @@ func castVotes() *ballots {
 	for _, f := range []frame{fSpill, fRain, fProtein, fSoil, fExpect} { // no word votes for what only a whole sentence tells
 		need(f, bAnchor)
 	}
+	b.settle()
 	return b
+}
+
+// settle lists the votes by what gives them, and counts what each frame may lack.
+func (b *ballots) settle() {
+	for f := range numFrames {
+		for x := range numFeatures {
+			if v := b.of[f][x]; v.set {
+				b.by[x] = append(b.by[x], frameVote{f, v})
+			}
+		}
+		for parts := range b.lacks[f] {
+			for _, group := range b.need[f] {
+				if uint8(parts)&group == 0 {
+					b.lacks[f][parts] += missingCost
+				}
+			}
+		}
+	}
 }
 
 type giveFunc func(f frame, part uint8, w float32, xs ...feature)

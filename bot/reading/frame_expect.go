@@ -10,13 +10,13 @@ import (
 // What is said of pigs that are to come.
 var (
 	// expectWords have it kept: "expect 4 pigs may 2".
-	expectWords = split("expect, expecting, we expect, i expect, we're expecting, we are expecting, i'm expecting")
+	expectWords = phrasesOf("expect, expecting, we expect, i expect, we're expecting, we are expecting, i'm expecting")
 	// expectNone takes it back.
-	expectNone = split("expect no pigs, no pigs coming, no pigs are coming, no pigs this year, no more pigs coming, not expecting pigs, expecting no pigs")
+	expectNone = phrasesOf("expect no pigs, no pigs coming, no pigs are coming, no pigs this year, no more pigs coming, not expecting pigs, expecting no pigs")
 	// comeWords tell of it, as news or a plan.
-	comeWords = split("come, comes, coming, will come, arrive, arrives, arriving, will arrive, due, due to arrive, due to come, ordered, have ordered, reserved, pick up, picking up, will pick up, get, getting, we get, will get, collect, collecting, fetch, fetching, bring home, bringing home, delivered, be delivered, delivery")
+	comeWords = phrasesOf("come, comes, coming, will come, arrive, arrives, arriving, will arrive, due, due to arrive, due to come, ordered, have ordered, reserved, pick up, picking up, will pick up, get, getting, we get, will get, collect, collecting, fetch, fetching, bring home, bringing home, delivered, be delivered, delivery")
 	// comers are the pigs.
-	comers = split("pigs, pig, piglets, piglet, weaners, weaner, feeder pigs, feeder pig, shoats, shoat, little pigs, baby pigs, new pigs, young pigs, babies")
+	comers = phrasesOf("pigs, pig, piglets, piglet, weaners, weaner, feeder pigs, feeder pig, shoats, shoat, little pigs, baby pigs, new pigs, young pigs, babies")
 	// expectBeside are the other words that may stand in such a sentence.
 	expectBeside = split("we, i, we're, we'll, i'll, i'm, are, is, were, be, to, will, the, a, an, of, our, my, new, some, little, more, next, this, on, for, from, by, in, them, they, gonna, going, have, has, it, is, home, another, again, about, around, and, so, please, now, supposed, should, breeder, farmer, guy, fair, auction")
 )
@@ -99,7 +99,7 @@ func (r *reader) fillExpect(s span) {
 	r.emit(None{Reason: NoneFuture, Coming: &e}, s)
 }
 
-func itemSays(it *item, phrases []string) bool { return saysAny(" "+it.s+" ", phrases) }
+func itemSays(it *item, p phrases) bool { return saysAny(" "+it.s+" ", p) }
 
 // onlyOf says that all the words of an item are among those given.
 func onlyOf(said string, words []string) bool {

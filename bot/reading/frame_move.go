@@ -306,7 +306,7 @@ func (r *reader) runsThere(s span) bool {
 	return r.saidAlarm(model.AlarmOut) && saysAny(r.said(span{0, r.clauseFrom(s.i), s.j}), runsWords)
 }
 
-var runsWords = split("going to, going to the, going toward, going towards, headed to, headed for, headed toward, headed towards, heading to, heading for, heading toward, heading towards, running to, running for, running toward, running towards, toward, towards, ran to, ran for, took off for, took off to, off to, making for, by the, near the")
+var runsWords = phrasesOf("going to, going to the, going toward, going towards, headed to, headed for, headed toward, headed towards, heading to, heading for, heading toward, heading towards, running to, running for, running toward, running towards, toward, towards, ran to, ran for, took off for, took off to, off to, making for, by the, near the")
 
 // tagsBefore are the pigs whose tags stand as bare numbers right before a move: "3 & 4
 // to hill".

@@ -14,10 +14,10 @@ const leastProteinPct, mostProteinPct = 5, 60
 const richPct = 28
 
 var (
-	proteinWords = split("protein, proteins, crude protein, cp")
-	tagWords     = split("tag, label, tag says, bag is, bag says, the bag, tests, tested, analysis, analyzed, analysed, assayed, lab, lab says, feed test, tag reads, labeled, guaranteed")
-	testWords    = split("tests, tested, analyzed, analysed, assayed, came back, test, lab")
-	notProtein   = split("left, full, empty, gone, remaining, humidity, rh, withdrawal, lysine, fiber, fibre, fat, need, needs, want, should, withdraw, day, days, off, discount, protein feed for, target, dressing, hanging, yield, charged, battery")
+	proteinWords = phrasesOf("protein, proteins, crude protein, cp")
+	tagWords     = phrasesOf("tag, label, tag says, bag is, bag says, the bag, tests, tested, analysis, analyzed, analysed, assayed, lab, lab says, feed test, tag reads, labeled, guaranteed")
+	testWords    = phrasesOf("tests, tested, analyzed, analysed, assayed, came back, test, lab")
+	notProtein   = phrasesOf("left, full, empty, gone, remaining, humidity, rh, withdrawal, lysine, fiber, fibre, fat, need, needs, want, should, withdraw, day, days, off, discount, protein feed for, target, dressing, hanging, yield, charged, battery")
 )
 
 // proteinStart says that the word of item k may begin the telling of protein.

@@ -10,7 +10,7 @@ import (
 const mostRainMm = 300.0
 
 // rainWords tell of rain that fell.
-var rainWords = split("rain, rains, rained, raining, rainfall, downpour, rain gauge, gauge, precip, precipitation")
+var rainWords = phrasesOf("rain, rains, rained, raining, rainfall, downpour, rain gauge, gauge, precip, precipitation")
 
 // soakers are ways to say that it rained hard or long without an amount. They
 // count only as all that a sentence says.

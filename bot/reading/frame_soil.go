@@ -15,7 +15,7 @@ func soilOf(word string) model.Soil {
 	return ""
 }
 
-var groundWords = split("soil, ground, dirt, pen, pens, paddock, paddocks, pasture, pastures, lot, field")
+var groundWords = phrasesOf("soil, ground, dirt, pen, pens, paddock, paddocks, pasture, pastures, lot, field")
 
 // tellsSoil says that a clause tells what soil the pens have.
 func (r *reader) tellsSoil(s span) bool {

@@ -8,18 +8,18 @@ import (
 
 // What is said of feed that no pig ate.
 var (
-	spiltWords  = split("spilled, spilt, spill, spilled over, spillage, spilling")
-	lossWords   = split("lost, gone, wasted, on the ground, spilled, spilt, out, maybe, about, probably")
-	overWords   = split("knocked over, tipped over, turned over, pushed over, flipped over, overturned")
-	tippedWords = split("tipped, tipped over, tipped itself, tipped out, knocked over, knocked down, fell over, fallen over, fell down, blew over, overturned, turned over, toppled, pushed over, upended, rooted over, flipped, flipped over, got tipped, was tipped")
-	robberWords = split("raccoon, raccoons, racoon, racoons, coon, coons, rat, rats, mouse, mice, crow, crows, bird, birds, starling, starlings, squirrel, squirrels, deer, bear, bears, possum, possums, opossum, dog, dogs, chicken, chickens, goat, goats, turkeys, geese, sparrows, pigeons, cow, cows, badger, badgers, skunk, skunks, fox")
-	robbedWords = split("into, in, ate, eaten, eating, raided, robbed, stole, cleaned out, emptied, tore, at, got")
-	feedWords   = split("feed, grain, mash, pellets, ration")
-	spoiltWords = split("got wet, is wet, was wet, wet feed, soaked, moldy, mouldy, mold, mould, spoiled, spoilt, rotten, caked, ruined")
-	thrownWords = split("threw, thrown, tossed, dumped, shoveled out, shovelled out, scooped out, lost, chucked, discarded, went to waste, wasted, cleaned out, composted, ruined, spoiled")
-	onGround    = split("on the ground, onto the ground, on the dirt, in the dirt, in the mud")
-	leakWords   = split("leaked, leaked out, leaking feed, rooted, nosed, scattered, flung, kicked out")
-	waterWords  = split("water, wallow, drinker, nipple, nipples, tank, gal, gallon, gallons, litres, liters, diesel, fuel, milk, coffee, paint, my, truck, trailer, wheelbarrow")
+	spiltWords  = phrasesOf("spilled, spilt, spill, spilled over, spillage, spilling")
+	lossWords   = phrasesOf("lost, gone, wasted, on the ground, spilled, spilt, out, maybe, about, probably")
+	overWords   = phrasesOf("knocked over, tipped over, turned over, pushed over, flipped over, overturned")
+	tippedWords = phrasesOf("tipped, tipped over, tipped itself, tipped out, knocked over, knocked down, fell over, fallen over, fell down, blew over, overturned, turned over, toppled, pushed over, upended, rooted over, flipped, flipped over, got tipped, was tipped")
+	robberWords = phrasesOf("raccoon, raccoons, racoon, racoons, coon, coons, rat, rats, mouse, mice, crow, crows, bird, birds, starling, starlings, squirrel, squirrels, deer, bear, bears, possum, possums, opossum, dog, dogs, chicken, chickens, goat, goats, turkeys, geese, sparrows, pigeons, cow, cows, badger, badgers, skunk, skunks, fox")
+	robbedWords = phrasesOf("into, in, ate, eaten, eating, raided, robbed, stole, cleaned out, emptied, tore, at, got")
+	feedWords   = phrasesOf("feed, grain, mash, pellets, ration")
+	spoiltWords = phrasesOf("got wet, is wet, was wet, wet feed, soaked, moldy, mouldy, mold, mould, spoiled, spoilt, rotten, caked, ruined")
+	thrownWords = phrasesOf("threw, thrown, tossed, dumped, shoveled out, shovelled out, scooped out, lost, chucked, discarded, went to waste, wasted, cleaned out, composted, ruined, spoiled")
+	onGround    = phrasesOf("on the ground, onto the ground, on the dirt, in the dirt, in the mud")
+	leakWords   = phrasesOf("leaked, leaked out, leaking feed, rooted, nosed, scattered, flung, kicked out")
+	waterWords  = phrasesOf("water, wallow, drinker, nipple, nipples, tank, gal, gallon, gallons, litres, liters, diesel, fuel, milk, coffee, paint, my, truck, trailer, wheelbarrow")
 )
 
 // spillSpan is the items around item k that tell of feed that was lost from a
@@ -93,18 +93,14 @@ func (r *reader) thingBefore(s span, words ...string) bool {
 	return false
 }
 
+// spillStarts are words with which the telling of a spill may go on.
+var spillStarts = setOfWords(split("on, onto, in, leaked, leaking, nosed, scattered, flung, kicked, tipped, knocked, fell, fallen, blew, overturned, turned, toppled, pushed, upended, rooted, flipped, got, wet, soaked, moldy, mouldy, mold, mould, spoiled, spoilt, rotten, caked"))
+
 // spillStart says that the word of item k may begin the telling of a spill, so
 // that only such sentences are looked at.
 func (r *reader) spillStart(k int) bool {
 	w := firstWord(r.items[k].s)
-	for _, list := range [][]string{spiltWords, robberWords, {"on", "onto", "in", "leaked", "leaking", "nosed", "scattered", "flung", "kicked", "tipped", "knocked", "fell", "fallen", "blew", "overturned", "turned", "toppled", "pushed", "upended", "rooted", "flipped", "got", "wet", "soaked", "moldy", "mouldy", "mold", "mould", "spoiled", "spoilt", "rotten", "caked"}} {
-		for _, x := range list {
-			if w == x {
-				return true
-			}
-		}
-	}
-	return false
+	return spiltWords[w] != nil || robberWords[w] != nil || spillStarts[w]
 }
 
 // fillSpill reads feed that was lost, and how much.

@@ -243,7 +243,7 @@ func (r *reader) helpOn() bool {
 	}
 	word := r.items[n-1].s
 	for _, a := range aboutWords {
-		if saysAny(" "+word+" ", split(a.words)) {
+		if saysAny(" "+word+" ", phrasesOf(a.words)) { // a question of help is rare
 			return true
 		}
 	}
@@ -290,5 +290,7 @@ func (r *reader) fillDo(s span) {
 // onlyThought says that the sentence of a span says "perhaps" before it names the year
 // to come, so that nobody asks to keep it.
 func (r *reader) onlyThought(s span) bool {
-	return saysAny(r.said(span{0, r.sentenceStart(s.i), s.j}), split("perhaps, maybe, might, we take, we'll take, not sure, thinking of, thinking about, hoping, wish")) && r.sentenceStart(s.i) < s.i
+	return saysAny(r.said(span{0, r.sentenceStart(s.i), s.j}), perhapsWords) && r.sentenceStart(s.i) < s.i
 }
+
+var perhapsWords = phrasesOf("perhaps, maybe, might, we take, we'll take, not sure, thinking of, thinking about, hoping, wish")

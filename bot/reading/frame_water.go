@@ -263,10 +263,10 @@ func (r *reader) doneWithWater(s span, t things) bool {
 var likewise = split("so is, so are, so was, so were, is too, are too, is the same, are the same")
 
 // howItIs begin what is told of a barrel itself, or say that nothing was done with it.
-var howItIs = split(`is, was, are, were, looks, looked, smells, seems, has, not, never, didn't, didnt, couldn't, couldnt, can't, cant, won't, wont, because, cuz, cause, nipple, nipples, float, valve, lid, hose, paint, new, old one, moved, 2nd, second`)
+var howItIs = phrasesOf(`is, was, are, were, looks, looked, smells, seems, has, not, never, didn't, didnt, couldn't, couldnt, can't, cant, won't, wont, because, cuz, cause, nipple, nipples, float, valve, lid, hose, paint, new, old one, moved, 2nd, second`)
 
 // elsewhere say that a barrel is but where something else is.
-var elsewhere = split(`by the, near the, beside the, behind the, under the, next to the, past the, around the, in front of, down by, over by, dead, died`)
+var elsewhere = phrasesOf(`by the, near the, beside the, behind the, under the, next to the, past the, around the, in front of, down by, over by, dead, died`)
 
 func (r *reader) clarifyWater(s span, t things) {
 	full := model.Water{Full: true}

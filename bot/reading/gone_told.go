@@ -99,7 +99,7 @@ func (r *reader) onlyHauled(s span) bool {
 }
 
 // hauledIt tell of goods that were carried.
-var hauledIt = split("loaded it, loaded it all, loaded it up, hauled it, hauled it home, loaded the truck, loaded the car, loaded the trailer up, loaded my truck, loaded the bags, loaded the sacks, loaded the feed, loaded the corn")
+var hauledIt = phrasesOf("loaded it, loaded it all, loaded it up, hauled it, hauled it home, loaded the truck, loaded the car, loaded the trailer up, loaded my truck, loaded the bags, loaded the sacks, loaded the feed, loaded the corn")
 
 // headsLeft says that what is "down to" a bare number is the herd, since its
 // sentence tells of a departure: "down to 11, one died overnight".

@@ -169,7 +169,7 @@ func (r *reader) fromVet(k int) bool {
 }
 
 // wormedSince tell that what was due was done.
-var wormedSince = split("i wormed, we wormed, so wormed, and wormed, i dewormed, we dewormed, i gave, we gave, so gave, got wormed, i treated, we treated, i did, we did")
+var wormedSince = phrasesOf("i wormed, we wormed, so wormed, and wormed, i dewormed, we dewormed, i gave, we gave, so gave, got wormed, i treated, we treated, i did, we did")
 
 // doneAfter says that a word of planning is followed by one of what was done:
 // "needed to fill it, took 150".
@@ -192,7 +192,7 @@ func (r *reader) onOrder(s span) bool {
 	return strings.Contains(said, " ordered ") && saysAny(said, stillToCome)
 }
 
-var stillToCome = split("should be, will be, will come, will arrive, comes, coming, arrives, arriving, due, to be delivered, will deliver, delivers, delivering, expected")
+var stillToCome = phrasesOf("should be, will be, will come, will arrive, comes, coming, arrives, arriving, due, to be delivered, will deliver, delivers, delivering, expected")
 
 // undecided says that what could set something is but thought of: "we might switch to
 // thursdays, haven't decided".
@@ -200,7 +200,7 @@ func (r *reader) undecided(s span) bool {
 	return saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), undecidedWords)
 }
 
-var undecidedWords = split("might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")
+var undecidedWords = phrasesOf("might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")
 
 // mildNot says that a "not" does not deny the fact: "not quite full, maybe
 // 3/4", "not 38 but 37", "full not empty".

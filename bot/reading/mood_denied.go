@@ -48,8 +48,8 @@ func (r *reader) asIs(i, j int) bool {
 }
 
 var (
-	asIsWords = split("left alone, left it alone, left them alone, left that alone, left that one alone, leave alone, leaving alone, untouched, not touched, wasn't touched, wasnt touched, didn't touch, didnt touch, did not touch, haven't touched, havent touched, left as is, left as it was, left it be, left it as is, left it as it was")
-	asIsNot   = split("but, then, except, so they, last time, yesterday's")
+	asIsWords = phrasesOf("left alone, left it alone, left them alone, left that alone, left that one alone, leave alone, leaving alone, untouched, not touched, wasn't touched, wasnt touched, didn't touch, didnt touch, did not touch, haven't touched, havent touched, left as is, left as it was, left it be, left it as is, left it as it was")
+	asIsNot   = phrasesOf("but, then, except, so they, last time, yesterday's")
 )
 
 // nothingDone says that the items from i to j are the name of a thing and that nothing
@@ -171,7 +171,7 @@ func (r *reader) askedBehind(s span) bool {
 
 var (
 	invertedHeads = split("had we, had i, had they, had he, had she, had it, were it, were he, were she, were they, should they, should it, should he, should she")
-	unrealTails   = split("would, would've, would have, wouldn't, wouldnt, could've, could have, might have, they'd, theyd, we'd, i'd, he'd, she'd, it'd")
+	unrealTails   = phrasesOf("would, would've, would have, wouldn't, wouldnt, could've, could have, might have, they'd, theyd, we'd, i'd, he'd, she'd, it'd")
 )
 
 // supposedDone says that what is called done would be if something else held: "if 503
@@ -181,7 +181,7 @@ func (r *reader) supposedDone(s span, _ int) bool {
 	return strings.Contains(said, " if ") && saysAny(said, unrealTails) || saysAny(said, wishHeads)
 }
 
-var wishHeads = split("wish we were, wish i was, wish i were, wish we was, would be done, wed be done, we'd be done, i'd be done, id be done, almost done, nearly done, not done, isn't done, aren't done, half done, not done yet, never done, should be done, will be done, can be done, be done by, be done when, be done in")
+var wishHeads = phrasesOf("wish we were, wish i was, wish i were, wish we was, would be done, wed be done, we'd be done, i'd be done, id be done, almost done, nearly done, not done, isn't done, aren't done, half done, not done yet, never done, should be done, will be done, can be done, be done by, be done when, be done in")
 
 // refused says that goods were priced and not bought: "corn is 1400, too much, I did
 // not buy".
@@ -205,7 +205,7 @@ var (
 	refusals = split(`not buy, not buying, not bought, not buy it, didn't buy, didnt buy, don't buy, dont buy, did not buy, haven't bought, didn't get any, didnt get any, did not get any, didn't get it, didnt get it, did not get it,
 		didn't take it, didnt take it, did not take it, didn't take any, passed on it, passed on that, passed on them, i passed, we passed, walked away, walked off, skipped it, skipped them, no thanks, no thank you, no thank u, no way, forget it, look for another, looking for another,
 		did not call, didn't call, didnt call, left it there, left it in the store, left it at the store, left it in the shop, left it on the shelf, left them there, put it back, put them back, going elsewhere, turned him down, turned her down, turned them down, turned it down, not worth it, we wait, i wait, will wait, i'll wait, we'll wait, came home without, came back without, without buying, bought nothing, bought none, decided against, held off, holding off`)
-	boughtAfterAll = split("bought, purchased, picked up, spent, paid, payed, ordered, got, grabbed, took it, cost me, cost us, came to, fetched")
+	boughtAfterAll = phrasesOf("bought, purchased, picked up, spent, paid, payed, ordered, got, grabbed, took it, cost me, cost us, came to, fetched")
 )
 
 // asksMoney says that somebody is told what something goes for with him, each time:
@@ -216,7 +216,7 @@ func (r *reader) asksMoney(s span) bool {
 	return saysAny(said, askingVerbs) && !saysAny(said, boughtAfterAll)
 }
 
-var askingVerbs = split("charges, wants, is asking, are asking, asks, they want, he want, she want, guy wanted, wanted to charge, would charge, takes per, they charge, asking price, lists at, is listed at, goes for, going rate")
+var askingVerbs = phrasesOf("charges, wants, is asking, are asking, asks, they want, he want, she want, guy wanted, wanted to charge, would charge, takes per, they charge, asking price, lists at, is listed at, goes for, going rate")
 
 // readingBefore takes the number out that tells what a reading of the fence was before:
 // "fence 6.1, up from 4".

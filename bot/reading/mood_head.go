@@ -170,7 +170,7 @@ func (r *reader) todoHead() int {
 }
 
 // todoHeads may head what is to be done, or what was.
-var todoHeads = split(`this week, this weekend, week, weekend, jobs, job list, next up, next, chores left, left to do, left, still to do, still, remaining, list, to buy, shopping, for today, for tonight, for tomorrow, plan, plans, agenda,
+var todoHeads = phrasesOf(`this week, this weekend, week, weekend, jobs, job list, next up, next, chores left, left to do, left, still to do, still, remaining, list, to buy, shopping, for today, for tonight, for tomorrow, plan, plans, agenda,
 	for sunday, for monday, for tuesday, for wednesday, for thursday, for friday, for saturday, for sun, for mon, for tue, for tues, for wed, for thu, for thurs, for fri, for sat, for the weekend, for this week`)
 
 // bareDeeds says that what follows from item n on begins with a verb that tells what is

@@ -31,7 +31,9 @@ type reader struct {
 
 	feats         []feature
 	idle, foreign float32
-	beam, next    []hypothesis
+	weights       [numFrames]weight
+	voted         uint64 // the frames that have a weight
+	beam, next    beam
 	trail         []hypothesis
 	spans         []span
 

@@ -25,20 +25,46 @@ func (r *reader) said(s span) string {
 	return r.saidWords
 }
 
-// saysAny reports whether one of the phrases, a comma list, stands in what was
-// said.
-func saysAny(said string, phrases []string) bool {
-	for _, p := range phrases {
-		if strings.Contains(said, " "+p+" ") {
-			return true
+// phrases are phrases to look for in what was said: behind the first word of each
+// what else it has, with a blank before each of its words and one at its end.
+type phrases map[string][]string
+
+// phrasesOf makes phrases of a comma list.
+func phrasesOf(list string) phrases {
+	p := phrases{}
+	for _, one := range split(list) {
+		first, rest, more := strings.Cut(one, " ")
+		if more {
+			rest = " " + rest
+		}
+		p[first] = append(p[first], rest+" ")
+	}
+	return p
+}
+
+// saysAny reports whether one of the phrases stands in what was said.
+func saysAny(said string, p phrases) bool {
+	for {
+		from := strings.IndexByte(said, ' ')
+		if from < 0 {
+			return false
+		}
+		said = said[from+1:]
+		to := strings.IndexByte(said, ' ')
+		if to < 0 {
+			return false
+		}
+		for _, rest := range p[said[:to]] {
+			if strings.HasPrefix(said[to:], rest) {
+				return true
+			}
 		}
 	}
-	return false
 }
 
 // denied are words that make of what was seen something that was not, will be or
 // may be.
-var denied = split("no, not, nothing, never, didn't, didnt, don't, dont, doesn't, doesnt, won't, wont, wasn't, wasnt, haven't, hasn't, without, if, might, may, could, would, will, going to, gonna, almost, nearly, hope, hoping, forecast, supposed, calling for, expect, expected, expecting, tomorrow, chance, next week, wish, said that, they say, heard")
+var denied = phrasesOf("no, not, nothing, never, didn't, didnt, don't, dont, doesn't, doesnt, won't, wont, wasn't, wasnt, haven't, hasn't, without, if, might, may, could, would, will, going to, gonna, almost, nearly, hope, hoping, forecast, supposed, calling for, expect, expected, expecting, tomorrow, chance, next week, wish, said that, they say, heard")
 
 // pieces are the stretches of a text around item k, the shortest first: between
 // boundaries of any kind, its clause, what no semicolon parts, its sentence. What a

@@ -24,11 +24,10 @@ func takeSeason(words []string, today model.Day) (rest []string, season string, 
 	for i, w := range words {
 		w = strings.TrimRight(w, ".?!,:;")
 		bare := strings.TrimSuffix(w, "'s")
-		year, err := strconv.Atoi(bare)
 		from, to := i, i+1
 		switch {
-		case err == nil && year >= earliestSeason && year <= thisYear:
-			season = strconv.Itoa(year)
+		case isSeason(bare, thisYear):
+			season = bare
 			if i > 0 && seasonNouns[words[i-1]] {
 				from, named = i-1, true
 			} else if to < len(words) && seasonNouns[words[to]] {
@@ -49,6 +48,15 @@ func takeSeason(words []string, today model.Day) (rest []string, season string, 
 		return append(append([]string(nil), words[:from]...), words[to:]...), season, named
 	}
 	return words, "", false
+}
+
+// isSeason says that a word is a year of which there may be a season.
+func isSeason(word string, thisYear int) bool {
+	if len(word) != 4 || !isDigit(word[0]) { // most words are none, and an error costs more than to look
+		return false
+	}
+	year, err := strconv.Atoi(word)
+	return err == nil && year >= earliestSeason && year <= thisYear
 }
 
 // ofSeason is what else a text says that asks for a season that is over; "" only

@@ -146,13 +146,13 @@ func (r *reader) supposedIn(c span) *model.Assumption {
 }
 
 var (
-	goalWords  = split("target, goal, aim, aiming, aimed, finish weight, end weight, raise it, raised it, bump it, set it, change it")
-	priceWords = split("apiece, a piece, a head, dollars, bucks, a pound, per pound, a kilo, per kilo, for the pair, price, cost, costs")
+	goalWords  = phrasesOf("target, goal, aim, aiming, aimed, finish weight, end weight, raise it, raised it, bump it, set it, change it")
+	priceWords = phrasesOf("apiece, a piece, a head, dollars, bucks, a pound, per pound, a kilo, per kilo, for the pair, price, cost, costs")
 )
 
 // supposedTarget is a target weight that a clause supposes, in kilograms; 0 if none.
 func (r *reader) supposedTarget(c span, said string) float64 {
-	if saysAny(said, priceWords) || r.asksHeat(c) || saysAny(said, split("degrees, hot, heat")) {
+	if saysAny(said, priceWords) || r.asksHeat(c) || saysAny(said, heatSupposed) {
 		return 0
 	}
 	goal := r.has(c, sTarget) || saysAny(said, goalWords)
@@ -172,6 +172,8 @@ func (r *reader) supposedTarget(c span, said string) float64 {
 	}
 	return 0
 }
+
+var heatSupposed = phrasesOf("degrees, hot, heat")
 
 // finishKg is item k as a weight that pigs may be finished at, in kilograms; 0 if it
 // is none.
@@ -208,10 +210,10 @@ func (r *reader) insteadOf(k, from int) bool {
 }
 
 var (
-	skipWords   = split("skip, skipped, skipping, skips, miss, missed, missing")
-	nobodyWords = split("nobody, no one, noone, no body, none of us, no-one, not a soul, nobody's, leave them alone, leave them be, leave em alone, left them alone, left them be, leave the pigs alone, let them be, stay away, stayed away, stay home, stayed home, can't get out there, cant get out there, can't make it, cant make it, couldn't make it, couldnt make it, couldn't get out, couldnt get out, can't get out, cant get out")
-	notWords    = split("don't, dont, didn't, didnt, do not, did not, not, can't, cant, cannot, couldn't, couldnt, won't, wont, never, doesn't, doesnt, wasn't, wasnt, weren't, werent, am not, forget to, forgot to")
-	roundWords  = split("come, came, coming, comes, go out, go there, get there, get out there, be there, be here, show up, shows up, check, checks, checked, do chores, did chores, fill, filled, top up, topped up, feed them, fed them, refill, out there, there")
+	skipWords   = phrasesOf("skip, skipped, skipping, skips, miss, missed, missing")
+	nobodyWords = phrasesOf("nobody, no one, noone, no body, none of us, no-one, not a soul, nobody's, leave them alone, leave them be, leave em alone, left them alone, left them be, leave the pigs alone, let them be, stay away, stayed away, stay home, stayed home, can't get out there, cant get out there, can't make it, cant make it, couldn't make it, couldnt make it, couldn't get out, couldnt get out, can't get out, cant get out")
+	notWords    = phrasesOf("don't, dont, didn't, didnt, do not, did not, not, can't, cant, cannot, couldn't, couldnt, won't, wont, never, doesn't, doesnt, wasn't, wasnt, weren't, werent, am not, forget to, forgot to")
+	roundWords  = phrasesOf("come, came, coming, comes, go out, go there, get there, get out there, be there, be here, show up, shows up, check, checks, checked, do chores, did chores, fill, filled, top up, topped up, feed them, fed them, refill, out there, there")
 )
 
 // supposedSkip is for how many days a clause supposes that nobody does the round; 0
@@ -226,24 +228,28 @@ func (r *reader) supposedSkip(c span, said string) int {
 		}
 	}
 	switch {
-	case saysAny(said, split("a day, one day, the day")):
+	case saysAny(said, oneDay):
 		return 1
-	case saysAny(said, split("fortnight")):
+	case saysAny(said, fortnightWords):
 		return 14
 	}
 	return 7 // a round a week
 }
 
+var fortnightWords = phrasesOf("fortnight")
+
+var oneDay = phrasesOf("a day, one day, the day")
+
 var (
-	otherHerd  = split("next spring, next summer, next fall, next autumn, next year, next season, next time, next batch")
-	fewerWords = split("less, fewer, minus, without, gone, going, goes, sold, die, died")
-	moreWords  = split("more, extra, another, additional")
-	addWords   = split("add, added, adding, get, got, getting, buy, bought, buying, take on, took on, bring, brought, put, throw, threw, squeeze, have, had, keep, kept, raise, raised, with, adopt, adopted, having")
-	leaveWords = split("sell, sold, selling, sells, go, goes, going, gone, went, leave, leaves, leaving, left, butcher, butchered, butchering, slaughter, slaughtered, slaughtering, haul, hauled, hauling, ship, shipped, shipping, rid, die, dies, died, dead, lose, lost, losing, kill, killed, send, sent, remove, removed, removing, give, gave, less, fewer, without, minus, load, loaded, off, out, away, process, processed, take in, take to, cull, culled, gives, moved out, market, taken, down to")
-	sellWords  = split("sell, sold, selling, sells, butcher, butchered, butchering, slaughter, slaughtered, slaughtering, haul, hauled, hauling, ship, shipped, shipping, rid, lose, lost, losing, kill, killed, send, sent, remove, removed, removing, give, gave, less, fewer, without, minus, load, loaded, process, processed, take, took, off, cull, culled, down to, move, moved, drop, dropped")
-	selfWords  = split("i, we, i'm, im, we're, i've, we've")
-	onlyWords  = split("only, just, down to, there were, there was, instead")
-	haveWords  = split("had, have, were, was, are, keep, kept, left, raise, raised, with, down to, having, be")
+	otherHerd  = phrasesOf("next spring, next summer, next fall, next autumn, next year, next season, next time, next batch")
+	fewerWords = phrasesOf("less, fewer, minus, without, gone, going, goes, sold, die, died")
+	moreWords  = phrasesOf("more, extra, another, additional")
+	addWords   = phrasesOf("add, added, adding, get, got, getting, buy, bought, buying, take on, took on, bring, brought, put, throw, threw, squeeze, have, had, keep, kept, raise, raised, with, adopt, adopted, having")
+	leaveWords = phrasesOf("sell, sold, selling, sells, go, goes, going, gone, went, leave, leaves, leaving, left, butcher, butchered, butchering, slaughter, slaughtered, slaughtering, haul, hauled, hauling, ship, shipped, shipping, rid, die, dies, died, dead, lose, lost, losing, kill, killed, send, sent, remove, removed, removing, give, gave, less, fewer, without, minus, load, loaded, off, out, away, process, processed, take in, take to, cull, culled, gives, moved out, market, taken, down to")
+	sellWords  = phrasesOf("sell, sold, selling, sells, butcher, butchered, butchering, slaughter, slaughtered, slaughtering, haul, hauled, hauling, ship, shipped, shipping, rid, lose, lost, losing, kill, killed, send, sent, remove, removed, removing, give, gave, less, fewer, without, minus, load, loaded, process, processed, take, took, off, cull, culled, down to, move, moved, drop, dropped")
+	selfWords  = phrasesOf("i, we, i'm, im, we're, i've, we've")
+	onlyWords  = phrasesOf("only, just, down to, there were, there was, instead")
+	haveWords  = phrasesOf("had, have, were, was, are, keep, kept, left, raise, raised, with, down to, having, be")
 	thingWords = setOf(sFeeder, sBarrel, sWater, sPen, sIngredient, sFeed, sWallow)
 )
 
@@ -257,11 +263,11 @@ func (r *reader) supposedPigs(c span, said string, target bool) int {
 	more := saysAny(said, moreWords)
 	leave := saysAny(said, leaveWords) && (saysAny(said, sellWords) || !saysAny(said, selfWords))
 	switch {
-	case more && n == 0 && saysAny(said, split("another, one more, a pig more, an extra, an additional")) && (r.has(c, sPigs) || r.has(c, sYoung)):
+	case more && n == 0 && saysAny(said, onePigMore) && (r.has(c, sPigs) || r.has(c, sYoung)):
 		return 1
 	case more && n > 0:
 		return n
-	case n > 0 && at >= 0 && n != r.alive && !saysAny(said, fewerWords) && saysAny(said, haveWords) && (saysAny(said, onlyWords) || r.herdOf(at, c) > 0 && !saysAny(said, split("get, got, add, added, buy, bought"))):
+	case n > 0 && at >= 0 && n != r.alive && !saysAny(said, fewerWords) && saysAny(said, haveWords) && (saysAny(said, onlyWords) || r.herdOf(at, c) > 0 && !saysAny(said, gettingWords)):
 		return n - r.alive
 	case (head == "when" || head == "once") && !saysAny(said, fewerWords):
 		return 0
@@ -273,11 +279,17 @@ func (r *reader) supposedPigs(c span, said string, target bool) int {
 			n = named
 		}
 		return -min(n, r.alive)
-	case n > 0 && saysAny(said, addWords) && (r.has(c, sPigs) || r.has(c, sYoung) || saysAny(said, split("in with, to the, with them"))):
+	case n > 0 && saysAny(said, addWords) && (r.has(c, sPigs) || r.has(c, sYoung) || saysAny(said, toTheseWords)):
 		return n
 	}
 	return 0
 }
+
+var toTheseWords = phrasesOf("in with, to the, with them")
+
+var gettingWords = phrasesOf("get, got, add, added, buy, bought")
+
+var onePigMore = phrasesOf("another, one more, a pig more, an extra, an additional")
 
 // pigsCounted is the number of pigs that a clause names, and the item that does.
 func (r *reader) pigsCounted(c span, target bool) (int, int) {

@@ -1,7 +1,7 @@
 package reading
 
 // sackWords ask by themselves how a sack comes out whole.
-var sackWords = split("whole sacks, whole bags, whole sack, whole bag, batches per bag, batches per sack")
+var sackWords = phrasesOf("whole sacks, whole bags, whole sack, whole bag, batches per bag, batches per sack")
 
 // forceTellings settles sentences that tell of what no frame is weighed up for:
 // feed spilled, rain fallen, protein on a tag, the soil of the pens,
