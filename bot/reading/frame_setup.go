@@ -15,6 +15,9 @@ func (r *reader) fillSetFeeder(s span) { r.setThings(s, feederKind) }
 func (r *reader) fillSetBarrel(s span) { r.setThings(s, barrelKind) }
 
 func (r *reader) setThings(s span, kind thingKind) {
+	if r.fillAdded(s) {
+		return
+	}
 	for s.i > 0 && r.items[s.i].gap == gapNone && !r.items[s.i-1].used && r.idleAt(s.i-1) && r.items[s.i-1].kind == itWord && r.nameLike(s.i-1) && !newWords[r.items[s.i-1].s] {
 		s.i-- // "a red barrel 55 gallons"
 	}

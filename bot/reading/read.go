@@ -231,6 +231,7 @@ func (r *reader) forceFrames() {
 		r.forceArrivals()
 	}
 	r.forceHours()
+	r.forceAdded()
 	r.forceSetUp()
 	r.lackOfWater()
 	r.fullBatches()

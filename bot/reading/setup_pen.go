@@ -8,6 +8,9 @@ import (
 
 // fillSetPen reads pens with their sizes and which one is in use.
 func (r *reader) fillSetPen(s span) {
+	if r.fillAdded(s) {
+		return
+	}
 	// Where the pigs are is said behind the sizes: read it first.
 	in, cut := r.penInUse(s)
 	if r.nowThere(s, in) {
