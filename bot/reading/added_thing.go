@@ -11,8 +11,8 @@ import (
 // getting it; that it is a thing and no filling of one, by what such things have: a
 // name, nipples, a size that it holds.
 
-// gettingWords tell that a thing came to the herd.
-var gettingWords = setOfWords(split(`bought, i bought, we bought, just bought, got, we got, i got, just got, have, we have, i have, now have, there, there is, there's, we've got, i've got, picked up, built, we built, i built, made, installed, set up, put up, hung, mounted, fenced, fenced off,
+// broughtBy tell that a thing came to the herd.
+var broughtBy = setOfWords(split(`bought, i bought, we bought, just bought, got, we got, i got, just got, have, we have, i have, now have, there, there is, there's, we've got, i've got, picked up, built, we built, i built, made, installed, set up, put up, hung, mounted, fenced, fenced off,
 	add, please add, added, i added, we added, just added, put, i put, we put, put in, put out, bring in, brought in, brought, rigged up, hooked up, welded, found, borrowed, fixed up, plumbed in, set out, placed, may, started using, using`))
 
 // newnessWords tell that a thing is one more than there were.
@@ -235,13 +235,13 @@ func (r *reader) addedFrom(k int) (from int, isNew, got bool) {
 		case x.s == "more" && n > 0 && r.items[n-1].s == "one":
 			isNew = true
 			n--
-		case gettingWords[x.s]:
+		case broughtBy[x.s]:
 			got = n < k-1 || x.s == "add"
 			return r.subjectOf(n), isNew, got
 		case isNew && (x.s == "a" || x.s == "an" || x.s == "one" || x.s == "now" || x.s == "also" || x.s == "is" || x.s == "is a"):
 		case x.kind == itWord && (x.s == "a" || x.s == "an"), x.kind == itNum && x.soft:
-			if n > 0 && r.items[n].gap == gapNone && (gettingWords[r.items[n-1].s] || n > 1 && r.items[n-1].is(sFiller) && gettingWords[r.items[n-2].s]) {
-				if !gettingWords[r.items[n-1].s] {
+			if n > 0 && r.items[n].gap == gapNone && (broughtBy[r.items[n-1].s] || n > 1 && r.items[n-1].is(sFiller) && broughtBy[r.items[n-2].s]) {
+				if !broughtBy[r.items[n-1].s] {
 					n--
 				}
 				return r.subjectOf(n - 1), isNew, true
@@ -254,7 +254,7 @@ func (r *reader) addedFrom(k int) (from int, isNew, got bool) {
 		}
 		from = n
 	}
-	if n >= 0 && r.items[n+1].gap == gapNone && isNew && gettingWords[r.items[n].s] {
+	if n >= 0 && r.items[n+1].gap == gapNone && isNew && broughtBy[r.items[n].s] {
 		return r.subjectOf(n), true, true
 	}
 	return from, isNew, false
