@@ -5,7 +5,9 @@
 // the file.
 //
 // One process writes at a time; readers are welcome beside it. Every write is
-// one transaction with synchronous=FULL: what was answered is on the disk.
+// one transaction with synchronous=FULL: what was answered is on the disk. The
+// log that it goes to is folded into the file beside the writer (checkpoint.go),
+// never by a commit.
 //
 // Beside herd.db lie herd.db-wal and herd.db-shm while it is in use, which
 // belong to it; herd.db-lock, which the writing process holds locked; and

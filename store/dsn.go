@@ -4,6 +4,9 @@ import (
 	"net/url"
 	"path/filepath"
 	"strings"
+	"sync"
+
+	"modernc.org/sqlite"
 )
 
 // Settings of every connection go into its DSN: a PRAGMA that is run on a pool
@@ -12,8 +15,8 @@ import (
 var (
 	writing = []string{
 		"mode=rw", "_txlock=immediate", "_busy_timeout=5000", "_foreign_keys=on",
-		"_journal_mode=WAL", "_synchronous=FULL", "_dqs=0",
-		"_pragma=journal_size_limit(4194304)", "_pragma=cache_size(-4096)", "_pragma=temp_store(memory)", "_pragma=secure_delete(on)",
+		"_journal_mode=WAL", "_synchronous=FULL", "_dqs=0", "_pragma=wal_autocheckpoint(0)",
+		"_pragma=journal_size_limit(16777216)", "_pragma=cache_size(-4096)", "_pragma=temp_store(memory)", "_pragma=secure_delete(on)",
 	}
 	// An ephemeral file keeps the write-ahead log, so that readers stay beside
 	// the writer, and leaves out every wait for the disk.
@@ -40,3 +43,8 @@ func dsn(path string, settings []string) string {
 	u := url.URL{Path: p}
 	return "file://" + u.EscapedPath() + "?" + strings.Join(settings, "&")
 }
+
+// syncOnce has SQLite bring to the disk what a file holds without the time at which
+// it was written, which the journal of the file system would have to take as well.
+// Where the system knows no such call, the other is made as before.
+var syncOnce = sync.OnceFunc(func() { _, _ = sqlite.Fdatasync(true) })

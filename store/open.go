@@ -41,6 +41,8 @@ type Store struct {
 	writer  chan *connection
 	readers chan *lazy
 
+	folding folding
+
 	onQueued func([]Waiting) // see OnQueued; nil: nobody listens
 
 	place       atomic.Pointer[place] // nil: nobody looks
@@ -80,6 +82,7 @@ func Open(ctx context.Context, path string, o Options) (_ *Store, err error) {
 	if err := create(path); err != nil {
 		return nil, err
 	}
+	syncOnce()
 	if err := examine(ctx, path, !o.Ephemeral); err != nil {
 		return nil, err
 	}
@@ -110,6 +113,10 @@ func Open(ctx context.Context, path string, o Options) (_ *Store, err error) {
 	if o.Ephemeral {
 		return s, nil
 	}
+	if err := s.folding.open(ctx, path); err != nil {
+		return nil, err
+	}
+	s.startFolding()
 	return s, s.note()
 }
 
@@ -194,7 +201,8 @@ func (s *Store) Close() error {
 }
 
 func (s *Store) close() error {
-	var err error
+	s.stopFolding()
+	closeFile, err := s.folding.close()
 	if s.readers != nil {
 		for range readersAtOnce {
 			if c := <-s.readers; c.connection != nil {
@@ -217,6 +225,7 @@ func (s *Store) close() error {
 	if s.writeDB != nil {
 		err = errors.Join(err, s.writeDB.Close())
 	}
+	err = errors.Join(err, closeFile())
 	if s.lock != nil {
 		err = errors.Join(err, s.lock.release())
 	}

@@ -134,7 +134,8 @@ func (s *Store) putBack(ctx context.Context, c *connection) (*connection, error)
 			r.connection = nil
 		}
 	}
-	_ = errors.Join(s.readDB.Close(), c.close(), s.writeDB.Close())
+	closeFile, err := s.folding.close()
+	_ = errors.Join(err, s.readDB.Close(), c.close(), s.writeDB.Close(), closeFile())
 	if c, err = s.reopen(ctx); err == nil && s.putBackTold != nil {
 		s.putBackTold()
 	}
@@ -154,6 +155,9 @@ func (s *Store) reopen(ctx context.Context) (c *connection, err error) {
 	}
 	if c, err = connect(ctx, s.writeDB); err != nil {
 		return nil, err
+	}
+	if err := s.folding.open(ctx, s.path); err != nil {
+		return nil, errors.Join(err, c.close())
 	}
 	return c, s.note()
 }

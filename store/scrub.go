@@ -25,7 +25,7 @@ func (s *Store) Scrub(ctx context.Context) error {
 		if err := s.ready(ctx, &c); err != nil {
 			return err
 		}
-		return explainSQL(s.path, c.scrubIfDue(ctx))
+		return explainSQL(s.path, s.emptied(func() error { return c.scrubIfDue(ctx) }))
 	case <-ctx.Done():
 		return ctx.Err()
 	}

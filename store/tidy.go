@@ -98,9 +98,10 @@ func (s *Store) rest(ctx context.Context) error {
 		if err := s.ready(ctx, &c); err != nil {
 			return err
 		}
-		var busy, log, done int
-		err := c.conn.QueryRowContext(ctx, "PRAGMA wal_checkpoint(TRUNCATE)").Scan(&busy, &log, &done)
-		return explainSQL(s.path, err)
+		return explainSQL(s.path, s.emptied(func() error {
+			var busy, log, done int
+			return c.conn.QueryRowContext(ctx, "PRAGMA wal_checkpoint(TRUNCATE)").Scan(&busy, &log, &done)
+		}))
 	case <-ctx.Done():
 		return ctx.Err()
 	}

@@ -34,6 +34,9 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 		if err := s.ready(ctx, &c); err != nil {
 			return err
 		}
+		if err := s.foldFirst(); err != nil {
+			return explain(s.path, err)
+		}
 		erased := false
 		var waiting []Waiting
 		err := c.inTransaction(ctx, "BEGIN IMMEDIATE", func(tx *Tx) error {
@@ -42,12 +45,13 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 			erased, waiting = tx.erased, tx.waiting
 			return err
 		})
+		s.committed(c)
 		if err == nil && len(waiting) > 0 && s.onQueued != nil {
 			s.onQueued(waiting)
 		}
 		if err == nil && erased {
 			// It is committed, and noted as due until it has worked: see Scrub.
-			_ = c.scrub(context.WithoutCancel(ctx))
+			_ = s.emptied(func() error { return c.scrub(context.WithoutCancel(ctx)) })
 		}
 		return explainSQL(s.path, err)
 	case <-ctx.Done():
