@@ -90,6 +90,8 @@ func (r *reader) fill(s span) {
 		r.fillSoil(s)
 	case fExpect:
 		r.fillExpect(s)
+	case fDitto:
+		r.fillDitto(s)
 	default:
 		r.idleSpan(s)
 	}

@@ -50,6 +50,7 @@ const (
 	fProtein
 	fSoil
 	fExpect
+	fDitto
 	numFrames
 )
 
@@ -164,7 +165,7 @@ func castVotes() *ballots {
 	castHerd(give, late, word, lateWord, need)
 	castTalk(give, late, word, lateWord, need)
 	castSetup(give, late, word, lateWord, need)
-	for _, f := range []frame{fSpill, fRain, fProtein, fSoil, fExpect} { // no word votes for what only a whole sentence tells
+	for _, f := range []frame{fSpill, fRain, fProtein, fSoil, fExpect, fDitto} { // no word votes for what only a whole sentence tells
 		need(f, bAnchor)
 	}
 	b.settle()

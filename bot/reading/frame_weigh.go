@@ -60,7 +60,7 @@ func (r *reader) fillWeigh(s span) {
 			return
 		}
 	}
-	ms = r.subtractCrate(r.between(s, ms))
+	ms = r.subtractCrate(r.lessCrate(s, r.between(s, ms)))
 	ms = joinTape(r, ms)
 	ms = r.onlyAverage(s, ms)
 	r.whose(s, ms)

@@ -102,6 +102,9 @@ func (r *reader) listBody(f *folding, h heading, body []listLine) bool {
 		if each(func(s *lineShape) bool { return (s.pigs > 0 || s.all) && s.words-btoi(s.all) <= 1 && !s.product }) {
 			return r.writeJoined(f, h, h.verb+" ", body)
 		}
+		if r.writeDose(f, h, body, shapes) {
+			return true
+		}
 		if h.verb != "gave" && h.verb != "wormed" || !each(func(s *lineShape) bool { return s.pigs > 0 && s.product }) {
 			return false
 		}
@@ -140,6 +143,58 @@ func (r *reader) listBody(f *folding, h heading, body []listLine) bool {
 		return r.writeThings(f, h, body, shapes)
 	}
 	return false
+}
+
+// writeDose writes the parts of one treatment, each in a line of its own, as one: who
+// had it, what, and for how many days.
+func (r *reader) writeDose(f *folding, h heading, body []listLine, shapes []lineShape) bool {
+	who, what, days := -1, -1, -1
+	for k := range shapes {
+		switch s := &shapes[k]; {
+		case s.product && s.pigs == 0 && !s.all && s.nums == 0 && s.words <= 3 && what < 0:
+			what = k
+		case s.dims[mass] || s.dims[volume] || s.product || s.money || s.days > 0:
+			return false
+		case s.nums == 1 && s.pigs == 0 && !s.all && r.countsDays(body[k]) && days < 0:
+			days = k
+		case (s.pigs > 0 || s.all) && s.words-btoi(s.all) <= 2 && s.nums <= btoi(s.all) && who < 0:
+			who = k
+		default:
+			return false
+		}
+	}
+	if who < 0 || what < 0 && days < 0 {
+		return false
+	}
+	f.dayOf(h, " ")
+	f.lend(h.verb+" ", r.toks[body[who].i].from)
+	f.line(body[who])
+	if what >= 0 {
+		f.lend(" with ", r.toks[body[what].i].from)
+		f.line(body[what])
+	}
+	if days >= 0 {
+		f.lend(", ", r.toks[body[days].i].from)
+		f.line(body[days])
+	}
+	return true
+}
+
+// countsDays says that a line is a number of days, of a withdrawal or none.
+func (r *reader) countsDays(l listLine) bool {
+	day := false
+	for k := l.i; k < l.j; k++ {
+		switch t := &r.toks[k]; t.s {
+		case "day", "days", "d":
+			day = true
+		case "withdrawal", "wait", "wd", "of", "withholding", "meat", ".", "-", ":":
+		default:
+			if t.kind != tokNum {
+				return false
+			}
+		}
+	}
+	return day
 }
 
 func btoi(b bool) int {

@@ -110,6 +110,7 @@ func (r *reader) readItems() {
 	r.brokenFence()
 	r.backAgain()
 	r.passiveGot()
+	r.cratesApart()
 	r.compared()
 	r.weighVerbs()
 	r.headedWeights()
@@ -245,6 +246,7 @@ func (r *reader) forceFrames() {
 	r.forceMixed()
 	r.forceSundries()
 	r.forceTellings()
+	r.forceDittos()
 	for k := 0; k < len(r.items); k++ {
 		it := &r.items[k]
 		if r.force[k] != 0 {

@@ -64,6 +64,7 @@ type reader struct {
 	part       bool       // the text is a part of one that is being read
 	put        []putWord  // words read in the place of others
 	guesses    int        // how many unknown words were looked at for a slip
+	crate      emptyCrate // told in a sentence of its own
 	skip       int        // an item that an earlier span has accounted for, 0 none
 }
 
@@ -113,6 +114,7 @@ func newReader(c Context, text string) *reader {
 	r.setUp = setUpState{}
 	r.answered = false
 	r.guesses = 0
+	r.crate = emptyCrate{}
 	r.skip, r.part, r.priceFirst, r.sexTable = 0, false, false, false
 	r.folded, r.planned = nil, false
 	r.soft = r.soft[:0]

@@ -265,3 +265,13 @@ wallow was low, hosed it 20 minutes => wallow minutes=20
 wallow topped up => wallow
 `)
 }
+
+// readsOne holds a text of several lines against what a herd of the corpora reads it as.
+func readsOne(t *testing.T, herd, now, text, want string) {
+	k := play(t, herd)
+	at, err := time.ParseInLocation("2006-01-02T15:04", now, k.loc)
+	require.NoError(t, err)
+	got, err := k.sayAt(at, text)
+	require.NoError(t, err)
+	require.Equal(t, want, brief(got.Entries, now[:10]), text)
+}

@@ -226,6 +226,9 @@ func (r *reader) leftOver() {
 	for k := range r.items {
 		it := &r.items[k]
 		open := !it.used && it.kind != itDay && it.kind != itClock
+		if open && it.kind == itNum && it.v == float64(r.alive) && it.gap == gapNone && k > 0 && r.items[k-1].is(sAll) && r.items[k-1].used {
+			open = false // "all 12"
+		}
 		if open && from < 0 {
 			from = k
 		}

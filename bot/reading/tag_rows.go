@@ -16,6 +16,7 @@ type numberRow struct {
 // tagRows settles the numbers of rows that are pigs, and those that are amounts.
 func (r *reader) tagRows() {
 	r.labelledRange()
+	r.weighedRanges()
 	for i := 0; i < len(r.toks); {
 		row := r.rowAt(i)
 		if len(row.at) == 0 {
@@ -64,6 +65,51 @@ func (r *reader) labelledRange() {
 			r.toks[k].amount = true
 		}
 	}
+}
+
+// weighedRanges settles a range of pigs that begins a line or a clause, with what they
+// weigh behind it, which may be a number that a pig is called by too: "206-209 about
+// 208".
+func (r *reader) weighedRanges() {
+	seen := false
+	for i := 0; i+3 < len(r.toks); i++ {
+		from, to := &r.toks[i], &r.toks[i+2]
+		if from.kind != tokNum || to.kind != tokNum || !rangeWord(r.toks[i+1].s) || to.v <= from.v || !r.bigTagAt(i) || !r.bigTagAt(i+2) {
+			continue
+		}
+		if i > 0 && r.toks[i-1].kind != tokBreak && !r.parting(i-1) {
+			continue
+		}
+		k := i + 3
+		for k < len(r.toks) && k < i+3+rowReach && r.leadsToWeight(k) {
+			k++
+		}
+		if k >= len(r.toks) || r.toks[k].kind != tokNum || r.toks[k].decimals > 1 || r.toks[k].v < bigTag {
+			continue
+		}
+		if end := k + 1; end < len(r.toks) && r.toks[end].kind != tokBreak && !r.parting(end) && r.unitAt(end).dim() != mass && r.toks[end].s != "each" {
+			continue
+		}
+		if k == i+3 && !seen && r.bigTagAt(k) { // "201-203 206" may be four pigs
+			continue
+		}
+		seen = true
+		from.tag, to.tag, r.toks[k].amount = tagPig, tagPig, true
+	}
+}
+
+// leadsToWeight says that the word at token k may stand between pigs and what they
+// weigh.
+func (r *reader) leadsToWeight(k int) bool {
+	t := &r.toks[k]
+	if labelMark(t.s) || t.s == "~" {
+		return true
+	}
+	if t.kind != tokWord {
+		return false
+	}
+	m := r.lex.of[t.s]
+	return r.weighWord(k) || m != nil && m.sense.any(setOf(sFiller, sAbout, sIs, sNow, sAll, sEach, sWeigh))
 }
 
 // atTheButcher says that a butcher stands right behind the row that ends at token k:
