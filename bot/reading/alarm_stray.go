@@ -46,11 +46,7 @@ func (r *reader) strays() {
 		if it.pig >= 0 || it.number() && !it.soft || it.kind == itDay {
 			continue
 		}
-		words := strings.Fields(it.s)
-		if len(words) == 0 {
-			continue
-		}
-		switch last := words[len(words)-1]; last {
+		switch last := lastWord(it.s); last {
 		case "in", "on", "at", "down", "around", "into", "inside", "through", "under", "over", "across", "up", "to":
 			if n := r.strayPlace(k); n > 0 && (r.pigsSaid(k) || r.straySubject(k) >= 0) {
 				r.markStray(k, n)

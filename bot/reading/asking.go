@@ -236,8 +236,8 @@ func (r *reader) asksAt(n, to int) bool {
 // asksAtEnd says that a sentence asks by what it ends with: "hazel to 265 when",
 // "505 clear yet", "good for another week you reckon".
 func (r *reader) asksAtEnd(from, to int) bool {
-	tail := strings.Join(r.lastWords(from, to, 2), " ")
-	if tail == "or not" || tail == "or nah" || tail == "or no" {
+	before, end := r.lastWords(from, to)
+	if before == "or" && (end == "not" || end == "nah" || end == "no") {
 		return to-from >= 3 && r.amountless(from, to) && (r.namesThing(span{fAsk, from, to}) || r.namesStore(from, to) || r.has(span{fAsk, from, to}, sPigs) || r.has(span{fAsk, from, to}, sPronoun)) && r.deedDone(from, to) < 0
 	}
 	if to-from < 2 || r.denies(from, to) || r.items[from].isAny(setOf(sRemind, sNote, sSnooze)) {
@@ -275,7 +275,7 @@ func (r *reader) asksAtEnd(from, to int) bool {
 		}
 		return named && state
 	}
-	return saysAny(" "+strings.Join(r.lastWords(from, to, 2), " ")+" ", thinkTails) && !r.measured(from)
+	return saysAny(" "+before+" "+end+" ", thinkTails) && !r.measured(from)
 }
 
 // askedValue says that behind the verb at item n a day or an amount is asked about:
@@ -329,16 +329,19 @@ func (r *reader) compares(i, j int) bool {
 	return false
 }
 
-// lastWords are the last n words before item to.
-func (r *reader) lastWords(from, to, n int) []string {
+// lastWords are the last two words before item to, empty where there are fewer.
+func (r *reader) lastWords(from, to int) (before, last string) {
 	i, end := r.tokenRange(span{fAsk, from, to})
-	var out []string
-	for k := end - 1; k >= i && len(out) < n; k-- {
-		if r.toks[k].kind == tokWord {
-			out = append([]string{r.toks[k].s}, out...)
+	for k := end - 1; k >= i; k-- {
+		if r.toks[k].kind != tokWord {
+			continue
 		}
+		if last != "" {
+			return r.toks[k].s, last
+		}
+		last = r.toks[k].s
 	}
-	return out
+	return "", last
 }
 
 // openingWordsAt is the first words from item n on, blanks around each.

@@ -8,7 +8,7 @@ var daily = newPattern(`^(?:(?:our |my |the |we do )?(?:chores?|chore days?|roun
 
 // choresDaily reads a text that says nothing but that chores are done every day.
 func (r *reader) choresDaily() (Reading, bool) {
-	if !daily.matches(plain(r.text)) {
+	if !daily.matches(r.plain) {
 		return Reading{}, false
 	}
 	return r.just(Fact{model.Setting{Key: model.SetChore, List: []string{"mon", "tue", "wed", "thu", "fri", "sat", "sun"}}}), true

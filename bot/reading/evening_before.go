@@ -20,7 +20,7 @@ var (
 // eveningBefore reads a text that is nothing but the wish to be told of the round
 // on the evening before it, or no longer.
 func (r *reader) eveningBefore() (Reading, bool) {
-	text := plain(r.text)
+	text := r.plain
 	if eveOff.matches(text) {
 		return r.just(Fact{model.Setting{Key: model.SetEve}}), true
 	}

@@ -13,7 +13,7 @@ var homeAgain = newPattern(`^(?:(?:we|i|all|finally|ok|hi|hey|just|and|now|am|ar
 // home reads such a text while the herd's people are away: the days away end with
 // the day before. A pig that got out and is back is meant by it first.
 func (r *reader) home() (Reading, bool) {
-	text, day := strings.TrimRight(plain(r.text), "! "), r.today
+	text, day := strings.TrimRight(r.plain, "! "), r.today
 	if m := loadDay.groups(text); m != nil && m[1] != "" {
 		if d, ok := r.dayIn(m[2]); ok && d <= r.today {
 			text, day = m[1], d

@@ -15,7 +15,7 @@ var (
 
 // levelMidweek reads a text that is nothing but that wish.
 func (r *reader) levelMidweek() (Reading, bool) {
-	switch text := plain(r.text); {
+	switch text := r.plain; {
 	case levelOn[text]:
 		return r.just(Fact{model.Setting{Key: model.SetLevel, Text: model.LevelMidweek}}), true
 	case levelOff[text]:

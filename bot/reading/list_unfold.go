@@ -37,6 +37,7 @@ func (r *reader) unfold() bool {
 	r.folded = f.marks
 	r.planned = f.plan && len(strings.TrimSpace(string(f.buf))) == 0
 	r.text = string(f.buf)
+	r.plain = plain(r.text)
 	return true
 }
 

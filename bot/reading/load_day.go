@@ -38,7 +38,7 @@ var (
 // morning". Without a booked day only a word that names the butcher is taken, and
 // asked about.
 func (r *reader) loaded() (Reading, bool) {
-	text, day := strings.TrimRight(plain(r.text), "! "), r.today
+	text, day := strings.TrimRight(r.plain, "! "), r.today
 	dated := false
 	if m := loadDay.groups(text); m != nil && m[1] != "" {
 		if d, ok := r.dayIn(m[2]); ok && d <= r.today {

@@ -15,17 +15,17 @@ var muteVerbs = []string{"ping", "text", "tell", "remind", "bug", "nag", "ask", 
 // topic: "stop pinging me about the wallow", "no more worming reminders".
 func (r *reader) mutes(k int) bool {
 	end := r.sentenceEnd(k)
-	if r.items[k].quest || end-k > 12 || len(r.aboutNamed(span{fMute, k, end})) == 0 {
+	if r.items[k].quest || end-k > 12 {
+		return false
+	}
+	from, to := r.tokenRange(span{fMute, k, end})
+	if w := r.toks[from].s; from+1 < to && (w == "please" || w == "ok" || w == "can" || w == "pls") {
+		from++
+	}
+	if from == to || !muteOpeners[r.toks[from].s] || len(r.aboutNamed(span{fMute, k, end})) == 0 {
 		return false
 	}
 	said := strings.ToLower(r.quote(k, end))
-	words := strings.Fields(said)
-	if len(words) > 1 && (words[0] == "please" || words[0] == "ok" || words[0] == "can" || words[0] == "pls") {
-		words = words[1:]
-	}
-	if !muteOpeners[words[0]] {
-		return false
-	}
 	for _, v := range muteVerbs {
 		if strings.Contains(said, " "+v) && r.amountless(k, end) {
 			return true

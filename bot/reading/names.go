@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -86,7 +87,21 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 	return out
 }
 
+// isPlainWord says that a name is one word of small and capital letters of ASCII.
+func isPlainWord(name string) bool {
+	for i := range len(name) {
+		if c := name[i] | 0x20; c < 'a' || c > 'z' {
+			return false
+		}
+	}
+	return name != ""
+}
+
+// nameWords are the words of a name as they stand in a text.
 func nameWords(name string) []string {
+	if isPlainWord(name) { // most names, and all of them are looked at for each text
+		return []string{strings.ToLower(name)}
+	}
 	var own []string
 	for _, t := range scan(nil, name, false) {
 		if t.kind == tokWord || t.kind == tokNum {
@@ -117,7 +132,7 @@ func parts(n herdName, names []string, i int) []herdName {
 				o = append(o, w)
 			}
 		}
-		if strings.EqualFold(strings.Join(o, " "), strings.Join(rest, " ")) {
+		if slices.Equal(o, rest) {
 			return nil
 		}
 	}

@@ -19,7 +19,7 @@ var (
 // nudgesAgain reads a text that is nothing but the wish to hear again of a topic that
 // was stopped, or of all.
 func (r *reader) nudgesAgain() (Reading, bool) {
-	text := strings.TrimRight(plain(r.text), "! ")
+	text := strings.TrimRight(r.plain, "! ")
 	if againAll[text] {
 		return r.just(Fact{model.Setting{Key: model.SetUnmute, Text: model.All}}), true
 	}

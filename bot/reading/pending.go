@@ -13,7 +13,7 @@ func (r *reader) answer() (Reading, bool) {
 	if p == nil {
 		return Reading{}, false
 	}
-	text := plain(r.text)
+	text := r.plain
 	for k, label := range p.Labels {
 		if k < len(p.Clarify.Choices) && plain(label) == text {
 			return r.chosen(p.Clarify.Choices[k])
@@ -134,7 +134,7 @@ var choiceWords = []struct{ code, words string }{
 }
 
 func (r *reader) choiceByWord(p *Pending) (Choice, bool) {
-	text := plain(r.text)
+	text := r.plain
 	for _, w := range choiceWords {
 		for _, s := range split(w.words) {
 			if s != text {

@@ -57,11 +57,11 @@ func (r *reader) pictured() (Reading, bool) {
 	if !r.mayBePictured() {
 		return Reading{}, false
 	}
-	if style, ok := pictureStyles[plain(r.text)]; ok {
+	if style, ok := pictureStyles[r.plain]; ok {
 		return r.just(Fact{model.Setting{Key: model.SetPictures, Text: style}}), true
 	}
 	a := Ask{Picture: true}
-	inWords, season, _ := takeSeason(strings.Fields(plain(r.text)), r.today)
+	inWords, season, _ := takeSeason(strings.Fields(r.plain), r.today)
 	a.Season = season
 	rest := r.withoutNames(&a, strings.Join(inWords, " "))
 	words := strings.FieldsFunc(rest, func(c rune) bool { return strings.ContainsRune(" ,.!?:;-\t\n", c) })

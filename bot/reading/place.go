@@ -27,7 +27,7 @@ func setOfWords(ws []string) map[string]bool {
 // place reads a text that is nothing but where the herd is, in degrees: "location
 // 44.31, -89.95", "place 44.3 N 89.9 W". Only a tenth of a degree is kept.
 func (r *reader) place() (Reading, bool) {
-	text := plain(r.text)
+	text := r.plain
 	if placeOff[text] {
 		return r.just(Fact{model.Setting{Key: model.SetPlace}}), true
 	}

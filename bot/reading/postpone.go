@@ -18,7 +18,7 @@ var appointmentWords = setOfWords(split(`butcher, the butcher, booking, the book
 // postponed reads "move hank to sep 15" where Hank is booked at the butcher's, and
 // "move sep 1 to sep 3". A bare number may be a pen as well: that is asked.
 func (r *reader) postponed() (Reading, bool) {
-	m := postpone.groups(plain(r.text))
+	m := postpone.groups(r.plain)
 	if m == nil || r.alive == 0 {
 		return Reading{}, false
 	}

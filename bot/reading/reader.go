@@ -12,6 +12,7 @@ import (
 type reader struct {
 	c     Context
 	text  string
+	plain string // the text in lower case, without signs at its ends
 	lex   *lexicon
 	pigs  []*model.Animal // the living first, then those gone
 	alive int             // how many of pigs live
@@ -85,7 +86,7 @@ func newReader(c Context, text string) *reader {
 	if c.Herd == nil {
 		c.Herd = model.Fold(nil)
 	}
-	r.c, r.text, r.lex = c, text, words()
+	r.c, r.text, r.plain, r.lex = c, text, plain(text), words()
 	r.today, r.nowMin = model.DayOf(c.Now), model.MinuteOf(c.Now)
 	r.pigs = append(r.pigs[:0], c.Herd.Alive(r.today)...)
 	r.alive = len(r.pigs)
@@ -123,7 +124,7 @@ func newReader(c Context, text string) *reader {
 
 // done gives the reader's slices back for the next text.
 func (r *reader) done() {
-	r.c, r.text, r.names, r.left, r.judge = Context{}, "", nil, nil, nil
+	r.c, r.text, r.plain, r.names, r.left, r.judge = Context{}, "", "", nil, nil, nil
 	clear(r.out[:cap(r.out)])
 	r.saidOf, r.saidWords = span{}, ""
 	clear(r.pigs)

@@ -16,7 +16,7 @@ var (
 // before a round, what must be bought for it. An hour without am or pm is one of the
 // afternoon, unless it is past seven, when shops open too.
 func (r *reader) shopHour() (Reading, bool) {
-	text := plain(r.text)
+	text := r.plain
 	if shopUsual.matches(text) {
 		return r.just(Fact{model.Setting{Key: model.SetShop}}), true
 	}

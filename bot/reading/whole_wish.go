@@ -25,7 +25,7 @@ var wholeWishes = map[string]string{
 // onLabel says that the text is the label of an answer to the open question.
 func (r *reader) onLabel() bool {
 	p := r.c.Pending
-	return p != nil && slices.ContainsFunc(p.Labels, func(l string) bool { return plain(l) == plain(r.text) })
+	return p != nil && slices.ContainsFunc(p.Labels, func(l string) bool { return plain(l) == r.plain })
 }
 
 func (r *reader) wholeWish() (Reading, bool) {
