@@ -36,34 +36,32 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 	out := make([]herdName, 0, len(pigs)+4*(len(h.Feeders)+len(h.Barrels)+len(h.Pens)))
 	none := herdName{pig: -1, feeder: -1, barrel: -1, pen: -1, group: -1}
 	for i, a := range pigs {
-		if a.Name != "" {
+		if words := nameWords(a.Name); len(words) > 0 {
 			n := none
-			n.pig = int16(i)
-			n.words = nameWords(a.Name)
-			n.tag = len(n.words) == 1 && isDigit(n.words[0][0])
+			n.pig, n.words = int16(i), words
+			n.tag = len(words) == 1 && isDigit(words[0][0])
 			out = append(out, n)
 		}
 	}
 	for i, g := range h.Groups {
-		if g.Name != "" && i < 100 {
+		if words := nameWords(g.Name); len(words) > 0 && i < 100 {
 			n := none
-			n.group = int8(i)
-			n.words = nameWords(g.Name)
+			n.group, n.words = int8(i), words
 			out = append(out, n)
 		}
 	}
-	var kinds [3][]string
+	var kinds [3][][]string
 	for _, f := range h.Feeders {
-		kinds[0] = append(kinds[0], f.Name)
+		kinds[0] = append(kinds[0], nameWords(f.Name))
 	}
 	for _, b := range h.Barrels {
-		kinds[1] = append(kinds[1], b.Name)
+		kinds[1] = append(kinds[1], nameWords(b.Name))
 	}
 	for _, p := range h.Pens {
-		kinds[2] = append(kinds[2], p.Name)
+		kinds[2] = append(kinds[2], nameWords(p.Name))
 	}
 	for k, names := range kinds {
-		for i, name := range names {
+		for i, words := range names {
 			if i > 100 {
 				break
 			}
@@ -76,12 +74,14 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 			case 2:
 				n.pen = int8(i)
 			}
-			n.words = nameWords(name)
+			n.words = words
 			if len(n.words) == 0 || len(n.words) == 1 && genericThing[n.words[0]] != 0 && len(names) == 1 {
 				continue // "barrel": the general word finds it
 			}
 			out = append(out, n)
-			out = append(out, parts(n, names, i)...)
+			if p, ok := partOf(n, names, i); ok {
+				out = append(out, p)
+			}
 		}
 	}
 	return out
@@ -105,50 +105,60 @@ func nameWords(name string) []string {
 	var own []string
 	for _, t := range scan(nil, name, false) {
 		if t.kind == tokWord || t.kind == tokNum {
-			own = append(own, strings.TrimSuffix(t.s, "'s"))
+			if w := strings.TrimSuffix(t.s, "'s"); w != "" {
+				own = append(own, w)
+			}
 		}
 	}
 	return own
 }
 
-// parts gives what of a thing's name singles it out among its kind.
-func parts(n herdName, names []string, i int) []herdName {
-	var rest []string
-	for _, w := range n.words {
-		if genericThing[w] == 0 && w != "the" && w != "old" {
-			rest = append(rest, w)
-		}
+// partOf gives what of a thing's name singles it out among its kind.
+func partOf(n herdName, all [][]string, i int) (herdName, bool) {
+	if !slices.ContainsFunc(n.words, generalWord) || !slices.ContainsFunc(n.words, ownWord) {
+		return herdName{}, false
 	}
-	if len(rest) == 0 || len(rest) == len(n.words) {
-		return nil
-	}
-	for j, other := range names {
-		if j == i {
-			continue
-		}
-		var o []string
-		for _, w := range nameWords(other) {
-			if genericThing[w] == 0 && w != "the" && w != "old" {
-				o = append(o, w)
-			}
-		}
-		if slices.Equal(o, rest) {
-			return nil
+	rest := ownPart(n.words)
+	for j := range all {
+		if j != i && slices.Equal(ownPart(all[j]), rest) {
+			return herdName{}, false
 		}
 	}
 	p := n
 	p.words, p.part = rest, true
-	p.number = len(rest) == 1 && rest[0] != "" && isDigit(rest[0][0])
-	return []herdName{p}
+	p.number = len(rest) == 1 && isDigit(rest[0][0])
+	return p, true
 }
+
+// ownPart are the words of a name that other things of its kind do not bear.
+func ownPart(words []string) []string {
+	var own []string
+	for _, w := range words {
+		if ownWord(w) {
+			own = append(own, w)
+		}
+	}
+	return own
+}
+
+func ownWord(w string) bool { return !generalWord(w) }
+
+func generalWord(w string) bool { return genericThing[w] != 0 || w == "the" || w == "old" }
 
 // nameAt finds the longest of the herd's names at token i. Several things of
 // different kinds may have one name; they come back together.
 func (r *reader) nameAt(i int) (herdName, int) {
 	best := herdName{pig: -1, feeder: -1, barrel: -1, pen: -1, group: -1}
 	n := 0
+	if r.toks[i].s == "" {
+		return best, 0
+	}
+	first := r.toks[i].s[0]
 	for k := range r.names {
 		h := &r.names[k]
+		if w := h.words[0]; w[0] != first && !sizeWord(w) {
+			continue // sizes alone have names that begin otherwise
+		}
 		if h.tag && r.toks[i].tag != tagPig && r.toks[i].tag != tagDoubt {
 			continue
 		}

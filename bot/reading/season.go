@@ -50,6 +50,11 @@ func takeSeason(words []string, today model.Day) (rest []string, season string, 
 	return words, "", false
 }
 
+// seasonHint says that a text may name a season.
+func seasonHint(text string) bool {
+	return strings.Contains(text, "20") || strings.Contains(text, "last") || strings.Contains(text, "previous") || strings.Contains(text, "past") || strings.Contains(text, "prior")
+}
+
 // isSeason says that a word is a year of which there may be a season.
 func isSeason(word string, thisYear int) bool {
 	if len(word) != 4 || !isDigit(word[0]) { // most words are none, and an error costs more than to look
@@ -77,7 +82,7 @@ var ofSeason = map[string]string{
 // over. Pictures of one are read with the others.
 func (r *reader) seasonAsked() (Reading, bool) {
 	const longest = 80
-	if len(r.text) > longest {
+	if len(r.text) > longest || !seasonHint(r.plain) {
 		return Reading{}, false
 	}
 	text := strings.ReplaceAll(strings.ToLower(r.text), "’", "'")

@@ -65,10 +65,10 @@ func plainText(text string) string {
 // leaving reads a wish to end the herd or a person's part in it, and whose herd it
 // is to be.
 func (r *reader) leaving() (Reading, bool) {
-	text := plainText(r.text)
-	if !slices.ContainsFunc(leavingWords, func(w string) bool { return strings.Contains(text, w) }) {
+	if !slices.ContainsFunc(leavingWords, func(w string) bool { return strings.Contains(r.plain, w) }) {
 		return Reading{}, false
 	}
+	text := plainText(r.text)
 	switch {
 	case erasesMe.matches(text), leaves.matches(text):
 		return r.just(Do{What: "forget me"}), true

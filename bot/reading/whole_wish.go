@@ -28,7 +28,13 @@ func (r *reader) onLabel() bool {
 	return p != nil && slices.ContainsFunc(p.Labels, func(l string) bool { return plain(l) == r.plain })
 }
 
+// longestWish is how long a wish may be, blanks and signs with it.
+const longestWish = 50
+
 func (r *reader) wholeWish() (Reading, bool) {
+	if len(r.text) > longestWish {
+		return Reading{}, false
+	}
 	text := strings.Join(strings.Fields(strings.ToLower(r.text)), " ")
 	text = strings.ReplaceAll(strings.Trim(text, "/.!?"), "’", "'")
 	what, ok := wholeWishes[text]
