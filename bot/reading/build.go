@@ -1,10 +1,16 @@
 package reading
 
+// longestSentence is after how many items a sentence ends with its next clause, and
+// after twice as many it ends in any case: what is looked for in a whole sentence
+// must not take longer than the text is long.
+const longestSentence = 100
+
 // build turns tokens into items.
 func (r *reader) build() {
 	gap, lead := uint8(gapStop), uint8(gapNone)
 	approx, plus, minus := false, false, false
 	var currency unitID
+	run := 0 // items of the sentence
 	days := dayReader{lex: r.lex, toks: r.toks, metric: r.dayFirst}
 	for i := 0; i < len(r.toks); {
 		t := &r.toks[i]
@@ -91,6 +97,12 @@ func (r *reader) build() {
 			lead = max(lead, it.gap)
 		} else {
 			lead = gapNone
+		}
+		if run++; run > longestSentence && it.gap >= gapComma || run > 2*longestSentence {
+			it.gap = gapStop
+		}
+		if it.gap >= gapStop {
+			run = 0
 		}
 		r.items = append(r.items, it)
 		if it.kind != itWord {

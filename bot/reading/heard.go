@@ -274,12 +274,12 @@ next:
 func (r *reader) splitNames() {
 	for i := 0; i+1 < len(r.toks); i++ {
 		a, b := &r.toks[i], &r.toks[i+1]
-		if a.kind != tokWord || b.kind != tokWord || len(a.s)+len(b.s) < 5 || r.isName(i) {
+		if a.kind != tokWord || b.kind != tokWord || len(a.s)+len(b.s) < 5 {
 			continue
 		}
 		for k := range r.names {
 			h := &r.names[k]
-			if len(h.words) != 1 || h.words[0] != a.s+b.s {
+			if len(h.words) != 1 || len(h.words[0]) != len(a.s)+len(b.s) || h.words[0] != a.s+b.s || r.isName(i) {
 				continue
 			}
 			a.s, a.to = a.s+b.s, b.to

@@ -109,13 +109,31 @@ func (r *reader) namesGiven() bool {
 
 // nameSlip is what the likeliest slip takes from a name of the herd.
 func (r *reader) nameSlip(said string) float64 {
-	least := float64(noSlip)
-	for k := range r.names {
-		for _, w := range r.names[k].words {
-			if len(w) > 2 && genericThing[w] == 0 {
-				least = min(least, slipCost(said, w))
+	least, heard := float64(noSlip), soundsOf(said)
+	for _, w := range r.nameSounds() {
+		least = min(least, slipCostOf(said, w.word, heard, w.sounds))
+	}
+	return least
+}
+
+// heardWord is a word with its sounds.
+type heardWord struct {
+	word   string
+	sounds sounds
+}
+
+// nameSounds are the words of the herd's names that may be misheard, made where a
+// text needs them.
+func (r *reader) nameSounds() []heardWord {
+	if r.heard == nil {
+		r.heard = []heardWord{}
+		for k := range r.names {
+			for _, w := range r.names[k].words {
+				if len(w) > 2 && genericThing[w] == 0 {
+					r.heard = append(r.heard, heardWord{w, soundsOf(w)})
+				}
 			}
 		}
 	}
-	return least
+	return r.heard
 }

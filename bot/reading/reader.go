@@ -17,6 +17,7 @@ type reader struct {
 	pigs  []*model.Animal // the living first, then those gone
 	alive int             // how many of pigs live
 	names []herdName
+	heard []heardWord // the words of the names, nil until a text needs them
 	// plainNames says that the pigs' names are of ASCII alone.
 	plainNames bool
 	today      model.Day
@@ -95,7 +96,7 @@ func newReader(c Context, text string) *reader {
 			r.pigs = append(r.pigs, a)
 		}
 	}
-	r.names = herdNames(c.Herd, r.pigs)
+	r.names, r.heard = herdNames(c.Herd, r.pigs), nil
 	r.plainNames = !slices.ContainsFunc(r.pigs, func(a *model.Animal) bool { return !plainLetters(a.Name) })
 	r.longestTag, r.pairs = 0, r.pairs[:0]
 	for k := range r.names {
@@ -124,7 +125,7 @@ func newReader(c Context, text string) *reader {
 
 // done gives the reader's slices back for the next text.
 func (r *reader) done() {
-	r.c, r.text, r.plain, r.names, r.left, r.judge = Context{}, "", "", nil, nil, nil
+	r.c, r.text, r.plain, r.names, r.heard, r.left, r.judge = Context{}, "", "", nil, nil, nil, nil
 	clear(r.out[:cap(r.out)])
 	r.saidOf, r.saidWords = span{}, ""
 	clear(r.pigs)
