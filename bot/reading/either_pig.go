@@ -93,7 +93,7 @@ func (r *reader) nearDear(s span, from int) {
 			continue
 		}
 		names := AnimalsOf(f.Fact)
-		for n := s.i; n < s.j; n++ {
+		for n := s.i; n < s.j && len(names) > 0; n++ {
 			it := &r.items[n]
 			if it.pig < 0 || !it.alike && !(dear(f.Intent()) && (it.near || it.bent)) || !slices.Contains(names, r.pigs[it.pig].Name) {
 				continue

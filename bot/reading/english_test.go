@@ -8,26 +8,26 @@ import (
 	"github.com/stretchr/testify/assert"
 )
 
-// TestWordIn finds each word of the lists, and none that is not there.
-func TestWordIn(t *testing.T) {
-	for _, list := range []string{commonEnglish, rarerEnglish} {
-		all := strings.Fields(list)
+// TestWordList finds each word of the lists, and none that is not there.
+func TestWordList(t *testing.T) {
+	for _, list := range []*wordList{commonEnglish, rarerEnglish} {
+		all := strings.Fields(list.text)
 		assert.True(t, slices.IsSorted(all))
 		has := map[string]bool{}
 		for _, w := range all {
 			has[w] = true
 		}
 		for _, w := range all {
-			if !wordIn(list, w) {
+			if !list.has(w) {
 				t.Fatalf("%q is not found", w)
 			}
-			if other := w + "q"; wordIn(list, other) != has[other] {
+			if other := w + "q"; list.has(other) != has[other] {
 				t.Fatalf("%q is found", other)
 			}
 		}
-		assert.False(t, wordIn(list, ""))
-		assert.False(t, wordIn(list, "a"))
-		assert.False(t, wordIn(list, "zzz"))
+		for _, w := range []string{"", "a", "zzz", "é", "aé", "{", "a'", "9x", "\n", "ab\n"} {
+			assert.False(t, list.has(w), w)
+		}
 	}
-	assert.False(t, wordIn("", "a"))
+	assert.False(t, newWordList("").has("a"))
 }
