@@ -4,6 +4,7 @@ import (
 	"context"
 	"database/sql"
 	"fmt"
+	"strconv"
 	"time"
 
 	"troughbell/model"
@@ -15,46 +16,41 @@ type Keeping struct {
 	Failed int // messages that came in and could not be handled
 }
 
-// tidyBatch is how many rows are tidied in one transaction: a message that comes
+// tidySpan is how many rows are looked at in one transaction: a message that comes
 // in waits no longer.
-const tidyBatch = 500
+const tidySpan = 500
+
+// valueTidied is the name of the value that says up to which row of the outbox texts
+// were taken out, but for none that waited to be sent then.
+const valueTidied = "tidied.outgoing"
 
 // Tidy takes out texts that are older than they are to be kept, and codes that
 // nobody can use any more. It is to be called once a day; how old a message sent
 // is, is known to the day from then on. What answered which message, and which
 // nudge it delivered, stays: replies and edits find it.
+//
+// Others write in between, and where it was cut off it goes on the next time.
 func (s *Store) Tidy(ctx context.Context, now time.Time, keep Keeping) error {
 	today := model.DayOf(now.UTC())
-	var border int64
+	in := tidying{before: millis(now.AddDate(0, 0, -keep.Failed))}
+	var out tidying
 	err := s.Write(ctx, func(tx *Tx) (err error) {
-		border, err = tx.tide(today, keep.Sent)
-		if err == nil {
-			_, err = tx.exec("DELETE FROM code WHERE expires_at <= ?", millis(now))
+		if out.border, err = tx.tide(today, keep.Sent); err != nil {
+			return err
 		}
+		if out.from, err = tx.tidied(); err != nil {
+			return err
+		}
+		_, err = tx.exec("DELETE FROM code WHERE expires_at <= ?", millis(now))
 		return err
 	})
 	if err != nil {
 		return fmt.Errorf("tidy: %w", err)
 	}
-	failedBefore := millis(now.AddDate(0, 0, -keep.Failed))
-	for _, batch := range []func(*Tx) (int64, error){
-		func(tx *Tx) (int64, error) {
-			return tx.count("DELETE FROM incoming WHERE id IN"+
-				" (SELECT id FROM incoming WHERE handled = 1 AND at <= ? ORDER BY id LIMIT ?)", failedBefore, tidyBatch)
-		},
-		func(tx *Tx) (int64, error) {
-			return tx.count("DELETE FROM attachment WHERE outgoing IN (SELECT o.id FROM outgoing AS o JOIN attachment AS f ON f.outgoing = o.id"+
-				" WHERE o.id <= ? AND o.state IN ('sent', 'dropped') LIMIT ?)", border, tidyBatch)
-		},
-		func(tx *Tx) (int64, error) {
-			return tx.count("UPDATE outgoing SET text = '', buttons = '' WHERE id IN (SELECT id FROM outgoing WHERE id <= ?"+
-				" AND state IN ('sent', 'dropped') AND (text <> '' OR buttons <> '') LIMIT ?)", border, tidyBatch)
-		},
-	} {
+	for _, some := range []func(*Tx) (bool, error){in.incoming, out.outgoing} {
 		for more := true; more; {
-			err := s.Write(ctx, func(tx *Tx) error {
-				n, err := batch(tx)
-				more = n == tidyBatch
+			err := s.Write(ctx, func(tx *Tx) (err error) {
+				more, err = some(tx)
 				return err
 			})
 			if err != nil {
@@ -63,6 +59,75 @@ func (s *Store) Tidy(ctx context.Context, now time.Time, keep Keeping) error {
 		}
 	}
 	return s.rest(ctx)
+}
+
+// tidying is how far a table is tidied.
+type tidying struct {
+	from   int64 // the row looked at last
+	before int64 // of incoming: the moment
+	border int64 // of outgoing: the last row
+	held   bool  // a message that waits was met: the value stays before it
+}
+
+// incoming takes out some messages that came in before the moment and were handled;
+// more says that there may be others. They lie about in the order of their moments.
+func (t *tidying) incoming(tx *Tx) (more bool, err error) {
+	var last sql.NullInt64
+	var old int
+	if _, err := tx.one("SELECT max(id), count(at <= ? OR NULL) FROM (SELECT id, at FROM incoming WHERE id > ? ORDER BY id LIMIT ?)",
+		[]any{t.before, t.from, tidySpan}, &last, &old); err != nil || old == 0 {
+		return false, err
+	}
+	_, err = tx.exec("DELETE FROM incoming WHERE id > ? AND id <= ? AND handled = 1 AND at <= ?", t.from, last.Int64, t.before)
+	t.from = last.Int64
+	return true, err
+}
+
+// outgoing takes the words and the names of files out of some messages up to the
+// border that were sent or dropped; more says that there may be others.
+func (t *tidying) outgoing(tx *Tx) (more bool, err error) {
+	if t.from >= t.border {
+		return false, nil
+	}
+	to := min(t.from+tidySpan, t.border)
+	for _, q := range []string{
+		"DELETE FROM attachment WHERE outgoing > ? AND outgoing <= ?" +
+			" AND (SELECT state FROM outgoing WHERE id = attachment.outgoing) IN ('sent', 'dropped')",
+		"UPDATE outgoing SET text = '', buttons = '' WHERE id > ? AND id <= ? AND state IN ('sent', 'dropped') AND (text <> '' OR buttons <> '')",
+	} {
+		if _, err := tx.exec(q, t.from, to); err != nil {
+			return false, err
+		}
+	}
+	if !t.held {
+		var waits sql.NullInt64
+		if _, err := tx.one("SELECT min(id) FROM outgoing WHERE id > ? AND id <= ? AND state NOT IN ('sent', 'dropped')",
+			[]any{t.from, to}, &waits); err != nil {
+			return false, err
+		}
+		upTo := to
+		if t.held = waits.Valid; t.held {
+			upTo = waits.Int64 - 1
+		}
+		if err := tx.SetValue(valueTidied, strconv.FormatInt(upTo, 10)); err != nil {
+			return false, err
+		}
+	}
+	t.from = to
+	return true, nil
+}
+
+// tidied is up to which row of the outbox texts were taken out.
+func (tx *Tx) tidied() (int64, error) {
+	v, err := tx.Value(valueTidied)
+	if err != nil || v == "" {
+		return 0, err
+	}
+	n, err := strconv.ParseInt(v, 10, 64)
+	if err != nil {
+		return 0, fmt.Errorf("value %s: %w", valueTidied, err)
+	}
+	return n, nil
 }
 
 // tide notes the outbox's last row of today, and gives that of the latest day
@@ -87,8 +152,15 @@ func (tx *Tx) tide(today model.Day, days int) (int64, error) {
 }
 
 // rest folds the log into the file and empties it, so that it shows nothing that
-// was taken out. Where a reader is in the way, the next day does it.
+// was taken out. Where a reader is in the way, the next day does it. The most of it is
+// folded while others write.
 func (s *Store) rest(ctx context.Context) error {
+	if _, err := s.folding.fold(); err != nil {
+		return explainSQL(s.path, err)
+	}
+	if err := s.folding.sync(); err != nil {
+		return explain(s.path, err)
+	}
 	select {
 	case c, ok := <-s.writer:
 		if !ok {
@@ -105,13 +177,4 @@ func (s *Store) rest(ctx context.Context) error {
 	case <-ctx.Done():
 		return ctx.Err()
 	}
-}
-
-// count runs a statement and gives how many rows it changed.
-func (tx *Tx) count(query string, args ...any) (int64, error) {
-	r, err := tx.exec(query, args...)
-	if err != nil {
-		return 0, err
-	}
-	return r.RowsAffected()
 }

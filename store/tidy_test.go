@@ -115,3 +115,74 @@ func TestTextsGoWhenTheirDaysAreOver(t *testing.T) {
 	require.NoError(t, s.Tidy(t.Context(), day(201), keep))
 	require.Equal(t, []string{"1p", "2p"}, texts())
 }
+
+// Texts are taken out some at a time, so that others write in between, and where that
+// was cut off it goes on. What waits is passed over and comes to its turn later.
+func TestTidyTakesSomeAtATime(t *testing.T) {
+	s := newStore(t)
+	const rows, waits = 1300, 700
+	var f farm
+	first := Outgoing{Kind: "reply"}
+	write(t, s, func(tx *Tx) {
+		f = newFarm(t, tx)
+		for n := 1; n <= rows; n++ {
+			o := Outgoing{Key: fmt.Sprint(n), Herd: f.herd, Chat: f.chat, Kind: "reply", Text: "Filled.", State: Sent}
+			if n == waits {
+				o.State = Pending
+				o.File = &File{Kind: Document, Name: "tansy.txt", Bytes: []byte("x")}
+			}
+			_, err := tx.Queue(&o)
+			require.NoError(t, err)
+			if n == waits {
+				first = o
+			}
+			_, err = tx.Receive(Incoming{Key: fmt.Sprint(n), Chat: "7", At: noon.AddDate(0, 0, n/1000)})
+			require.NoError(t, err)
+			if n != 1 { // which waits for its file, say
+				require.NoError(t, tx.Handled(int64(n)))
+			}
+		}
+	})
+	keep := Keeping{Sent: 60, Failed: 30}
+	left := func() (in, out int, tidied int64) {
+		read(t, s, func(tx *Tx) {
+			_, err := tx.one("SELECT (SELECT count(*) FROM incoming), (SELECT count(*) FROM outgoing WHERE text <> '')", nil, &in, &out)
+			require.NoError(t, err)
+			tidied, err = tx.tidied()
+			require.NoError(t, err)
+		})
+		return in, out, tidied
+	}
+	require.NoError(t, s.Tidy(t.Context(), noon, keep))
+	cutOff := tidying{border: rows, before: millis(noon)}
+	for _, some := range []func(*Tx) (bool, error){cutOff.outgoing, (&tidying{before: millis(noon)}).incoming} {
+		write(t, s, func(tx *Tx) {
+			more, err := some(tx)
+			require.NoError(t, err)
+			require.True(t, more)
+		})
+	}
+	in, out, tidied := left()
+	require.Equal(t, []int{rows - tidySpan + 1, rows - tidySpan, tidySpan}, []int{in, out, int(tidied)})
+
+	require.NoError(t, s.Tidy(t.Context(), noon.AddDate(0, 0, 60), keep))
+	in, out, tidied = left()
+	require.Equal(t, []int{1, 1, waits - 1}, []int{in, out, int(tidied)})
+	write(t, s, func(tx *Tx) {
+		o, ok, err := tx.OutgoingByID(first.ID)
+		require.NoError(t, err)
+		require.True(t, ok)
+		require.Equal(t, "tansy.txt", o.File.Name)
+		o.State = Dropped
+		require.NoError(t, tx.SaveOutgoing(o))
+		require.NoError(t, tx.Handled(1))
+	})
+	require.NoError(t, s.Tidy(t.Context(), noon.AddDate(0, 0, 61), keep))
+	in, out, tidied = left()
+	require.Equal(t, []int{0, 0, rows}, []int{in, out, int(tidied)})
+	read(t, s, func(tx *Tx) {
+		o, _, err := tx.OutgoingByID(first.ID)
+		require.NoError(t, err)
+		require.Nil(t, o.File)
+	})
+}
