@@ -29,6 +29,7 @@ type Desk interface {
 const (
 	sweepBatch    = 100 // herds asked for at once
 	lookBatch     = 5   // herds looked at in one go: a message that comes in waits no longer
+	restsFor      = 3   // times as long as a look took
 	watchdogEvery = 30 * time.Second
 	overdue       = 75 * time.Second // a sweep is missing after so long
 	pause         = 5 * time.Minute  // the machine slept
@@ -166,7 +167,7 @@ func (d *Dispatcher) sweep(ctx context.Context, from, now time.Time) {
 	if from.IsZero() || now.Sub(from) >= pause {
 		d.tell(d.desk.Woke(ctx, from, now))
 	}
-	d.tell(Sweep(ctx, d.desk, now))
+	d.tell(Sweep(ctx, &unhurried{Desk: d.desk}, now))
 	if now.Sub(d.alive) >= aliveEvery || now.Before(d.alive) {
 		d.alive = now
 		d.tell(d.desk.Alive(ctx, now))
@@ -177,6 +178,29 @@ func (d *Dispatcher) tell(err error) {
 	if err != nil && !errors.Is(err, context.Canceled) {
 		d.report(err)
 	}
+}
+
+// unhurried is a desk that leaves time to who texts: in a long sweep it rests after
+// each look for three times as long as that took.
+type unhurried struct {
+	Desk
+	looks int
+}
+
+// Look implements Desk.
+func (u *unhurried) Look(ctx context.Context, herds []int64, now time.Time) map[int64]error {
+	began := time.Now()
+	errs := u.Desk.Look(ctx, herds, now)
+	if u.looks += len(herds); u.looks <= sweepBatch {
+		return errs
+	}
+	rest := time.NewTimer(restsFor * time.Since(began))
+	defer rest.Stop()
+	select {
+	case <-rest.C:
+	case <-ctx.Done():
+	}
+	return errs
 }
 
 // Sweep has every herd that is due looked at once. A herd whose look fails is

@@ -105,6 +105,42 @@ func TestSweepLooksAtEachDueHerdOnce(t *testing.T) {
 	require.Empty(t, desk.looks[1000])
 }
 
+// A long sweep leaves most of the time to others, a short one none; the end of the
+// program does not wait for it.
+func TestLongSweepTakesItsTime(t *testing.T) {
+	for _, tt := range []struct {
+		herds int64
+		takes time.Duration // at 2 ms a herd
+	}{{100, 200 * time.Millisecond}, {300, 200*time.Millisecond + 4*400*time.Millisecond}} {
+		synctest.Test(t, func(t *testing.T) {
+			desk := newFakeDesk()
+			for id := range tt.herds {
+				desk.again[id] = time.Now()
+			}
+			desk.look = func(context.Context, int64) error { time.Sleep(2 * time.Millisecond); return nil }
+			d := NewDispatcher(desk, time.Now, func(err error) { t.Error(err) })
+			began := time.Now()
+			d.sweep(t.Context(), began, began)
+			require.Equal(t, tt.takes, time.Since(began))
+
+			ctx, stop := context.WithCancel(t.Context())
+			for id := range int64(300) {
+				desk.again[id] = began
+			}
+			desk.look = func(_ context.Context, id int64) error {
+				time.Sleep(time.Hour)
+				if id == 150 {
+					stop()
+				}
+				return nil
+			}
+			began = time.Now()
+			d.sweep(ctx, began, began)
+			require.Equal(t, 155*time.Hour+10*15*time.Hour, time.Since(began), "the looks, and the rests after ten of them")
+		})
+	}
+}
+
 func TestSweepOfSleepingHerdsIsOneQuery(t *testing.T) {
 	now := time.Date(2026, 7, 8, 12, 0, 0, 0, time.UTC)
 	desk := newFakeDesk()
