@@ -159,6 +159,12 @@ func (tx *Tx) FindChat(transport, external string) (Chat, bool, error) {
 // FindSpeaker gives the chat of a transport and, where it is the private one of a
 // member of the herd spoken of in it, the membership; false if there is none.
 func (tx *Tx) FindSpeaker(transport, external string) (c Chat, m *Member, ok bool, err error) {
+	key := speakerKey{transport, external}
+	if tx.knowsSpeakers() {
+		if one, ok := tx.speakers.get(key, tx.peopleAsOf); ok {
+			return one.chat, &one.member, true, nil
+		}
+	}
 	var herd, person sql.NullInt64
 	var name, role sql.NullString
 	var operator sql.NullBool
@@ -172,6 +178,13 @@ func (tx *Tx) FindSpeaker(transport, external string) (c Chat, m *Member, ok boo
 	c.Herd, c.Person = HerdID(herd.Int64), PersonID(person.Int64)
 	if role.Valid {
 		m = &Member{Herd: c.Herd, Person: c.Person, Name: name.String, Role: Role(role.String), Operator: operator.Bool}
+		if tx.knowsSpeakers() {
+			tx.speakers.keep(key, speaker{c, *m}, tx.peopleAsOf)
+		}
 	}
 	return c, m, ok, nil
 }
+
+// knowsSpeakers reports whether what is remembered of speakers is what the
+// transaction sees.
+func (tx *Tx) knowsSpeakers() bool { return tx.speakers != nil && !tx.c.changedPeople }

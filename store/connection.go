@@ -10,7 +10,14 @@ import (
 // transaction then compiles no SQL.
 type connection struct {
 	conn       *sql.Conn
-	statements map[string]*sql.Stmt
+	statements map[string]statement
+	// changedPeople says that a statement that changes people or chats was run.
+	changedPeople bool
+}
+
+type statement struct {
+	*sql.Stmt
+	changesPeople bool
 }
 
 func connect(ctx context.Context, db *sql.DB) (*connection, error) {
@@ -18,7 +25,7 @@ func connect(ctx context.Context, db *sql.DB) (*connection, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &connection{conn: c, statements: map[string]*sql.Stmt{}}, nil
+	return &connection{conn: c, statements: map[string]statement{}}, nil
 }
 
 func (c *connection) close() error {
@@ -30,15 +37,17 @@ func (c *connection) close() error {
 }
 
 func (c *connection) prepared(query string) (*sql.Stmt, error) {
-	if s, ok := c.statements[query]; ok {
-		return s, nil
+	s, ok := c.statements[query]
+	if !ok {
+		var err error
+		if s.Stmt, err = c.conn.PrepareContext(context.Background(), query); err != nil {
+			return nil, err
+		}
+		s.changesPeople = changesPeople.MatchString(query)
+		c.statements[query] = s
 	}
-	s, err := c.conn.PrepareContext(context.Background(), query)
-	if err != nil {
-		return nil, err
-	}
-	c.statements[query] = s
-	return s, nil
+	c.changedPeople = c.changedPeople || s.changesPeople
+	return s.Stmt, nil
 }
 
 // do runs a statement that takes no arguments and gives no rows.

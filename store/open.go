@@ -41,7 +41,8 @@ type Store struct {
 	writer  chan *connection
 	readers chan *lazy
 
-	folding folding
+	folding  folding
+	speakers speakers
 
 	onQueued func([]Waiting) // see OnQueued; nil: nobody listens
 

@@ -78,19 +78,25 @@ func (tx *Tx) queue(o *Outgoing) (bool, error) {
 		state = Pending
 	}
 	good := millis(o.GoodUntil)
-	var id int64
-	queued, err := tx.one("INSERT INTO outgoing (id, key, herd, chat, kind, text, buttons, reply_to, edits, quiet, told,"+
+	r, err := tx.exec("INSERT INTO outgoing (id, key, herd, chat, kind, text, buttons, reply_to, edits, quiet, told,"+
 		" good_until, not_before, state, tries, sent, repeated, urgent)"+
-		" VALUES ("+nextID("outgoing")+", ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (key) DO NOTHING RETURNING id",
-		[]any{
-			o.Key, orNull(o.Herd), int64(o.Chat), o.Kind, o.Text, buttons, o.ReplyTo, o.Edits, o.Quiet, o.Told,
-			sql.NullInt64{Int64: good, Valid: good != 0},
-			millis(o.NotBefore), state, o.Tries, o.Sent, o.Repeated, o.Urgent,
-		}, &id)
-	if err != nil || !queued {
+		" VALUES ("+nextID("outgoing")+", ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (key) DO NOTHING",
+		o.Key, orNull(o.Herd), int64(o.Chat), o.Kind, o.Text, buttons, o.ReplyTo, o.Edits, o.Quiet, o.Told,
+		sql.NullInt64{Int64: good, Valid: good != 0},
+		millis(o.NotBefore), state, o.Tries, o.Sent, o.Repeated, o.Urgent)
+	if err != nil {
 		return false, err
 	}
-	o.ID, o.State = id, state
+	switch n, err := r.RowsAffected(); {
+	case err != nil:
+		return false, err
+	case n == 0:
+		return false, nil
+	}
+	if o.ID, err = r.LastInsertId(); err != nil {
+		return false, err
+	}
+	o.State = state
 	tx.noteWaiting(*o)
 	return true, tx.attach(o)
 }

@@ -10,10 +10,14 @@ import (
 // Tx is a transaction. It is good inside the function it was handed to, in one
 // goroutine.
 type Tx struct {
-	c       *connection
-	path    string
-	erased  bool      // something was erased for good
-	waiting []Waiting // what was put into the outbox
+	c    *connection
+	path string
+	// speakers are those remembered, peopleAsOf how often people and chats had changed
+	// before the transaction began; nil: none are.
+	speakers   *speakers
+	peopleAsOf int64
+	erased     bool      // something was erased for good
+	waiting    []Waiting // what was put into the outbox
 }
 
 var errTxOver = errors.New("the transaction is over")
@@ -40,11 +44,15 @@ func (s *Store) Write(ctx context.Context, f func(*Tx) error) error {
 		erased := false
 		var waiting []Waiting
 		err := c.inTransaction(ctx, "BEGIN IMMEDIATE", func(tx *Tx) error {
-			tx.path = s.path
+			tx.path, tx.speakers, tx.peopleAsOf = s.path, &s.speakers, s.speakers.count()
 			err := f(tx)
 			erased, waiting = tx.erased, tx.waiting
 			return err
 		})
+		if c.changedPeople {
+			c.changedPeople = false
+			s.speakers.changed()
+		}
 		s.committed(c)
 		if err == nil && len(waiting) > 0 && s.onQueued != nil {
 			s.onQueued(waiting)
@@ -70,7 +78,13 @@ func (s *Store) Read(ctx context.Context, f func(*Tx) error) error {
 		return err
 	}
 	defer func() { s.readers <- c }()
-	return explainSQL(s.path, c.inTransaction(ctx, "BEGIN", f))
+	asOf := s.speakers.count()
+	return explainSQL(s.path, c.inTransaction(ctx, "BEGIN", func(tx *Tx) error {
+		if s.writer != nil { // else another process changes them
+			tx.speakers, tx.peopleAsOf = &s.speakers, asOf
+		}
+		return f(tx)
+	}))
 }
 
 // reader takes a reading connection. Where a further one cannot be opened, as on
