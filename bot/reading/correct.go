@@ -12,6 +12,9 @@ import (
 // new entry with the record that it replaces.
 func (r *reader) correction() (Reading, bool) {
 	target, reply := r.corrected()
+	if got, ok := r.amended(reply); ok && !r.noneOrExpected() {
+		return got, true
+	}
 	if target == nil || len(r.items) > 14 || r.noneOrExpected() {
 		return Reading{}, false
 	}
@@ -70,6 +73,9 @@ func (r *reader) correction() (Reading, bool) {
 		}
 		return r.replaced(target, e), true
 	}
+	if !reply && (r.addsOn() || r.noSuchThing()) {
+		return Reading{}, false
+	}
 	if !lead && !reply && !r.followsUp(fact.Fact, rest) {
 		return Reading{}, false
 	}
@@ -77,6 +83,33 @@ func (r *reader) correction() (Reading, bool) {
 		return r.replaced(target, es), true
 	}
 	return Reading{}, false
+}
+
+// addsOn says that the text tells something besides what was told before: "sorry, one
+// bag in the small hopper too", "sorry, forgot juno 66".
+func (r *reader) addsOn() bool {
+	for k := range r.items {
+		switch it := &r.items[k]; it.s {
+		case "not":
+			return false
+		case "too", "also", "as well", "another", "additional", "plus", "on top", "besides":
+			return true
+		case "forgot", "i forgot", "forgot to say", "forgot to mention", "forgot to add", "more":
+			if k+1 < len(r.items) && r.valueFrom(k+1) || it.s != "more" {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// noSuchThing says that the text opens with what there was none of, "no rain today".
+func (r *reader) noSuchThing() bool {
+	if len(r.items) < 2 || r.items[0].s != "no" || r.items[1].gap != gapNone {
+		return false
+	}
+	it := &r.items[1]
+	return it.kind == itWord && !it.soft && it.unit == 0 && !it.isAny(setOf(sFiller, sNo, sPronoun, sIs, sNot, sProduct, sFull, sEmpty)) && it.pig < 0
 }
 
 // correctionLead says whether the text opens as a correction, and where what

@@ -69,8 +69,11 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 				m.role = roleGirth
 			}
 			old, has := r.oldNumber()
-			if opts := r.options(&m); len(opts) > 0 {
+			if opts := r.options(&m); len(opts) > 0 && !num.qty(vessel) && !num.qty(volume) && !num.qty(money) {
 				w := opts[0]
+				if !has && farFrom(w, v) {
+					return e, false
+				}
 				if v.LengthCm > 0 && m.role == roleGirth {
 					w.LengthCm = v.LengthCm
 					if has && r.holdsLength(v, old) || r.has(s, sLength) {
@@ -111,6 +114,9 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 		}
 		e.Act = Fact{v}
 	case model.Water:
+		if otherBarrel(r, cut, v.Barrel) && (r.fractionOf(cut) != nil || r.has(cut, sEmpty) || r.has(cut, sFull)) {
+			return e, false // another one with a level of its own
+		}
 		if num != nil && (num.kind == itNum || num.qty(volume)) {
 			l := num.si()
 			if num.kind == itNum {
@@ -243,6 +249,30 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 		return e, false
 	}
 	return e, sure || changed
+}
+
+// otherBarrel says that the span names another barrel than the one given.
+func otherBarrel(r *reader, s span, name string) bool {
+	for k := s.i; k < s.j; k++ {
+		if b := r.items[k].barrel; b >= 0 && r.c.Herd.Barrels[b].Name != name {
+			return true
+		}
+	}
+	return false
+}
+
+// farFrom says that a weighing is nowhere near the one that it would take the place of,
+// and no slip of a digit too many or too few.
+func farFrom(w, was model.Weigh) bool {
+	now, old := w.WeightKg, was.WeightKg
+	if now == 0 || old == 0 {
+		now, old = w.GirthCm, was.GirthCm
+	}
+	if now == 0 || old == 0 {
+		return false
+	}
+	times := max(now/old, old/now)
+	return times > 2.6 && (times < 8 || times > 12)
 }
 
 func (r *reader) holdsLength(w model.Weigh, v float64) bool {

@@ -158,7 +158,7 @@ func andHalf(toks []token) (add float64, n int) {
 	if len(toks) == 0 {
 		return 0, 0
 	}
-	if is(0, "and") || is(0, "n") {
+	if is(0, "and") || is(0, "n") || is(0, "an") && is(1, "a") || is(0, "&") || is(0, "+") {
 		i := 1
 		if is(i, "a") || is(i, "one") {
 			i++

@@ -219,6 +219,8 @@ func (r *reader) otherPig(k, n int) bool {
 	case old >= 0 && (r.items[was].pig == r.items[n].pig || r.items[old].v == r.items[own].v):
 		r.blank(was)
 		r.blank(old)
+	case old < 0 && !r.valueBetween(was+1, k) && !r.valueBetween(r.stretchOf(was), was):
+		r.blank(was) // "red 15, no red 16, 94"
 	default:
 		return false
 	}
@@ -243,6 +245,10 @@ func (r *reader) otherThing(k, n int) bool {
 			continue
 		}
 		same := it.feeder == now.feeder && it.barrel == now.barrel && it.pen == now.pen
+		if own && !same && !r.valueBetween(r.stretchOf(was), was) && !r.levelBetween(was+1, k) && k-was <= 3 {
+			r.blank(was) // "big hopper no small hopper 2 bags"
+			return true
+		}
 		if own && !same {
 			return false // another thing with a level of its own is another fact
 		}
@@ -257,6 +263,16 @@ func (r *reader) otherThing(k, n int) bool {
 			r.putInPlace(was, n)
 		}
 		return true
+	}
+	return false
+}
+
+// levelBetween says that a number, a part or a level stands in items[i:j].
+func (r *reader) levelBetween(i, j int) bool {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.number() && !it.soft || it.kind == itFrac || it.isAny(setOf(sFull, sEmpty)) {
+			return true
+		}
 	}
 	return false
 }
