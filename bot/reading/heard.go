@@ -16,7 +16,7 @@ var chatSpelling = map[string]string{
 	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "whit's": "what's", "haud": "hold", "hauds": "holds", "twa": "two", "shud": "should", "wud": "would", "cud": "could", "wid": "would",
 	"wan": "one", "ane": "one", "yin": "one", "fower": "four", "sax": "six", "seeven": "seven", "echt": "eight", "aicht": "eight", "eleeven": "eleven", "twal": "twelve", "hunner": "hundred", "hunder": "hundred", "dizzen": "dozen", "hauf": "half", "kwarter": "quarter",
 	"zwei": "two", "drei": "three", "vier": "four", "fünf": "five", "sechs": "six", "sieben": "seven", "acht": "eight", "neun": "nine", "zehn": "ten", "isang": "one", "dalawang": "two", "dalawa": "two", "tatlong": "three", "tatlo": "three", "apat": "four", "limang": "five", "anim": "six",
-	"mair": "more", "whit": "what", "gied": "gave", "wis": "was", "nae": "no", "dinna": "don't", "cannae": "can't", "didnae": "didn't", "wisnae": "wasn't", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
+	"mair": "more", "whit": "what", "gied": "gave", "wis": "was", "doon": "down", "dwn": "down", "doun": "down", "nae": "no", "dinna": "don't", "cannae": "can't", "didnae": "didn't", "wisnae": "wasn't", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
 }
 
 // heardAs are runs of words that stand for others: what was heard, what was meant.

@@ -106,6 +106,7 @@ func (r *reader) readItems() {
 	r.sacksNamedAhead()
 	r.goneThings()
 	r.outOfWhat()
+	r.gains()
 	r.strays()
 	r.brokenFence()
 	r.backAgain()
