@@ -109,7 +109,7 @@ func (c *Clock) lookIn(tx *store.Tx, id store.HerdID, now time.Time, g *glance) 
 		return look{herd: id}, err
 	}
 	l := look{herd: id, down: c.outage(row)}
-	if l.pushes, err = c.Desk.look(tx, id, now, l.down, g); err != nil {
+	if l.pushes, err = c.Desk.look(tx, row, now, l.down, g); err != nil {
 		return look{}, err
 	}
 	return l, c.Desk.QueuePushes(tx, id, l.pushes)

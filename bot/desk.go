@@ -35,6 +35,12 @@ func (d *Desk) State(tx *store.Tx, id store.HerdID) (*State, error) {
 	if err != nil {
 		return nil, err
 	}
+	return d.stateOf(tx, row)
+}
+
+// stateOf is State, of a herd whose row was read.
+func (d *Desk) stateOf(tx *store.Tx, row store.HerdRow) (*State, error) {
+	id := row.ID
 	if s := d.memory.state(id, row.Seq); s != nil {
 		now := *s
 		now.Row = row
@@ -68,11 +74,11 @@ func (d *Desk) Forget(id store.HerdID) { d.memory.forget(id) }
 // Handle answers one message and keeps what it says, in the transaction. The
 // answer is not queued; see Queue.
 func (d *Desk) Handle(tx *store.Tx, m Message) (Outcome, error) {
-	s, err := d.State(tx, m.Herd)
+	row, kept, err := tx.HerdAndValues(m.Herd, leavingName(m), askedName(m))
 	if err != nil {
 		return Outcome{}, err
 	}
-	kept, err := tx.Values(leavingName(m), askedName(m))
+	s, err := d.stateOf(tx, row)
 	if err != nil {
 		return Outcome{}, err
 	}
@@ -189,12 +195,17 @@ type Push struct {
 // were told, and when to look again. downFrom is since when nobody looked,
 // where that was an outage; else zero.
 func (d *Desk) Look(tx *store.Tx, id store.HerdID, now, downFrom time.Time) ([]Push, error) {
-	return d.look(tx, id, now, downFrom, nil)
+	row, err := tx.Herd(id)
+	if err != nil {
+		return nil, err
+	}
+	return d.look(tx, row, now, downFrom, nil)
 }
 
 // look is Look, of a herd that may have been glanced at before.
-func (d *Desk) look(tx *store.Tx, id store.HerdID, now, downFrom time.Time, g *glance) ([]Push, error) {
-	s, err := d.State(tx, id)
+func (d *Desk) look(tx *store.Tx, row store.HerdRow, now, downFrom time.Time, g *glance) ([]Push, error) {
+	id := row.ID
+	s, err := d.stateOf(tx, row)
 	if err != nil {
 		return nil, err
 	}

@@ -19,11 +19,15 @@ type Foreseen struct {
 // Foresee works out what a message leads to, beside the transactions that handle
 // others. It keeps nothing.
 func (d *Desk) Foresee(tx *store.Tx, m Message) (*Foreseen, error) {
-	s, err := d.State(tx, m.Herd)
+	row, kept, err := tx.HerdAndValues(m.Herd, askedName(m))
 	if err != nil {
 		return nil, err
 	}
-	asked, err := lastAsked(tx, m)
+	s, err := d.stateOf(tx, row)
+	if err != nil {
+		return nil, err
+	}
+	asked, err := readAsked(kept[0])
 	if err != nil {
 		return nil, err
 	}

@@ -2,21 +2,38 @@ package store
 
 import (
 	"fmt"
+	"strings"
 	"time"
 )
 
-const herdColumns = "SELECT id, name, made_name, zone, seq, look_again, paused FROM herd "
+// herdColumns reads a herd as three columns, as recordColumns does a record.
+const herdColumns = "id || ' ' || seq || ' ' || look_again || ' ' || paused || ' ' || zone, name, made_name"
 
-func scanHerd(row scanner) (h HerdRow, err error) {
-	var look int64
-	err = row.Scan(&h.ID, &h.Name, &h.Made, &h.Zone, &h.Seq, &look, &h.Paused)
-	h.LookAgain = instant(look)
-	return h, err
+func scanHerd(row scanner) (HerdRow, error) {
+	h, dest := herdInto()
+	if err := row.Scan(dest...); err != nil {
+		return HerdRow{}, err
+	}
+	return h()
+}
+
+// herdInto gives where herdColumns are scanned to, and what makes a herd of it then.
+func herdInto() (herd func() (HerdRow, error), dest []any) {
+	var h HerdRow
+	var first head
+	return func() (HerdRow, error) {
+		h.ID = HerdID(first.number())
+		h.Seq = first.number()
+		h.LookAgain = instant(first.number())
+		h.Paused = first.number() != 0
+		h.Zone = first.rest
+		return h, first.err
+	}, []any{&first.rest, &h.Name, &h.Made}
 }
 
 // Herds lists the herds by id.
 func (tx *Tx) Herds() ([]HerdRow, error) {
-	h, err := list(tx, herdColumns+"ORDER BY id", nil, scanHerd)
+	h, err := list(tx, "SELECT "+herdColumns+" FROM herd ORDER BY id", nil, scanHerd)
 	if err != nil {
 		return nil, fmt.Errorf("herds: %w", err)
 	}
@@ -25,7 +42,7 @@ func (tx *Tx) Herds() ([]HerdRow, error) {
 
 // FirstHerd gives the herd that is there longest; false if there is none.
 func (tx *Tx) FirstHerd() (HerdRow, bool, error) {
-	h, err := list(tx, herdColumns+"ORDER BY id LIMIT 1", nil, scanHerd)
+	h, err := list(tx, "SELECT "+herdColumns+" FROM herd ORDER BY id LIMIT 1", nil, scanHerd)
 	if err != nil || len(h) == 0 {
 		return HerdRow{}, false, err
 	}
@@ -34,14 +51,27 @@ func (tx *Tx) FirstHerd() (HerdRow, bool, error) {
 
 // Herd gives one herd; [ErrNotFound] if there is none of that id.
 func (tx *Tx) Herd(id HerdID) (HerdRow, error) {
-	h, err := list(tx, herdColumns+"WHERE id = ?", []any{int64(id)}, scanHerd)
-	if err == nil && len(h) == 0 {
+	h, _, err := tx.HerdAndValues(id)
+	return h, err
+}
+
+// HerdAndValues gives one herd and, in one go, what Values gives.
+func (tx *Tx) HerdAndValues(id HerdID, names ...string) (HerdRow, []string, error) {
+	herd, dest := herdInto()
+	query := "SELECT " + herdColumns + strings.Repeat(", "+oneValue, len(names)) + " FROM herd WHERE id = ?"
+	values, args := make([]string, len(names)), make([]any, 0, len(names)+1)
+	for i := range names {
+		args, dest = append(args, names[i]), append(dest, &values[i])
+	}
+	ok, err := tx.one(query, append(args, int64(id)), dest...)
+	if err == nil && !ok {
 		err = ErrNotFound
 	}
 	if err != nil {
-		return HerdRow{}, fmt.Errorf("herd %d: %w", id, err)
+		return HerdRow{}, nil, fmt.Errorf("herd %d: %w", id, err)
 	}
-	return h[0], nil
+	h, err := herd()
+	return h, values, err
 }
 
 // CreateHerd makes a herd, to be looked at from now on. It is paused until a

@@ -15,14 +15,15 @@ func (tx *Tx) Value(name string) (string, error) {
 	return v, nil
 }
 
+const oneValue = "coalesce((SELECT value FROM value WHERE name = ?), '')"
+
 // Values gives several of them, in the order of their names.
 func (tx *Tx) Values(names ...string) ([]string, error) {
-	const one = "coalesce((SELECT value FROM value WHERE name = ?), '')"
 	values, args, dest := make([]string, len(names)), make([]any, len(names)), make([]any, len(names))
 	for i := range names {
 		args[i], dest[i] = names[i], &values[i]
 	}
-	if _, err := tx.one("SELECT "+one+strings.Repeat(", "+one, len(names)-1), args, dest...); err != nil {
+	if _, err := tx.one("SELECT "+oneValue+strings.Repeat(", "+oneValue, len(names)-1), args, dest...); err != nil {
 		return nil, fmt.Errorf("values %s: %w", strings.Join(names, ", "), err)
 	}
 	return values, nil
