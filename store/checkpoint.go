@@ -124,6 +124,9 @@ func (s *Store) startFolding() {
 				return
 			case <-f.commits:
 			}
+			if f.came.Load() < foldAt { // it was counted while others were folded
+				continue
+			}
 			if err := s.checkpoint(ctx); err != nil && ctx.Err() == nil {
 				f.failed.Store(true)
 			}
