@@ -15,11 +15,6 @@ type connection struct {
 	changedPeople bool
 }
 
-type statement struct {
-	*sql.Stmt
-	changesPeople bool
-}
-
 func connect(ctx context.Context, db *sql.DB) (*connection, error) {
 	c, err := db.Conn(ctx)
 	if err != nil {
@@ -36,18 +31,17 @@ func (c *connection) close() error {
 	return errors.Join(err, c.conn.Close())
 }
 
-func (c *connection) prepared(query string) (*sql.Stmt, error) {
+func (c *connection) prepared(query string) (statement, error) {
 	s, ok := c.statements[query]
 	if !ok {
 		var err error
-		if s.Stmt, err = c.conn.PrepareContext(context.Background(), query); err != nil {
-			return nil, err
+		if s, err = prepare(c.conn, query); err != nil {
+			return s, err
 		}
-		s.changesPeople = changesPeople.MatchString(query)
 		c.statements[query] = s
 	}
 	c.changedPeople = c.changedPeople || s.changesPeople
-	return s.Stmt, nil
+	return s, nil
 }
 
 // do runs a statement that takes no arguments and gives no rows.
@@ -56,7 +50,7 @@ func (c *connection) do(ctx context.Context, query string) error {
 	if err != nil {
 		return err
 	}
-	_, err = s.ExecContext(ctx, nil...)
+	_, err = s.exec(ctx, nil)
 	return err
 }
 

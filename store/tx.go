@@ -137,7 +137,7 @@ func (tx *Tx) exec(query string, args ...any) (sql.Result, error) {
 	if err != nil {
 		return nil, err
 	}
-	return s.ExecContext(context.Background(), args...)
+	return s.exec(context.Background(), args)
 }
 
 // change runs a statement that must change one row.
@@ -165,13 +165,15 @@ func (tx *Tx) one(query string, args []any, dest ...any) (bool, error) {
 	if err != nil {
 		return false, err
 	}
-	switch err := s.QueryRowContext(context.Background(), args...).Scan(dest...); {
-	case errors.Is(err, sql.ErrNoRows):
-		return false, nil
-	case err != nil:
-		return false, err
-	}
-	return true, nil
+	found := false
+	err = s.each(args, func(row scanner) error {
+		if found {
+			return nil
+		}
+		found = true
+		return row.Scan(dest...)
+	})
+	return found && err == nil, err
 }
 
 // scanner is what a row is read from.
@@ -187,19 +189,17 @@ func list[T any](tx *Tx, query string, args []any, scan func(scanner) (T, error)
 	if err != nil {
 		return nil, err
 	}
-	rows, err := s.QueryContext(context.Background(), args...)
+	err = s.each(args, func(row scanner) error {
+		t, err := scan(row)
+		if err == nil {
+			out = append(out, t)
+		}
+		return err
+	})
 	if err != nil {
 		return nil, err
 	}
-	defer func() { err = errors.Join(err, rows.Close()) }()
-	for rows.Next() {
-		t, err := scan(rows)
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, t)
-	}
-	return out, rows.Err()
+	return out, nil
 }
 
 // orNull is the id, or NULL for 0.
