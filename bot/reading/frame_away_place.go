@@ -5,7 +5,7 @@ package reading
 func (r *reader) awayThere(k int) bool {
 	it := &r.items[k]
 	zone := it.canon == zoneCanon
-	if !zone && !(lastWord(it.s) == "in" && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.placeLike(k+1)) || it.pig >= 0 {
+	if !zone && !((lastWord(it.s) == "in" || r.goesTo(k)) && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.placeLike(k+1)) || it.pig >= 0 {
 		return false
 	}
 	from, to := r.sentenceStart(k), r.sentenceEnd(k)
@@ -13,6 +13,9 @@ func (r *reader) awayThere(k int) bool {
 	for n := from; n < to; n++ {
 		x := &r.items[n]
 		switch {
+		case x.kind == itNum && x.dayOfMonthLike() && n+2 < to && r.items[n+1].isAny(setOf(sTo)) && r.items[n+2].kind == itDay && r.items[n+2].day.form == dayDate,
+			x.kind == itNum && x.dayOfMonthLike() && days == 1 && r.items[n-1].isAny(setOf(sTo)) && n > 1 && r.items[n-2].kind == itDay && r.items[n-2].day.form == dayDate:
+			days++ // "12 to 15 may", "on may 20 until 23"
 		case x.kind == itDay && !x.day.every:
 			days++
 		case days == 1 && x.isAny(setOf(sTo)):
@@ -27,6 +30,23 @@ func (r *reader) awayThere(k int) bool {
 	it.canon, it.kind, it.sense = "", itWord, setOf(sAway)
 	r.forceRange(from, to, fAway)
 	return true
+}
+
+// goingWords lead to a place with a "to" behind them.
+var goingWords = setOfWords(split(`go, going, off, heading, headed, travel, travelling, traveling, flying, fly, drive, driving, down, up, over, trip, away, we go, i go, visit`))
+
+// goesTo says that the "to" at item k leads to where a person goes.
+func (r *reader) goesTo(k int) bool {
+	it := &r.items[k]
+	if it.s == "to" {
+		return k > 0 && it.gap == gapNone && goingWords[lastWord(r.items[k-1].s)]
+	}
+	return lastWord(it.s) == "to" && goingWords[firstWord(it.s)]
+}
+
+// dayOfMonthLike says that a number may be a day of the month.
+func (it *item) dayOfMonthLike() bool {
+	return !it.soft && !it.rng && it.v >= 1 && it.v <= 31 && it.v == float64(int(it.v))
 }
 
 // placeLike says that item k may be the name of a place that is not of the herd.

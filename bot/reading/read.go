@@ -257,7 +257,7 @@ func (r *reader) forceFrames() {
 		case r.remindsFirst(k), r.tellsToDo(k), r.awayThere(k), r.worksThen(k):
 		case r.outTold(k), r.fenceTold(k), r.inAgain(k):
 		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k) || r.remindsHere(k)) && !r.isQuestion(k):
-			end := r.sentenceEnd(k)
+			end := r.reminderEnd(k)
 			if k > 0 && it.gap < gapAnd && r.remindsHere(k) {
 				it.gap = gapStop
 			}
@@ -318,11 +318,11 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, r.listOfSpending(k), fSpend)
 		case it.unit == unitBatch && (it.kind == itWord || it.kind == itQty && it.v == 1) && r.tellsBatch(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fRecipe)
-		case it.is(sNote) && r.noteFormal(k):
+		case it.is(sNote) && (r.noteFormal(k) || r.notesFacts(k)):
 			it.sense.drop(sNote)
 			it.used = true
 		case it.is(sNote) && (it.gap >= gapComma || k == 0 || r.fillersBefore(k)) && it.pig < 0:
-			r.forceRange(k, r.lineEnd(k), fNote)
+			r.forceRange(k, r.noteEnd(k), fNote)
 		case r.questionStart(k) && r.reminderAhead(k) >= 0:
 			r.forceRange(r.reminderAhead(k), r.sentenceEnd(k), fRemind)
 		case r.questionStart(k):

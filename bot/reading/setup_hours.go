@@ -26,7 +26,7 @@ func (r *reader) hoursTold(i, j int) frame {
 		return fIdle
 	}
 	var hours, clocks, masses, days, before, after int
-	uses, not, quiet, tell, chore, change := false, false, false, false, false, false
+	uses, not, quiet, tell, chore, change, remind := false, false, false, false, false, false, false
 	for k := i; k < j; k++ {
 		it := &r.items[k]
 		switch {
@@ -55,6 +55,9 @@ func (r *reader) hoursTold(i, j int) frame {
 			chore = true
 		case it.is(sTell):
 			tell = true
+		case it.is(sRemind) && !it.quest:
+			remind = true
+		case partsOfDay[it.s]:
 		case changeVerbs[it.s]:
 			change = true
 		case it.is(sNot), it.is(sNo):
@@ -73,12 +76,32 @@ func (r *reader) hoursTold(i, j int) frame {
 		return fQuiet
 	case not && before == 1 && after == 1 && hours == 2 && days == 0 && !chore:
 		return fQuiet
+	case remind && chore && hours == 1 && days == 0 && !not && r.fromNowOn(i, j):
+		return fChore // "remind me of chores at 6 am from now on"
 	case chore && change && days == 1 && hours <= 1 && !not:
 		return fChore
 	case tell && clocks > 0 && hours == 2 && r.insteadAt(i, j) > i && days == 0 && !quiet:
 		return fChore
 	}
 	return fIdle
+}
+
+// partsOfDay tell which half of the day the hour before them is in.
+var partsOfDay = setOfWords(split(`at night, in the morning, in the evening, in the afternoon, in the night`))
+
+// fromNowOn says that items[i:j] set something for good.
+func (r *reader) fromNowOn(i, j int) bool {
+	for k := i; k < j; k++ {
+		switch r.items[k].s {
+		case "from now on", "from now", "always", "from today", "henceforth", "in future", "every time":
+			return true
+		case "from":
+			if k+1 < j && r.items[k+1].s == "now" {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // changeVerbs give a setting another value.
@@ -92,10 +115,20 @@ func (it *item) hourLike() bool {
 	return !it.soft && !it.ord && !it.rng && it.v >= 0 && it.v <= 24 && it.v == float64(int(it.v))
 }
 
+// hourAmong says that items[i:j] tell an hour of the day.
+func (r *reader) hourAmong(i, j int) bool {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.kind == itClock || it.kind == itNum && it.hourLike() {
+			return true
+		}
+	}
+	return false
+}
+
 // insteadAt is the item that says what no longer holds, "instead of 7"; -1 if none does.
 func (r *reader) insteadAt(i, j int) int {
 	for k := i; k < j; k++ {
-		if s := r.items[k].s; s == "instead of" || s == "rather than" {
+		if s := r.items[k].s; s == "instead of" || s == "rather than" || s == "not" && r.hourAmong(i, k) && r.hourAmong(k, min(k+3, j)) {
 			return k
 		}
 	}
