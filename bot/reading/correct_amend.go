@@ -18,11 +18,11 @@ import (
 // amendWords say that what stands beside them puts something right.
 var amendWords = setOfWords(split(`i mean, i meant, mean, meant, maen, ment, menat, mena, should be, should have been, that should be, it should be, should read, should say, make that, make it,
 	correction, typo, wrong, rather, pala, actually, no, nope, nae, oops, whoops, woops, sorry, sry, soz, sori, my mistake, my bad, pardon, pardon me, excuse me, i misspoke, misspoke, scratch that, no wait, wait, oh wait,
-	sorry that, no sorry, sorry meant, was meant to be, should've been, shouldve been, wait no, oops no, oh sorry, instead, mixed up, mistake, correct that, change that, change, fix that, err, swap, not that, that was wrong, rectification, erratum, ay sorry`))
+	sorry that, no sorry, sorry meant, was meant to be, should've been, shouldve been, wait no, oops no, oh sorry, instead, mixed up, mistake, sorrow, correct that, change that, change, fix that, err, swap, not that, that was wrong, rectification, erratum, ay sorry`))
 
 // amendSmall are the small words of such a text that stand in no lexicon as such.
 var amendSmall = setOfWords(split(`ay, po, ho, opo, kasi, yun, yung, na, ah, aw, och, aye, eh, er, uhm, hm, hmm, ugh, argh, sir, maam, ma'am, boss, that was, it was, that's, thats, that is, it is, it's, its, was, were, those were, these are, these were, those are, they were, ones, one, number,
-	tag, pig, pigs, lb, lbs, kg, record, reading, figure, weight, weighed, weighs, scale, said, says, had, put, wrote, told, typed, entered, told you, i said, i had, i put, i wrote, i told you, the last one, the last, last one, last, first, that one, this one, the one, you, by the way, way, btw, anyway, tho, though, for, of, in, on, at, to, and, but, from, it to, change, please, again, si, name, gave, i gave, entry, this is, i was, i am, afraid, forgive, forgive me, have, read, write, to write, not today, put in, lang, lng, only, just, straight, please`))
+	tag, pig, pigs, lb, lbs, kg, record, reading, figure, weight, weighed, weighs, scale, said, says, had, put, wrote, told, typed, entered, told you, i said, i had, i put, i wrote, i told you, the last one, the last, last one, last, first, that one, this one, the one, you, by the way, way, btw, anyway, tho, though, for, of, in, on, at, to, and, but, from, it to, change, please, again, si, name, gave, i gave, entry, this is, i was, i am, afraid, forgive, forgive me, have, read, write, to write, not today, put in, lang, lng, only, just, straight, place, already, more like, like, tho, though, really, please`))
 
 // excuseWords tell why the wrong value was told, and nothing else.
 var excuseWords = setOfWords(split(`thumb, thumbs, finger, fingers, fat, slipped, slip, typo, typos, mistake, mistakes, misread, mistyped, forgot, i forgot, forgot to, glasses, specs, keyboard, key, keys, button, phone, autocorrect, auto correct, autocomplete, mixed up, mixed them up, mixed em up,
@@ -54,6 +54,7 @@ type amends struct {
 	stays             []float64 // numbers that were right
 	thing, notThing   *item
 	level             bool // a part, full or empty
+	notLevel          bool // "it wasn't full"
 	product           string
 	notProduct        bool
 	kind              string
@@ -100,6 +101,10 @@ func (r *reader) amends() (amends, bool) {
 			from = to
 			continue
 		}
+		if from > 0 && r.tellsUndone(&a, from, to) {
+			from = to
+			continue
+		}
 		if r.saysItStands(&a, from, to) {
 			from = to
 			continue
@@ -114,6 +119,13 @@ func (r *reader) amends() (amends, bool) {
 			}
 			s := it.s
 			switch {
+			case it.kind == itDay && a.notLevel:
+				part, ok := r.slashPart(it)
+				if !ok {
+					return a, false
+				}
+				a.level, denied = true, false
+				a.now = append(a.now, part)
 			case it.kind == itDay && !it.day.every:
 				if d, found := it.day.on(r.today, lookBack, r.dayFirst); found && !denied {
 					a.on, a.day = &d, true
@@ -178,10 +190,17 @@ func (r *reader) amends() (amends, bool) {
 			case s == "yesterday's" || s == "yesterdays":
 				d := r.today - 1
 				a.on, a.day, a.was = &d, true, true
+			case s == "took place" || s == "happened" || s == "took" && k+1 < to && r.items[k+1].s == "place":
+				a.was = true
 			case s == "that was" || s == "those were" || s == "these are" || s == "these were" || s == "those are" || s == "they were" || s == "it was":
 				a.was = true
+			case (s == "wasn't" || s == "wasnt" || s == "isn't" || s == "isnt" || s == "was not" || s == "is not") && k+1 < to && r.items[k+1].isAny(setOf(sFull, sEmpty)):
+				denied, a.cue, a.notLevel = true, true, true
 			case it.isAny(setOf(sFull, sEmpty)) && !it.is(sFill):
-				if !denied {
+				if denied && a.notLevel {
+					denied = false
+				}
+				if !denied && !(a.notLevel && k > 0 && r.items[k-1].is(sNot)) {
 					a.level = true
 					a.now = append(a.now, *it)
 				}
@@ -213,6 +232,19 @@ func (r *reader) amends() (amends, bool) {
 		from = to
 	}
 	return a, len(a.now) > 0 || a.day || a.minute != nil
+}
+
+// slashPart reads as a part what looks like a date: "wasn't full, more like 3/4".
+func (r *reader) slashPart(it *item) (item, bool) {
+	over, under, ok := strings.Cut(r.text[it.from:it.to], "/")
+	n, err1 := strconv.Atoi(over)
+	d, err2 := strconv.Atoi(under)
+	if !ok || err1 != nil || err2 != nil || n >= d || n <= 0 {
+		return item{}, false
+	}
+	part := *it
+	part.kind, part.v = itFrac, float64(n)/float64(d)
+	return part, true
 }
 
 // toldLately says that one of the last texts has a word, or a longer one that begins
@@ -262,6 +294,28 @@ func (r *reader) excuse(i, j int) bool {
 		told = told || excuseWords[it.s] || excuseWords[firstWord(it.s)]
 	}
 	return told
+}
+
+// tellsUndone takes the clause items[i:j] that says of a pig that it was not done: "haven't
+// done pearl" behind "that was gus".
+func (r *reader) tellsUndone(a *amends, i, j int) bool {
+	not, pig := false, int16(-1)
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		switch {
+		case it.pig >= 0 && pig < 0:
+			pig = it.pig
+		case it.is(sNot) && it.s != "not":
+			not = true
+		case it.kind != itWord && !it.soft || it.pig >= 0 || it.quest || !it.isAny(setOf(sFiller, sPronoun, sWeigh, sDone, sUndone, sGirth, sNow)):
+			return false
+		}
+	}
+	if !not || pig < 0 {
+		return false
+	}
+	a.notPigs = append(a.notPigs, pig)
+	return true
 }
 
 // saysItStands takes the clause items[i:j] where it says that a value was right: "83 is
@@ -488,7 +542,7 @@ func (r *reader) couldPut(n int, it *item) bool {
 	if !ok || !is || now <= 0 || old <= 0 || now == old {
 		return false
 	}
-	if w, weighed := f.(model.Weigh); weighed && w.WeightKg > 0 && !in.qty(mass) || weighed && w.GirthCm > 0 {
+	if _, weighed := f.(model.Weigh); weighed {
 		return now > old/1.6 && now < old*1.6
 	}
 	return now > old/11 && now < old*11
@@ -693,14 +747,24 @@ func (r *reader) tagsMeant(a *amends) {
 	a.pigs, a.num, a.cue = append(a.pigs, pig), nil, true
 }
 
-// pigTagged is the living pig that is called by a number, -1 if none.
+// pigTagged is the living pig that is called by a number, or the only one whose name ends
+// in it; -1 if none.
 func (r *reader) pigTagged(v float64) int16 {
+	found := int16(-1)
 	for p := range r.alive {
-		if t, err := strconv.ParseFloat(r.pigs[p].Name, 64); err == nil && t == v {
+		name := r.pigs[p].Name
+		if t, err := strconv.ParseFloat(lastWord(name), 64); err != nil || t != v {
+			continue
+		}
+		if lastWord(name) == name {
 			return int16(p)
 		}
+		if found >= 0 {
+			return -1 // "red 3" or "blue 3"
+		}
+		found = int16(p)
 	}
-	return -1
+	return found
 }
 
 // hotterThanAnyDayC is a number that is no day's heat in degrees Celsius.
@@ -793,7 +857,7 @@ func (r *reader) meansRecord(a *amends, n int) int {
 		switch f.(type) {
 		case model.Water, model.FeedLevel:
 		case model.Refill:
-			if a.thing == nil {
+			if a.thing == nil && !(a.notLevel && f.(model.Refill).Full) {
 				return 0
 			}
 		default:

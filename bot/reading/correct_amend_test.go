@@ -36,6 +36,9 @@ func TestAmends(t *testing.T) {
 		{"lambak", "2026-05-04T06:50", "tala 38 bituin 36.5|that was yesterday po, i forgot to send", "weigh animals=Tala date=2026-05-03 replaces=true weight_kg=38; weigh animals=Bituin date=2026-05-03 replaces=true weight_kg=36.5"},
 		{"lambak", "2026-05-04T06:50", "1 sack in the feeder|tala 38|the feed was yesterday", "refill date=2026-05-03 feed_kg=50 feeder=feeder replaces=true"},
 		{"bramble", "2026-06-06T10:40", "Winnie 98|green barrel full|I am afraid I gave you Winnie's name in error; it was Pearl.", "weigh animals=Pearl replaces=true weight_kg=44.45"},
+		{"bramble", "2026-06-13T08:31", "pearl 103|sorry that was gus. havent done pearl", "weigh animals=Gus replaces=true weight_kg=46.72"},
+		{"garth", "2026-07-26T09:31", "red 15 91 kg this morning|sorry that was 16", "weigh animals=Red 16 replaces=true weight_kg=91"},
+		{"orchard", "2026-07-06T12:00", "filled big hopper 150 lb, full|wasnt full tho more like 3/4", "refill feed_kg=68.04 feeder=big hopper fraction=0.75 replaces=true"},
 		{"pinfold", "2026-08-29T17:20", "3 is 222|4 not 3", "weigh animals=4 replaces=true weight_kg=100.7"},
 		{"pinfold", "2026-08-29T17:20", "I poured three bags into the feeder.|I was mistaken; it was two bags.", "refill feed_kg=45.36 feeder=feeder replaces=true"},
 	} {

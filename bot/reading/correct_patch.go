@@ -96,6 +96,8 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 		}
 		if r.has(cut, sFull) {
 			v.Full, v.Fraction, changed = true, nil, true
+		} else if part := r.fractionOf(cut); part != nil && v.Full {
+			v.Full, v.Fraction, changed = false, part, true // "it wasn't full, more like 3/4"
 		}
 		if n := r.feederOf(cut); n != "" {
 			v.Feeder, changed = n, true

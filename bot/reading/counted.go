@@ -150,6 +150,9 @@ func (r *reader) didTheThing() {
 		if it.s != "did" && it.s != "did the" && it.s != "did all" || it.quest || k > 0 && it.gap < gapComma && !r.fillersBefore(k) {
 			continue
 		}
+		if r.didPigs(k) {
+			continue
+		}
 		for n := k + 1; n < len(r.items) && n <= k+3; n++ {
 			x := &r.items[n]
 			if x.feeder >= 0 || x.barrel >= 0 || x.isAny(setOf(sFeeder, sBarrel, sWallow, sBoth, sAll, sWatered)) && !x.is(sPigs) || didThings[x.s] {
@@ -163,6 +166,40 @@ func (r *reader) didTheThing() {
 			}
 		}
 	}
+}
+
+// didPigs reads "did the reds before dark. 93 the lot": the pigs weighed, and in the next
+// sentence what they weigh.
+func (r *reader) didPigs(k int) bool {
+	end := r.sentenceEnd(k)
+	if end >= len(r.items) || !r.bareWeight(end) || r.items[end].v < leastToldWeight {
+		return false
+	}
+	pigs, last := 0, k
+	for n := k + 1; n < end; n++ {
+		it := &r.items[n]
+		switch {
+		case it.pig >= 0 || it.group >= 0:
+			pigs, last = pigs+1, n
+		case it.number() && !it.soft, it.kind == itThing, it.quest, it.kind == itWord && it.isAny(setOf(sPronoun, sSick, sFeed, sWater, sWorm, sMove)):
+			return false
+		}
+	}
+	if pigs == 0 || last > k+2*pigs+2 {
+		return false
+	}
+	for n := k; n < end; n++ {
+		if it := &r.items[n]; it.pig < 0 && it.group < 0 && it.kind == itWord && !it.is(sAnd) {
+			r.blank(n)
+		}
+	}
+	r.items[end].gap = gapNone
+	for n := end + 1; n < len(r.items) && n <= end+4 && r.items[n].gap < gapStop; n++ {
+		if it := &r.items[n]; it.kind == itWord && it.pig < 0 && it.isAny(setOf(sAll, sEach, sPartOf, sAbout, sFiller)) && !it.isAny(setOf(sSick, sBut)) {
+			r.blank(n)
+		}
+	}
+	return true
 }
 
 // clockWords drops the word "clock" beside a time of day in a herd whose zone is

@@ -5,7 +5,7 @@ package reading
 func (r *reader) awayThere(k int) bool {
 	it := &r.items[k]
 	zone := it.canon == zoneCanon
-	if !zone && !((lastWord(it.s) == "in" || r.goesTo(k)) && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.placeLike(k+1)) || it.pig >= 0 {
+	if !zone && !(lastWord(it.s) == "in" && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.placeLike(k+1)) && !(r.goesTo(k) && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.unheardPlace(k+1)) || it.pig >= 0 {
 		return false
 	}
 	from, to := r.sentenceStart(k), r.sentenceEnd(k)
@@ -47,6 +47,13 @@ func (r *reader) goesTo(k int) bool {
 // dayOfMonthLike says that a number may be a day of the month.
 func (it *item) dayOfMonthLike() bool {
 	return !it.soft && !it.rng && it.v >= 1 && it.v <= 31 && it.v == float64(int(it.v))
+}
+
+// unheardPlace says that item k may be where a person goes: a word that names nothing of
+// the herd or the trade, "province".
+func (r *reader) unheardPlace(k int) bool {
+	it := &r.items[k]
+	return r.placeLike(k) || it.kind == itWord && it.pig < 0 && it.pen < 0 && it.feeder < 0 && it.barrel < 0 && it.sense.empty() && it.unit == 0
 }
 
 // placeLike says that item k may be the name of a place that is not of the herd.

@@ -65,6 +65,7 @@ func (r *reader) settle() Reading {
 	}
 	r.instead(r.out)
 	r.replaceDenied(r.out)
+	r.exceptWeighed()
 	return Reading{Entries: append([]Entry(nil), r.out...), Left: r.left, Answers: r.answered}
 }
 

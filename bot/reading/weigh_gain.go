@@ -26,6 +26,8 @@ func (r *reader) gains() {
 		it := &r.items[k]
 		switch {
 		case it.kind != itWord || it.pig >= 0:
+		case it.is(sNot) && k+1 < len(r.items) && r.items[k+1].is(sGain):
+			r.noGain(k)
 		case gainWords[it.s]:
 			r.gainAt(k)
 		case it.s == "from":
@@ -82,7 +84,27 @@ func (r *reader) gainAt(k int) {
 		return
 	}
 	if m := r.weightBehind(n+1, r.items[n].v); m > 0 {
+		if gain := &r.items[n]; gain.kind == itQty && r.items[m].kind == itNum {
+			r.items[m].kind, r.items[m].unit = itQty, gain.unit // "up 8 kg to 70.5"
+		}
 		r.blankTo(k, m)
+	}
+}
+
+// noGain blanks what says at item k that nothing was put on, where the weight stands
+// behind: "did not gain a thing, still 190".
+func (r *reader) noGain(k int) {
+	for n := k + 2; n < len(r.items) && n < k+8 && r.items[n].gap < gapStop; n++ {
+		it := &r.items[n]
+		if r.bareWeight(n) {
+			if r.pigBefore(k) >= 0 {
+				r.blankTo(k, n)
+			}
+			return
+		}
+		if it.kind != itWord && !it.soft || it.pig >= 0 || !backToWeight[it.s] && !it.isAny(setOf(sFiller, sPronoun)) && it.s != "anything" && it.s != "thing" {
+			return
+		}
 	}
 }
 
@@ -156,6 +178,8 @@ func (r *reader) besideWeight(k int) {
 			if !own {
 				return
 			}
+		case "that", "her", "him", "it":
+			n++
 		default:
 			return
 		}
@@ -179,7 +203,7 @@ func (r *reader) besideWeight(k int) {
 		return
 	}
 	m := p - 1
-	for m >= 0 && m >= p-3 && r.items[m].kind == itWord && r.items[m].isAny(setOf(sFiller, sAnd)) {
+	for m >= 0 && m >= p-5 && (r.items[m].pig >= 0 || r.items[m].kind == itWord && r.items[m].isAny(setOf(sFiller, sAnd, sDitto))) {
 		m--
 	}
 	if m < 1 || !r.bareWeight(m) || r.pigBefore(m) < 0 || r.items[m].v < 3*r.items[k].v || r.items[k].qty(mass) && r.items[m].qty(mass) && r.items[k].unit != r.items[m].unit {
@@ -191,7 +215,9 @@ func (r *reader) besideWeight(k int) {
 		it.kind, it.unit = itQty, r.items[m].unit
 	}
 	it.plus, it.minus = false, false
-	r.blank(k + 1)
+	for x := k + 1; x < max(n, k+2); x++ {
+		r.blank(x)
+	}
 }
 
 // thatIs says that a word for what was said stands right before item k.

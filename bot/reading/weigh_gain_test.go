@@ -26,6 +26,10 @@ func TestGains(t *testing.T) {
 		{"kiln", "2026-08-29T09:25", "205 212\n207 ditto", "weigh animals=205 weight_kg=96.16; weigh animals=207 weight_kg=96.16"},
 		{"burrow", "2026-08-22T09:10", "plum is a hundred and sixty eight and moss is eleven less", "weigh animals=Plum weight_kg=76.2; weigh animals=Moss weight_kg=71.21"},
 		{"burrow", "2026-08-22T09:10", "plum 168, moss 5 lb heavier", "weigh animals=Plum weight_kg=76.2; weigh animals=Moss weight_kg=78.47"},
+		{"burrow", "2026-08-14T19:10", "Plum up 8 kg to 70.5, Moss 67 flat", "weigh animals=Plum weight_kg=70.5; weigh animals=Moss weight_kg=67"},
+		{"pinfold", "2026-08-22T09:00", "number four did not gain a thing, still one ninety", "weigh animals=4 weight_kg=86.18"},
+		{"bantay", "2026-05-08T17:45", "everyone about 75 except Kidlat, he is 80", "weigh animals=Tala+Bituin+Ulan+Amihan weight_kg=75; weigh animals=Kidlat weight_kg=80"},
+		{"garth", "2026-07-31T21:40", "did the reds before dark. 93 the lot of them", "weigh animals=Red 14+Red 15+Red 16 weight_kg=93"},
 		{"garth", "2026-08-01T12:00", "blue 3 doon 2 tae 74", "weigh animals=Blue 3 weight_kg=74"},
 	} {
 		got, err := play(t, c.herd).say(c.now, c.text)
