@@ -48,7 +48,7 @@ func TestLookAhead(t *testing.T) {
 	}
 	require.Equal(t, []int{1, 5, 8}, foreseen)
 	for i := 0; i < len(raws); {
-		n, err := edge.keepSome(t.Context(), raws[i:], a)
+		n, err := edge.keepSome(t.Context(), raws[i:], roundSpan, a)
 		require.NoError(t, err)
 		a.handled(n)
 		i += n

@@ -28,6 +28,9 @@ const offsetStands = 6 * 24 * time.Hour
 // along with every call.
 const wanted = `["message","edited_message","callback_query","my_chat_member"]`
 
+// pollMost is how many updates a poll brings at most.
+const pollMost = 100
+
 // conflictsBeforeGivingUp is how many polls in a row another copy may end.
 const conflictsBeforeGivingUp = 12
 
@@ -91,7 +94,7 @@ func (b *Bot) removeWebhook(ctx context.Context) {
 // pollOnce makes one getUpdates call, which waits so many seconds for something
 // to come, keeps what it brings, and says how much that was.
 func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
-	params := tgbotapi.Params{"timeout": strconv.Itoa(seconds), "limit": "100", "allowed_updates": wanted}
+	params := tgbotapi.Params{"timeout": strconv.Itoa(seconds), "limit": strconv.Itoa(pollMost), "allowed_updates": wanted}
 	if err := b.Store.Read(ctx, func(tx *store.Tx) error {
 		if err := b.distress.learn(tx); err != nil {
 			return err
@@ -129,8 +132,12 @@ func (b *Bot) pollOnce(ctx context.Context, seconds int) (int, error) {
 func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
 	ahead := b.lookAhead(ctx, raws)
 	defer ahead.over()
+	span := roundSpan
+	if len(raws) == pollMost {
+		span = longSpan
+	}
 	for {
-		n, err := b.keepSome(ctx, raws, ahead)
+		n, err := b.keepSome(ctx, raws, span, ahead)
 		if err != nil {
 			return err
 		}
@@ -148,10 +155,10 @@ func (b *Bot) keep(ctx context.Context, raws []json.RawMessage) error {
 // keepSome has some of the updates handled in one transaction, and notes with the
 // last of them what to ask for next. Where the handling meets a fault of the store
 // they are put into the inbox: the answering meets the fault again, and tells of it.
-func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage, ahead *ahead) (n int, err error) {
-	n, fault, err := b.keepRound(ctx, &round{bot: b, together: true}, raws, ahead)
+func (b *Bot) keepSome(ctx context.Context, raws []json.RawMessage, span time.Duration, ahead *ahead) (n int, err error) {
+	n, fault, err := b.keepRound(ctx, &round{bot: b, span: span, together: true}, raws, ahead)
 	if fault != nil { // what fails is to harm no other
-		n, fault, err = b.keepRound(ctx, &round{bot: b}, raws, ahead)
+		n, fault, err = b.keepRound(ctx, &round{bot: b, span: span}, raws, ahead)
 	}
 	if fault == nil {
 		return n, err

@@ -15,6 +15,9 @@ import (
 const (
 	roundMessages = 100
 	roundSpan     = 5 * time.Millisecond
+	// longSpan is that of a round while more wait at Telegram than a poll brings: what
+	// comes then waits for those before it, and they are through sooner.
+	longSpan = 4 * roundSpan
 )
 
 // round is the messages that are handled in one transaction, each by itself: what
@@ -25,13 +28,16 @@ type round struct {
 	// which costs nothing where nothing does: then it is taken again, each by itself.
 	together bool
 
+	span  time.Duration  // 0: roundSpan
 	file  *bot.Upload    // that a message waited for; nil: none
 	herds []store.HerdID // of the messages handled
 	after []func()       // to be done once it is committed
 }
 
-// roundIsOver reports whether a round that began at the moment is to end.
-func (b *Bot) roundIsOver(began time.Time) bool { return b.Now().Sub(began) >= roundSpan }
+// isOver reports whether a round that began at the moment is to end.
+func (r *round) isOver(began time.Time) bool {
+	return r.bot.Now().Sub(began) >= max(r.span, roundSpan)
+}
 
 // take handles updates as they came in, after what waits in the inbox, and says
 // how many of them the round had time for.
@@ -44,7 +50,7 @@ func (r *round) take(tx *store.Tx, raws []json.RawMessage, ahead *ahead) (int, e
 		if err := r.takeOne(tx, raw, began, ahead.of(i)); err != nil {
 			return i, err
 		}
-		if r.bot.roundIsOver(began) {
+		if r.isOver(began) {
 			return i + 1, nil
 		}
 	}
@@ -78,7 +84,7 @@ func (r *round) handle(tx *store.Tx, most int) (more bool, err error) {
 		if err := r.handleWaiting(tx, in); err != nil {
 			return true, err
 		}
-		if r.bot.roundIsOver(began) {
+		if r.isOver(began) {
 			break
 		}
 	}

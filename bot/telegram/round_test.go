@@ -142,11 +142,40 @@ func TestOffsetOfAHalfKeptPoll(t *testing.T) {
 		return now
 	}
 	raws := []json.RawMessage{rawText(900, 101, "Ann", "spent 20 straw"), rawText(5, 101, "Ann", "spent 21 straw")}
-	n, err := edge.keepSome(t.Context(), raws, &ahead{sights: make([]sight, len(raws))})
+	n, err := edge.keepSome(t.Context(), raws, roundSpan, &ahead{sights: make([]sight, len(raws))})
 	require.NoError(t, err)
 	require.Equal(t, 1, n)
 	require.Equal(t, "2", offset())
 	require.NoError(t, edge.keep(t.Context(), raws)) // after an end in between
 	require.Equal(t, "6", offset())
 	require.Equal(t, []string{"spent 20 straw", "spent 21 straw"}, spends(t, edge))
+}
+
+// What a poll brought is handled in rounds of five milliseconds, or of twenty where it
+// brought as much as it can.
+func TestRoundsOfAFullPollAreLong(t *testing.T) {
+	for _, tt := range []struct {
+		brought int
+		span    time.Duration
+	}{{pollMost - 1, roundSpan}, {pollMost, longSpan}} {
+		edge, _, code := idle(t)
+		require.NoError(t, edge.keep(t.Context(), []json.RawMessage{rawText(1, 101, "Ann", code)}))
+		now := time.Now()
+		asked := 0
+		edge.Now = func() time.Time { // it is asked for at least once a text
+			asked++
+			now = now.Add(time.Millisecond / 2)
+			return now
+		}
+		raws := make([]json.RawMessage, tt.brought)
+		for i := range raws {
+			raws[i] = rawText(100+i, 101, "Ann", fmt.Sprintf("spent %d straw", i+20))
+		}
+		var rounds int
+		edge.Store.OnQueued(func(waiting []store.Waiting) { rounds++ })
+		require.NoError(t, edge.keep(t.Context(), raws))
+		want := float64(asked) * 0.5 / float64(tt.span.Milliseconds())
+		require.InDelta(t, want, rounds, want/3+1)
+		require.Len(t, spends(t, edge), tt.brought)
+	}
 }
