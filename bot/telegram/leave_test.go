@@ -165,7 +165,7 @@ func TestWhatDoesNotDelete(t *testing.T) {
 		if err != nil {
 			return err
 		}
-		old := time.Now().Add(-11 * time.Minute).UTC().Format(time.RFC3339)
+		old := r.now().Add(-11 * time.Minute).UTC().Format(time.RFC3339)
 		return tx.SetValue(store.PersonValue("leaving", c.Herd, c.Person), `{"what":"delete","at":"`+old+`"}`)
 	})
 	require.Contains(t, r.ask(ann, "Quillwort Acre").Text, "too late")

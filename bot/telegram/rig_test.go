@@ -43,14 +43,21 @@ type rig struct {
 	bot   *Bot
 	fatal <-chan error
 	log   *journal
-	ahead atomic.Int64 // by how many nanoseconds the clock of the bot is ahead
+	noon  time.Duration // from now to noon of the day: what is said by night is read as of the evening
+	ahead atomic.Int64  // by how many nanoseconds the clock of the bot is ahead of the server's
 }
+
+// now is the Bot API server's clock.
+func (r *rig) now() time.Time { return time.Now().Add(r.noon) }
 
 // newRig starts a bot with nobody in its database.
 func newRig(t *testing.T, l Limits) *rig {
 	t.Helper()
 	r := &rig{t: t, api: botapitest.New(secret), path: filepath.Join(t.TempDir(), "herd.db"), log: &journal{}}
 	t.Cleanup(r.api.Close)
+	today := time.Now().UTC()
+	r.noon = time.Date(today.Year(), today.Month(), today.Day(), 17, 0, 0, 0, time.UTC).Sub(today) // in New York
+	r.api.SetClock(r.now)
 	r.open()
 	t.Cleanup(func() {
 		r.close()
@@ -80,7 +87,7 @@ func (r *rig) start(l Limits) {
 	require.NoError(r.t, err)
 	r.bot = New(Config{
 		Store: r.store, Desk: bot.NewDesk(), Token: secret, API: r.api.URL(), Zone: zone, Limits: l,
-		Now: func() time.Time { return time.Now().Add(time.Duration(r.ahead.Load())) },
+		Now: func() time.Time { return r.now().Add(time.Duration(r.ahead.Load())) },
 		Log: slog.New(slog.NewTextHandler(r.log, &slog.HandlerOptions{Level: slog.LevelDebug})),
 	})
 	// A test's own context ends before its clean-up.

@@ -85,7 +85,7 @@ func TestVersionsThatComeInTheWrongOrder(t *testing.T) {
 	r.api.Hold()
 	id := r.api.Say(ann, "spent 20 straw")
 	r.api.Edit(ann.ID, ann, id, "spent 21 straw")
-	now := time.Now()
+	now := r.now()
 	r.api.SetClock(func() time.Time { return now.Add(2 * time.Second) })
 	r.api.Edit(ann.ID, ann, id, "spent 22 straw")
 	r.api.Release(2, 0, 1)
