@@ -27,9 +27,10 @@ type Desk interface {
 }
 
 const (
-	sweepBatch    = 100 // herds asked for at once
-	lookBatch     = 5   // herds looked at in one go: a message that comes in waits no longer
-	restsFor      = 3   // times as long as a look took
+	sweepBatch    = 100              // herds asked for at once
+	lookBatch     = 5                // herds looked at in one go: a message that comes in waits no longer
+	restsFor      = 3                // times as long as a look took
+	mostRest      = 30 * time.Second // in a sweep: after an outage all herds are due
 	watchdogEvery = 30 * time.Second
 	overdue       = 75 * time.Second // a sweep is missing after so long
 	pause         = 5 * time.Minute  // the machine slept
@@ -181,23 +182,26 @@ func (d *Dispatcher) tell(err error) {
 }
 
 // unhurried is a desk that leaves time to who texts: in a long sweep it rests after
-// each look for three times as long as that took.
+// each look for three times as long as that took, half a minute in all.
 type unhurried struct {
 	Desk
-	looks int
+	looks  int
+	rested time.Duration
 }
 
 // Look implements Desk.
 func (u *unhurried) Look(ctx context.Context, herds []int64, now time.Time) map[int64]error {
 	began := time.Now()
 	errs := u.Desk.Look(ctx, herds, now)
-	if u.looks += len(herds); u.looks <= sweepBatch {
+	if u.looks += len(herds); u.looks <= sweepBatch || u.rested >= mostRest {
 		return errs
 	}
-	rest := time.NewTimer(restsFor * time.Since(began))
-	defer rest.Stop()
+	rest := restsFor * time.Since(began)
+	u.rested += rest
+	timer := time.NewTimer(rest)
+	defer timer.Stop()
 	select {
-	case <-rest.C:
+	case <-timer.C:
 	case <-ctx.Done():
 	}
 	return errs

@@ -105,38 +105,41 @@ func TestSweepLooksAtEachDueHerdOnce(t *testing.T) {
 	require.Empty(t, desk.looks[1000])
 }
 
-// A long sweep leaves most of the time to others, a short one none; the end of the
-// program does not wait for it.
+// A long sweep leaves most of the time to others, a short one none, and one after an
+// outage not for long; the end of the program does not wait for it.
 func TestLongSweepTakesItsTime(t *testing.T) {
+	const look = 2 * time.Millisecond // at a herd
 	for _, tt := range []struct {
-		herds int64
-		takes time.Duration // at 2 ms a herd
-	}{{100, 200 * time.Millisecond}, {300, 200*time.Millisecond + 4*400*time.Millisecond}} {
-		synctest.Test(t, func(t *testing.T) {
-			desk := newFakeDesk()
-			for id := range tt.herds {
-				desk.again[id] = time.Now()
-			}
-			desk.look = func(context.Context, int64) error { time.Sleep(2 * time.Millisecond); return nil }
-			d := NewDispatcher(desk, time.Now, func(err error) { t.Error(err) })
-			began := time.Now()
-			d.sweep(t.Context(), began, began)
-			require.Equal(t, tt.takes, time.Since(began))
-
-			ctx, stop := context.WithCancel(t.Context())
-			for id := range int64(300) {
-				desk.again[id] = began
-			}
-			desk.look = func(_ context.Context, id int64) error {
-				time.Sleep(time.Hour)
-				if id == 150 {
-					stop()
+		name    string
+		herds   int64
+		stopsAt int64
+		takes   time.Duration
+	}{
+		{"short", 100, -1, 100 * look},
+		{"long", 300, -1, 300*look + 200*look*restsFor},
+		{"after an outage", 10_000, -1, 10_000*look + mostRest},
+		{"cut off", 300, 150, 155*look + 50*look*restsFor},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			synctest.Test(t, func(t *testing.T) {
+				ctx, stop := context.WithCancel(t.Context())
+				defer stop()
+				desk := newFakeDesk()
+				for id := range tt.herds {
+					desk.again[id] = time.Now()
 				}
-				return nil
-			}
-			began = time.Now()
-			d.sweep(ctx, began, began)
-			require.Equal(t, 155*time.Hour+10*15*time.Hour, time.Since(began), "the looks, and the rests after ten of them")
+				desk.look = func(_ context.Context, id int64) error {
+					time.Sleep(look)
+					if id == tt.stopsAt {
+						stop()
+					}
+					return nil
+				}
+				d := NewDispatcher(desk, time.Now, func(err error) { t.Error(err) })
+				began := time.Now()
+				d.sweep(ctx, began, began)
+				require.Equal(t, tt.takes, time.Since(began))
+			})
 		})
 	}
 }
