@@ -42,6 +42,7 @@ var vetoes = [numFrames][]veto{
 	},
 	fSetBarrel: {
 		{"the barrel by the gate looks good today", (*reader).barrelInPassing, drop},
+		{"replaced 2 nipples on blue", (*reader).partsMended, drop},
 	},
 	fArrive: {
 		{"the pigs i moved in the pasture", (*reader).movedIntoPen, moveInstead},
@@ -99,12 +100,15 @@ var vetoes = [numFrames][]veto{
 	},
 	fWater: {
 		{"they drink 20 gallons a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
+		{"the barrel is full of leaves", (*reader).fullOfOther, drop},
 	},
 	fFeed: {
 		{"they eat 30 lb a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
 		{"pen 5 is 120x120 ft, empty", (*reader).emptySetting, drop},
 		{"fed the chickens, before any pig came", (*reader).nobodyToFeed, drop},
 		{"freezer is full", (*reader).otherFeed, drop},
+		{"2 bags still sitting in the truck", (*reader).lyingElsewhere, drop},
+		{"the hopper is full of wasps", (*reader).fullOfOther, drop},
 		{"moss is 161 and the hopper is half", func(r *reader, s span, _ int) bool { return r.weightOfNamed(s) >= 0 }, weighApart},
 		{"Brick stood on the platform, 91 pounds", (*reader).onThePlatform, weighInstead},
 	},
@@ -137,6 +141,7 @@ var vetoes = [numFrames][]veto{
 			return r.quoteHas(span{0, r.clauseFrom(s.i), r.clauseEnd(s.j - 1)}, "forecast", "forecasted", "predicted", "expected")
 		}, dropAs(NoneFuture)},
 		{"turned 62 today, knees feel like 80", (*reader).numbersOfOurs, drop},
+		{"100 percent done with this heat", (*reader).percentOfNothing, drop},
 	},
 	fMute: {
 		{"no more help with the chores", func(r *reader, s span, _ int) bool {

@@ -80,6 +80,8 @@ func (r *reader) mood(s span) string {
 			return NoneNegation
 		case it.s == "no" && s.frame != fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sWorm, sFeed, sWater, sFill, sTreat, sMove, sWallow, sHose, sSick, sMixed, sButcher, sBuy, sWeigh, sTape)) && r.items[k+1].gap == gapNone:
 			return NoneNegation
+		case (it.s == "almost" || it.s == "nearly") && s.frame == fAlarm && k+1 < s.j && r.items[k+1].is(sOut) && r.items[k+1].gap == gapNone:
+			return NoneNegation
 		case (it.s == "almost" || it.s == "nearly") && (s.frame == fDrug || s.frame == fGone || s.frame == fMove) && k+1 < s.j && r.items[k+1].isAny(setOf(sGave, sWorm, sTreat, sSold, sMove, sSlaughtered, sDied, sLost)):
 			return NoneNegation
 		case it.kind == itDay && k >= s.i && it.day.form == dayOffset && it.day.a > 0:
@@ -200,7 +202,7 @@ func (r *reader) undecided(s span) bool {
 	return saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), undecidedWords)
 }
 
-var undecidedWords = phrasesOf("might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")
+var undecidedWords = phrasesOf("we think to, i think to, thinking to, think about, want to try, might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")
 
 // mildNot says that a "not" does not deny the fact: "not quite full, maybe
 // 3/4", "not 38 but 37", "full not empty".

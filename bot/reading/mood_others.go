@@ -43,7 +43,7 @@ func (r *reader) othersOnly(from, end int) bool {
 			return false
 		}
 		if r.otherFamily(k) || it.is(sForeign) && !ofHouse(it.s) {
-			if r.befell(k + 1) {
+			if r.befell(k+1) || strings.HasPrefix(it.s, "next door ") { // "next door got 8 weaners"
 				at = k
 				break
 			}

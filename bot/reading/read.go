@@ -102,6 +102,8 @@ func (r *reader) readItems() {
 	r.conditions()
 	r.deadThings()
 	r.misleadingWords()
+	r.healedSigns()
+	r.fullOfItsOwn()
 	r.wentFor()
 	r.sacksNamedAhead()
 	r.goneThings()
@@ -172,7 +174,7 @@ func (r *reader) readItems() {
 				}
 			}
 		}
-		if s.frame >= fTarget && s.frame <= fCurrency && r.undecided(s) {
+		if (s.frame >= fTarget && s.frame <= fCurrency || s.frame == fRecipe) && r.undecided(s) {
 			r.useAll(s)
 			r.none(NoneChatter, s) // no plan: there is nothing to be reminded of
 			continue

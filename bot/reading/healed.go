@@ -1,0 +1,39 @@
+package reading
+
+// A sign of illness that is told to be gone tells that a pig is well again: "no sign of
+// lameness in Clover any more", "hazel isn't coughing now".
+
+// healedSigns takes such a sign for a recovery.
+func (r *reader) healedSigns() {
+	for k := 1; k < len(r.items); k++ {
+		it := &r.items[k]
+		if it.pig >= 0 || !it.is(sSick) || it.is(sWell) || it.quest || !r.signGone(k) {
+			continue
+		}
+		it.sense.drop(sSick)
+		it.sense.add(sWell)
+		for n := k - 1; n >= 0 && n >= k-3 && r.items[n+1].gap == gapNone; n-- {
+			if x := &r.items[n]; x.pig < 0 && (x.is(sNot) || goneHeads[firstWord(x.s)]) {
+				r.blank(n)
+				break
+			}
+		}
+	}
+}
+
+// signGone says that the words around item k say that the sign it tells is gone.
+func (r *reader) signGone(k int) bool {
+	head := r.said(span{0, max(r.clauseFrom(k), k-3), k})
+	if saysAny(head, goneFully) {
+		return true
+	}
+	tail := r.said(span{0, k, min(r.clauseEnd(k), k+4)})
+	return saysAny(head, goneNow) && saysAny(tail, anyMore)
+}
+
+var (
+	goneHeads = setOfWords(split("no, zero, without"))
+	goneFully = phrasesOf("no sign of, no signs of, no more, no longer, no trace of, no further")
+	goneNow   = phrasesOf("not, isn't, isnt, ain't, aint, no, never")
+	anyMore   = phrasesOf("anymore, any more, any longer, now")
+)

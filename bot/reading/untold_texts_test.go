@@ -1,0 +1,42 @@
+package reading_test
+
+import "testing"
+
+// TestUntold reads texts that look like facts and are none, beside those that are.
+func TestUntold(t *testing.T) { guessTalks(t, untold) }
+
+const untold = `
+# what lies elsewhere is in no feeder
+never got round to the feeder today. 2 bags still sitting in the truck => none
+no time for the wallow today => none
+got 3 bags, still in the truck => stock count=3 feed_kg=68.04
+
+# what a thing is full of
+barrel 1 full of leaves => none
+feeder full of wasps => none
+barrel 1 full of water => water barrel=barrel 1 full=true
+barrel 1 is full of fresh water now => water barrel=barrel 1 full=true
+wallow full of water => wallow
+feeder full of water => none
+feeder full of feed => refill feeder=feeder full=true
+
+# parts that were mended say nothing of how many there are
+replaced 2 nipples on barrel 1 => none
+
+# what nearly happened
+fern nearly got out, gate was open => none
+pigs almost got out => none
+
+# others' pigs, and what others say of the weather
+next door got 8 weaners off the mart at 70 each => none
+they are saying ninety eight and sticky for tomorrow => none
+100 percent done with this heat => none
+
+# not decided
+we think to change the mix to 80 corn and 20 soy, not decided => none
+
+# a sign that is gone
+fern is limping => sick animals=Fern note=limping
+no sign of lameness in fern any more => sick animals=Fern note=lameness well=true
+reed no longer eats => sick animals=Reed note=no longer eats
+`
