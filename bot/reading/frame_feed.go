@@ -6,7 +6,11 @@ import (
 
 // fillFeed reads pours and levels of feeders.
 func (r *reader) fillFeed(s span) {
-	ps := r.portions(s, true)
+	ps, clear := r.levelsInTurn(r.portions(s, true))
+	if !clear {
+		r.idleSpan(s)
+		return
+	}
 	first := len(r.out)
 	var before contents
 	for n, p := range ps {

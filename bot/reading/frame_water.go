@@ -13,7 +13,11 @@ func (r *reader) fillWater(s span) {
 	}
 	r.hoppersToo(s)
 	s = r.feederBeside(r.feedBeside(s))
-	ps := r.portions(s, false)
+	ps, clear := r.levelsInTurn(r.portions(s, false))
+	if !clear {
+		r.idleSpan(s)
+		return
+	}
 	if len(ps) > 1 && r.toldDay(s) {
 		r.keepDay(s) // "yesterday tank 100 l, drum 80 l"
 	}

@@ -52,6 +52,10 @@ func (r *reader) fillWeather(s span) {
 		case it.qty(percent):
 			w.RhPct = model.Float(it.v)
 		case it.kind == itNum && !it.soft && !it.ord, it.qty(temperature):
+			if w.HighC != nil && r.hourBehindAt(k, s) {
+				it.used = true // "96 here at 3"
+				continue
+			}
 			if r.felt(k, s) {
 				it.used = true
 				continue
@@ -241,4 +245,10 @@ func (r *reader) humidityAlone(k int) bool {
 		}
 	}
 	return false
+}
+
+// hourBehindAt says that the number at item k is an hour of the day: "96 at 3".
+func (r *reader) hourBehindAt(k int, s span) bool {
+	it := &r.items[k]
+	return k > s.i && r.items[k-1].s == "at" && it.gap == gapNone && it.kind == itNum && it.v >= 1 && it.v <= 12 && it.v == float64(int(it.v))
 }

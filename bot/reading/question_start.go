@@ -123,6 +123,12 @@ func (r *reader) relative(k int) bool {
 	switch it.s {
 	case "when":
 		return r.whileWhen(k)
+	case "what was", "what's", "whats", "what is", "what":
+		if k > 0 && it.gap == gapNone && r.items[k-1].pig < 0 && r.items[k-1].isAny(setOf(sPour, sFill, sGave)) && !r.items[k-1].is(sIs) {
+			return true // "put what was left of the bag in north"
+		}
+	}
+	switch it.s {
 	case "what was", "which", "who", "where", "what is", "whats", "how", "what", "where is":
 		for n := k + 1; n < r.sentenceEnd(k); n++ {
 			if x := &r.items[n]; x.number() && !x.soft && x.kind != itClock && !r.askedNumber(n) {

@@ -20,6 +20,20 @@ wallow full of water => wallow
 feeder full of water => none
 feeder full of feed => refill feeder=feeder full=true
 
+# which of several levels is whose must be told
+barrels at 1/2 and 1/4 => none
+barrel 1 and barrel 2 half and empty => water barrel=barrel 1 fraction=0.5 seen=true; water barrel=barrel 2 fraction=0 seen=true
+
+# an hour is no degrees
+was 96 here at 3 => weather high_c=35.56
+95 at 3 and 71 at 5 am => weather high_c=35 low_c=21.67
+
+# the tester is the fence's
+tester says 4.4 at the far corner => fence kv=4.4
+
+# what was left was poured
+put what was left of the bag in the feeder, about 20 lb => refill feed_kg=9.07 feeder=feeder
+
 # parts that were mended say nothing of how many there are
 replaced 2 nipples on barrel 1 => none
 
