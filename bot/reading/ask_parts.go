@@ -179,6 +179,8 @@ func (r *reader) questionJoined(k int, s span) bool {
 		return true
 	case r.strongAsk(it.s) && it.is(sAskSure):
 		return true
+	case (w == "on" || w == "by" || w == "in" || w == "at") && next.is(sAskSure) && next.gap == gapNone:
+		return true // "..., and on what day shall they be ready"
 	case askWords[w]:
 		second := secondWord(it.s)
 		if second == "" {

@@ -81,7 +81,7 @@ var askedWords = []struct {
 	is    asked
 	words string
 }{
-	{qFeed, "feed, feeds, grub, food, grain, chow, fodder, feeder, feeders, hopper, hoppers, ration left, rations, feedstuff, feeding"},
+	{qFeed, "feed's, feed, feeds, grub, food, grain, chow, fodder, feeder, feeders, hopper, hoppers, ration left, rations, feedstuff, feeding"},
 	{qFeed | qVessel, "bag of feed, bags of feed, sacks of feed, feed bags, lug bags, haul feed, haul bags"},
 	{qWater, "water, barrel, barrels, tank, tanks, drum, drums, drink, drinking, drinkers, thirsty, waterer, ibc, tote, gallons, gallon, gal, litres, liters"},
 	{qWallow, "wallow, mud, mudhole, mud hole, mud bath, mud pit"},

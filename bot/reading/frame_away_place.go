@@ -1,5 +1,7 @@
 package reading
 
+import "strings"
+
 // awayThere reads a place and a span of days, "we shall be in Ohio from the 17th
 // until the 19th", as days away: nobody sets a time zone for three days.
 func (r *reader) awayThere(k int) bool {
@@ -30,6 +32,22 @@ func (r *reader) awayThere(k int) bool {
 	it.canon, it.kind, it.sense = "", itWord, setOf(sAway)
 	r.forceRange(from, to, fAway)
 	return true
+}
+
+// asksBehindAway parts the question from an absence that it follows without a stop:
+// "we're away from the 25th to the 28th will the feed last".
+func (r *reader) asksBehindAway() {
+	away := false
+	for k := range r.items {
+		it := &r.items[k]
+		if it.gap >= gapStop {
+			away = false
+		}
+		away = away || it.is(sAway)
+		if away && k > 1 && it.gap == gapNone && it.is(sAskSure) && r.items[k-1].kind == itDay && strings.Contains(it.s, " ") {
+			it.gap = gapStop
+		}
+	}
 }
 
 // goingWords lead to a place with a "to" behind them.

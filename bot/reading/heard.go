@@ -22,6 +22,9 @@ var chatSpelling = map[string]string{
 // heardAs are runs of words that stand for others: what was heard, what was meant.
 var heardAs = []struct{ heard, meant string }{
 	{"weave got", "we've got"},
+	{"howmuch", "how much"},
+	{"howmany", "how many"},
+	{"howlong", "how long"},
 	{"weave had", "we've had"},
 	{"quite hours", "quiet hours"},
 	{"chores every day", "chores daily"},
@@ -122,7 +125,7 @@ func (r *reader) figureTo() {
 			continue
 		}
 		switch {
-		case n.spaced && i > 0 && r.toks[i-1].kind == tokWord && deedsBehindTo[n.s]:
+		case n.spaced && i > 0 && r.toks[i-1].kind == tokWord && deedsBehindTo[n.s] && !(r.longestTag == 1 && asksOfOne[r.toks[i-1].s]):
 			t.kind, t.s = tokWord, "to"
 		case !n.spaced && behindTo[n.s] != "":
 			t.kind, t.s, t.to = tokWord, behindTo[n.s], n.to
@@ -130,6 +133,9 @@ func (r *reader) figureTo() {
 		}
 	}
 }
+
+// asksOfOne are verbs of a question that a pig follows: "what does 2 weigh".
+var asksOfOne = setOfWords(split("does, is, will, did, has, was, can"))
 
 // behindTo are the words that a figure is written before for its sound.
 var behindTo = map[string]string{"day": "today", "nite": "tonight", "night": "tonight", "morrow": "tomorrow", "moro": "tomorrow", "morro": "tomorrow"}

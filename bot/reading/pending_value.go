@@ -48,6 +48,7 @@ func (r *reader) onlyAmount() (*item, bool) {
 	for k := range r.items {
 		it := &r.items[k]
 		switch {
+		case it.qty(vessel) && it.v == 1 && found != nil && found.qty(mass) && !startsWithDigit(it.s): // "25 lb a bucket"
 		case it.kind == itNum && !it.soft || it.kind == itQty || it.kind == itDim || it.kind == itFrac:
 			if found != nil {
 				return nil, false
@@ -60,6 +61,8 @@ func (r *reader) onlyAmount() (*item, bool) {
 	}
 	return found, found != nil
 }
+
+func startsWithDigit(s string) bool { return s != "" && s[0] >= '0' && s[0] <= '9' }
 
 func (r *reader) sizeAnswer(c Clarify) ([]Entry, bool) {
 	it, ok := r.onlyAmount()

@@ -88,6 +88,7 @@ func (r *reader) wholeText() (Reading, bool) {
 
 // readItems finds the spans and fills them.
 func (r *reader) readItems() {
+	r.asksBehindAway()
 	r.askedClauses()
 	r.notOurs()
 	r.asides()

@@ -3,6 +3,7 @@ package reading
 import (
 	"slices"
 	"sort"
+	"strings"
 
 	"troughbell/model"
 )
@@ -66,8 +67,29 @@ func (r *reader) settle() Reading {
 	r.instead(r.out)
 	r.replaceDenied(r.out)
 	r.exceptWeighed()
+	r.whatToDo()
 	return Reading{Entries: append([]Entry(nil), r.out...), Left: r.left, Answers: r.answered}
 }
+
+// whatToDo drops the question what is to be done beside an alarm, whose answer says so.
+func (r *reader) whatToDo() {
+	alarm, asked := false, -1
+	for n := range r.out {
+		switch a := r.out[n].Act.(type) {
+		case Fact:
+			alarm = alarm || a.Kind() == "alarm"
+		case Ask:
+			if a.Topic == "today" && a.On == nil {
+				asked = n
+			}
+		}
+	}
+	if alarm && asked >= 0 && saysAny(" "+strings.ToLower(strings.Trim(r.text[r.out[asked].From:r.out[asked].To], " .?!"))+" ", whatToDoWords) {
+		r.out = slices.Delete(r.out, asked, asked+1)
+	}
+}
+
+var whatToDoWords = phrasesOf("what do i do, what do we do, what should i do, what should we do, what shall i do, what can i do, what to do, what now, now what")
 
 // thanked are the words of thanks among the small talk.
 var thanked = setOfWords(split("thanks, thank you, thx, ty, cheers, merci, danke, good bot, good job, well done, love it"))

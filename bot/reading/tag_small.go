@@ -30,7 +30,9 @@ func (r *reader) smallTag(i, p int) tagKind {
 		}
 		switch s {
 		case "does", "is", "will", "did", "has":
-			return pigIf(i+1 < len(r.toks) && r.toks[i+1].kind == tokWord)
+			return pigIf(i+1 < len(r.toks) && r.toks[i+1].kind == tokWord || s == "is" && p > 0 && sizeWords[r.toks[p-1].s] && r.endsAt(i))
+		case "hows", "how's", "whats", "what's", "wheres", "where's", "whens", "when's":
+			return pigIf(i+1 < len(r.toks) && r.toks[i+1].kind == tokWord && !unitAsked[r.toks[i+1].s])
 		case "for", "with":
 			if r.listsPigs(i) {
 				return tagDoubt
@@ -47,6 +49,17 @@ func (r *reader) smallTag(i, p int) tagKind {
 		return tagPig
 	}
 	return r.tagBegins(i, many)
+}
+
+// sizeWords ask with "how" before them what a pig is like: "how heavy is 3".
+var sizeWords = setOfWords(split("heavy, big, old, fat, far, close, long, tall"))
+
+// unitAsked are words behind a number that make it an amount in a question.
+var unitAsked = setOfWords(split("lb, lbs, pounds, kg, kilos, bags, sacks, buckets, days, weeks, months, gallons, gal, litres, liters, pigs, hogs, times, percent"))
+
+// endsAt says that the sentence ends behind token i.
+func (r *reader) endsAt(i int) bool {
+	return i+1 >= len(r.toks) || r.toks[i+1].kind == tokBreak || r.toks[i+1].kind == tokMark || r.toks[i+1].s == "now" || r.toks[i+1].s == "today"
 }
 
 // pigsDo says that what stands behind the list of tags that begins at token i is
