@@ -498,10 +498,10 @@ var corpusBounds = []struct {
 	{"seventh", 0.725, 0.134, false, false},
 	{"eighth", 0.87, 0.046, false, true},
 	{"ninth", 0.815, 0.041, false, true},
-	{"tenth", 0.865, 0.053, false, true},
-	{"eleventh", 0.775, 0.06, false, true},
-	{"twelfth", 0.78, 0.11, false, true},
-	{"thirteenth", 0.725, 0.14, false, true},
+	{"tenth", 0.888, 0.052, false, true},
+	{"eleventh", 0.825, 0.05, false, true},
+	{"twelfth", 0.855, 0.075, false, true},
+	{"thirteenth", 0.76, 0.131, false, true},
 	{"aside", 0.775, 0.119, true, true},
 }
 

@@ -63,7 +63,7 @@ type amends struct {
 
 // amended reads a short text that puts one of the last records right.
 func (r *reader) amended(reply bool) (Reading, bool) {
-	if reply || len(r.c.Before) == 0 || len(r.items) > longestAmend {
+	if reply || len(r.c.Before) == 0 || len(r.items) > longestAmend || !r.mayAmend() {
 		return Reading{}, false
 	}
 	a, ok := r.amends()
@@ -78,6 +78,27 @@ func (r *reader) amended(reply bool) (Reading, bool) {
 	}
 	return r.amendedValue(a)
 }
+
+// mayAmend says that a word stands in the text without which none puts anything right.
+func (r *reader) mayAmend() bool {
+	for k := range r.items {
+		if it := &r.items[k]; it.isAny(setOf(sNo, sNot)) || amendSigns[it.s] {
+			return true
+		}
+	}
+	return false
+}
+
+// amendSigns are all the words that may put something right.
+var amendSigns = func() map[string]bool {
+	all := setOfWords(split(`was, were, that was, it was, those were, these were, they were, these are, those are, took place, took, happened, yesterday's, yesterdays, instead of, rather than, hindi, di`))
+	for _, words := range []map[string]bool{amendWords, excuseWords, standsWords} {
+		for w := range words {
+			all[w] = true
+		}
+	}
+	return all
+}()
 
 // amends takes such a text apart; false where it says anything else.
 func (r *reader) amends() (amends, bool) {
