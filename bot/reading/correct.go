@@ -118,7 +118,7 @@ func (r *reader) correctionLead() (lead bool, rest int) {
 	if r.notThen(0) {
 		lead = true
 	}
-	if strings.HasPrefix(strings.TrimSpace(r.text), "*") { // the messenger's own way
+	if strings.HasPrefix(strings.TrimSpace(r.text), "*") && !strings.Contains(r.text, "\n") { // the messenger's own way
 		lead = true
 	}
 	if k := r.wasThat(); k > 0 { // "that was pepper"
@@ -462,6 +462,14 @@ func (r *reader) noneOrExpected() bool {
 		return false
 	}
 	a, b := &r.items[0], &r.items[1]
+	if a.is(sTell) && r.hourAmong(1, len(r.items)) { // "nudge at 6 not 7"
+		return true
+	}
+	for k := range r.items {
+		if s := r.items[k].s; s == "anything" || s == "nothing" { // "nah didn't fill anything today"
+			return true
+		}
+	}
 	if a.s == "no" && b.gap == gapNone && b.isAny(setOf(sIngredient, sFeed)) {
 		return true
 	}

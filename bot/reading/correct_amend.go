@@ -109,8 +109,8 @@ func (r *reader) amends() (amends, bool) {
 		for to < len(r.items) && r.items[to].gap < gapComma && r.items[to].s != "but" && !r.dashBefore(to) {
 			to++
 		}
-		if (from > 0 || to < len(r.items)) && r.excuse(from, to) && (from == 0 || !r.namesPig(from, to)) {
-			a.excused = true
+		if (from > 0 || to < len(r.items)) && r.excuse(from, to) && (from == 0 && !r.items[0].is(sNot) || from > 0 && !r.namesPig(from, to)) {
+			a.excused = a.excused || r.plainExcuse(from, to)
 			if from == 0 {
 				a.cue, a.led = true, true
 			}
@@ -243,7 +243,7 @@ func (r *reader) amends() (amends, bool) {
 			case it.unit != 0 && it.unit.dim() == vessel, it.unit != 0 && it.unit.dim() == mass:
 			case (s == "that" || s == "who" || s == "what" || s == "which") && k > 1 && k < 5 && r.items[k-1].pig >= 0 && a.was:
 				a.cue = true // "it was otis that got wormed"
-			case amendSmall[s], it.soft, it.isAny(setOf(sPronoun, sFiller, sIs)) && !it.isAny(setOf(sPlan, sIf, sHearsay, sForeign, sAskSure)):
+			case amendSmall[s], it.soft, it.isAny(setOf(sPronoun, sFiller, sIs)) && !it.isAny(setOf(sPlan, sIf, sHearsay, sForeign, sAskSure, sNot)):
 			case len(s) > 3 && len(a.words) < 2 && r.toldLately(s):
 				a.words = append(a.words, s)
 			default:
@@ -316,6 +316,19 @@ func (r *reader) excuse(i, j int) bool {
 	}
 	return told
 }
+
+// plainExcuse says that the clause items[i:j] tells of a slip, and not but of being tired.
+func (r *reader) plainExcuse(i, j int) bool {
+	for k := i; k < j; k++ {
+		if w := r.items[k].s; (excuseWords[w] || excuseWords[firstWord(w)]) && !vagueExcuses[w] && !vagueExcuses[firstWord(w)] {
+			return true
+		}
+	}
+	return false
+}
+
+// vagueExcuses tell that something may have gone wrong, and of no slip.
+var vagueExcuses = setOfWords(split(`tired, dark, late, head, brain, eyes, hands, mind, forgot, i forgot, forgot to, phone, writing, notes, notebook, gloves, glasses`))
 
 // tellsUndone takes the clause items[i:j] that says of a pig that it was not done: "haven't
 // done pearl" behind "that was gus".

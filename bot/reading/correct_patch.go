@@ -140,7 +140,7 @@ func (r *reader) patched(rec *Recorded, f model.Fact, from int, sure bool) (Entr
 		}
 		e.Act = Fact{v}
 	case model.Fence:
-		if num != nil {
+		if num != nil && (num.kind == itNum || num.qty(voltage)) {
 			v.Kv, changed = num.v, true
 			if v.Kv >= 500 {
 				v.Kv /= 1000
