@@ -117,7 +117,7 @@ func (r *reader) build() {
 // and gives how many tokens it took. What goes on to a level is none: "2 bags and
 // half left".
 func (r *reader) halfBehind(it *item, i int) int {
-	if !it.qty(vessel) || it.v != float64(int(it.v)) || i >= len(r.toks) || r.toks[i].kind != tokWord {
+	if !it.qty(vessel) || it.v != float64(int(it.v)) || i >= len(r.toks) || r.toks[i].kind != tokWord && r.toks[i].s != "+" {
 		return 0
 	}
 	add, n := andHalf(r.toks[i:])

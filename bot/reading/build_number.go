@@ -56,7 +56,7 @@ const mostEighths = 100
 // levelFollows says that "and a half" begins a level of its own: "180 and half
 // left".
 func (r *reader) levelFollows(i, k int) bool {
-	if r.toks[i].s != "and" && r.toks[i].s != "n" || k > 2 {
+	if w := r.toks[i].s; w != "and" && w != "n" && w != "+" && w != "plus" || k > 2 {
 		return false
 	}
 	j := i + k

@@ -38,7 +38,7 @@ func (r *reader) readWord(it *item, i int) int {
 					v, k = w, 1
 				}
 			}
-			if add, k2 := andHalf(r.toks[i+k:]); k2 > 0 && !r.levelFollows(i+k, k2) {
+			if add, k2 := andHalf(r.toks[i+k:]); k2 > 0 && !r.levelFollows(i+k, k2) && !(t.s == "one" && k == 1 && r.toks[i+k].kind == tokSlash && len(r.items) > 0 && r.items[len(r.items)-1].kind == itThing) { // "big one 2/3"
 				v += add
 				k += k2
 			}

@@ -219,6 +219,9 @@ func (r *reader) portions(s span, feed bool) []portion {
 	if len(ms) == 0 {
 		return []portion{{i: s.i, j: s.j}}
 	}
+	if out := r.clausePortions(s, feed, len(ms), func(n int) (int, things) { return ms[n].k, ms[n].t }); out != nil {
+		return out
+	}
 	// Mentions with nothing between them belong together, a named one over a
 	// general one: "north hopper", "north and south".
 	type cluster struct {
@@ -295,6 +298,51 @@ func (r *reader) portions(s span, feed bool) []portion {
 			}
 		}
 		out = append(out, p)
+	}
+	return out
+}
+
+// clausePortions cuts a span at its clauses where each names one thing and tells its
+// amount, but some before and some behind it: "small one is a third, 2 bags in the big
+// one". None where it is not so, or where all are told in one order.
+func (r *reader) clausePortions(s span, feed bool, n int, at func(int) (int, things)) []portion {
+	if n < 2 {
+		return nil
+	}
+	var out []portion
+	ahead, behind := false, false
+	for m := 0; m < n; {
+		from, t := at(m)
+		p := portion{things: t, i: max(r.clauseFrom(from), s.i), j: min(r.clauseEnd(from), s.j)}
+		to := from
+		for m++; m < n; m++ {
+			k, more := at(m)
+			if k >= p.j {
+				break
+			}
+			p.things, to = join(p.things, more), k
+		}
+		if len(p.at) != 1 {
+			return nil
+		}
+		if len(out) > 0 {
+			if p.at[0] == out[len(out)-1].at[0] {
+				return nil
+			}
+			out[len(out)-1].j = p.i
+		} else {
+			p.i = s.i
+		}
+		before, after := r.amountBetween(p.i-1, from, feed), r.amountBetween(to, p.j, feed)
+		if before == after {
+			return nil
+		}
+		ahead, behind = ahead || before, behind || after
+		out = append(out, p)
+	}
+	out[len(out)-1].j = s.j
+	if !ahead || !behind {
+		return nil
 	}
 	return out
 }

@@ -157,6 +157,10 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			if strings.Contains(it.s, "fill") || strings.Contains(it.s, "top") || strings.Contains(it.s, "full") {
 				c.full = true
 			}
+		case it.is(sFill) && it.kind == itWord && c.amount != nil && r.negated(k, i): // "which did not fill it"
+			c.filled = true
+		case c.amount != nil && prev.number() && it.gap == gapNone && rimWords[it.s] && (k+1 == j || r.items[k+1].gap >= gapComma): // "big 120 lid"
+			c.full = true
 		case it.is(sFill) || it.is(sWatered) || it.is(sDone):
 			c.filled, c.verb = true, true
 			if c.amount != nil && it.is(sFill) && prev.number() && it.gap == gapNone && k+1 < j && !r.items[k+1].number() && pastTense(it.s) { // "3 bags filled it"
@@ -171,13 +175,18 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.filled = true
 		case it.s == "in" && feed && prev.number() && (prev.qty(vessel) || prev.qty(mass) || prev.kind == itNum && !prev.soft) && (k+1 == j || r.items[k+1].gap >= gapComma):
 			c.filled = true // "9 bags in"
-		case it.is(sLeft), it.is(sLook) && (it.s == "saw" || it.s == "level" || it.s == "sits"), it.s == "still":
+		case it.s == "into" && feed && (prev.qty(vessel) || prev.qty(mass)) && it.gap == gapNone:
+			c.filled = true
+		case it.is(sLeft), it.is(sLook) && (it.s == "saw" || it.s == "level" || it.s == "sits"), it.s == "still" && !r.notFull(k, j):
 			c.left = true
 		default:
 			continue
 		}
 		it.used = true
 		c.approx = c.approx || it.approx || prev.is(sAbout)
+	}
+	if c.fraction != nil && c.amount != nil && !c.filled && r.leftThenMore(i, c.said) { // "a quarter left, so 2 bags into it"
+		c.left, c.filled = true, true
 	}
 	if !c.filled && c.amount != nil && c.said > 0 && r.holdsNow(i, c.said) {
 		c.left = true
@@ -263,12 +272,37 @@ func (r *reader) vesselBefore(k, i int) unitID {
 func (r *reader) negated(k, i int) bool {
 	for n := k - 1; n >= min(i, r.clauseFrom(k)) && n >= k-3; n-- {
 		it := &r.items[n]
-		if it.is(sNot) || it.s == "but not" || n == k-1 && it.gap <= gapAnd && (it.s == "how" || it.s == "if" || it.s == "whether" || it.s == "neither") {
+		if it.is(sNot) || it.s == "but not" || it.s == "no" && n == k-1 && it.gap == gapNone || n == k-1 && it.gap <= gapAnd && (it.s == "how" || it.s == "if" || it.s == "whether" || it.s == "neither") {
 			it.used = true
 			return true
 		}
 		if !it.is(sFiller) || it.gap > gapAnd {
 			return false
+		}
+	}
+	return false
+}
+
+// leftThenMore says that a part is told to be left in a clause before that of item k.
+func (r *reader) leftThenMore(i, k int) bool {
+	cut := false
+	for n := k; n > i; n-- {
+		cut = cut || r.items[n].gap >= gapComma || r.items[n].s == "so"
+		if p := &r.items[n-1]; cut && p.kind == itFrac && strings.HasSuffix(p.s, " left") {
+			return true
+		}
+	}
+	return false
+}
+
+// rimWords are where what is full up to them reaches.
+var rimWords = setOfWords(split("lid, rim, edge, neck, brim, top, the lid, the rim, the brim"))
+
+// notFull says that behind the "still" at item k it is told that a thing is not full.
+func (r *reader) notFull(k, j int) bool {
+	for n := k + 1; n < j && n <= k+3; n++ {
+		if r.items[n].is(sFull) {
+			return n > k+1 && (r.items[n-1].is(sNot) || r.items[n-1].s == "no")
 		}
 	}
 	return false

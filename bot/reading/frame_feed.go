@@ -89,6 +89,11 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 			return
 		}
 	}
+	alone := c.verb && c.amount == nil && c.vessels == 0 && c.fraction == nil && c.days == nil && !t.any
+	if alone && !c.full && r.fillsStranger(whole) {
+		r.idleSpan(s)
+		return
+	}
 	names, sure := r.feederNames(t)
 	if sure && len(names) > 1 && len(t.at) == 0 && r.oneOf(whole) {
 		sure = false // "one of the hoppers is empty"
@@ -106,6 +111,13 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 	}
 	if c.bare && r.fewOrBags(s, whole, names[0], c) {
 		return
+	}
+	if alone && !c.full && r.fedAlone(whole) {
+		if act, ok := r.feedFact(names[0], c, 1); ok {
+			r.useAll(whole)
+			r.clarify(doubtful([]Entry{r.draft(act, s)}), s)
+			return
+		}
 	}
 	if c.openBag {
 		r.openBag(whole, names[0], c)

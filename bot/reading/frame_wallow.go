@@ -4,7 +4,7 @@ import "troughbell/model"
 
 // fillWallow reads water run into the wallow, or the wallow seen dry.
 func (r *reader) fillWallow(s span) {
-	if k := r.find(s, sWallow); k >= 0 && r.wallowLevel(k) { // a level that no record holds
+	if k := r.find(s, sWallow); k >= 0 && r.wallowLevel(k) && !r.has(span{s.frame, k, s.j}, sFill) && !r.has(span{s.frame, k, s.j}, sHose) { // a level that no record holds
 		i, j := r.stretch(k)
 		r.useAll(span{s.frame, i, j})
 		r.emit(Fact{model.Note{What: r.quote(i, j)}}, s)
@@ -41,6 +41,9 @@ func (r *reader) fillWallow(s span) {
 	filled := w.Litres != nil || w.Minutes != nil || r.has(s, sHose) || r.has(s, sFill) || r.has(s, sPour) || r.has(s, sFull)
 	if filled {
 		w.Dry = false
+	} else if !w.Dry && (r.quoteHas(s, "fine", "ok", "okay", "good", "great", "alright", "all right", "still good", "looks good", "holding") || r.has(s, sWell) || s.j < len(r.items) && r.items[s.j].is(sWell) && r.items[s.j].gap == gapNone) {
+		r.useAll(s) // all is well with it: nothing to write down
+		return
 	} else if !w.Dry && !r.has(s, sDone) && (s.j-s.i > 3 || r.wallowAside(s)) {
 		r.idleSpan(s)
 		return

@@ -137,6 +137,11 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 		r.feedEntries(s, things{}, r.contentsOf(s.i, s.j, true), whole)
 		return
 	}
+	if c.amount == nil && c.fraction == nil && !c.full && !c.empty && !c.filled && whole.j < len(r.items) && r.items[whole.j].s == "nothing" && r.items[whole.j].gap < gapStop {
+		r.useAll(span{whole.frame, whole.i, r.clauseEnd(whole.j)}) // "tank: nothing yet"
+		r.none(NoneNegation, whole)
+		return
+	}
 	w := model.Water{Full: c.full}
 	switch {
 	case c.amount != nil:

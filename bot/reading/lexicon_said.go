@@ -22,6 +22,6 @@ var saidWords = []entryWords{
 	{sDone, "tick that one off, tick that off, tick it off, tick them off, check that one off, check that off, check it off, cross that one off, cross that off, cross it off"},
 	{sDied, "the passing of, lying dead, laying dead, lay dead"},
 	{sArrive, "received into the herd, were received into the herd, was received into the herd, taken into the herd, joined the herd, joined our herd, added to the herd"},
-	{sFiller, "further, i have the honour to report, i have the honor to report, it is with regret that i report, it is with regret, with regret, the abattoir informs me, abattoir informs me, the butcher informs me, the processor informs me, informs me that, salt lick, salt licks, mineral lick, mineral licks"},
+	{sFiller, "going to bed, going to sleep, going to church, going to work, going to school, go to bed, further, i have the honour to report, i have the honor to report, it is with regret that i report, it is with regret, with regret, the abattoir informs me, abattoir informs me, the butcher informs me, the processor informs me, informs me that, salt lick, salt licks, mineral lick, mineral licks"},
 	{sWeather, "cooled off to, cooled down to, cooled to, warmed up to, warmed to, heated up to, cooled off, cooled down, warmed up"},
 }

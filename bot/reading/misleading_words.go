@@ -226,3 +226,18 @@ func (r *reader) sacksNamedAhead() {
 const mostSacks = 60
 
 var goodsCame = setOfWords(split(`came, arrived, here, are here, got here, came in, delivered, were delivered, is here, have come, showed up`))
+
+// relativeWhich takes a "which" behind a comma that goes on about what was told for no
+// question: "nine bags went in, which did not fill it".
+func (r *reader) relativeWhich() {
+	for k := 1; k+1 < len(r.items); k++ {
+		it := &r.items[k]
+		if it.s != "which" || it.gap != gapComma || it.quest || !r.items[k+1].isAny(setOf(sNot, sFill, sTook, sPour, sIs)) {
+			continue
+		}
+		if !r.amountless(r.sentenceStart(k), k) && !r.questionStart(r.sentenceStart(k)) {
+			it.sense.drop(sAsk)
+			it.sense.drop(sAskSure)
+		}
+	}
+}

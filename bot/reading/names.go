@@ -81,6 +81,10 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 			out = append(out, n)
 			if p, ok := partOf(n, names, i); ok {
 				out = append(out, p)
+				if w := otherSize[p.words[0]]; w != "" && len(p.words) == 1 && !sizeSaid(w, names) {
+					p.words = []string{w}
+					out = append(out, p)
+				}
 			}
 		}
 	}
@@ -144,6 +148,19 @@ func ownPart(words []string) []string {
 func ownWord(w string) bool { return !generalWord(w) }
 
 func generalWord(w string) bool { return genericThing[w] != 0 || w == "the" || w == "old" }
+
+// otherSize are words of a thing's name that are said for one another.
+var otherSize = map[string]string{"small": "little", "little": "small", "big": "large", "large": "big"}
+
+// sizeSaid says that one of the names has the word.
+func sizeSaid(w string, names [][]string) bool {
+	for _, words := range names {
+		if slices.Contains(words, w) {
+			return true
+		}
+	}
+	return false
+}
 
 // nameAt finds the longest of the herd's names at token i. Several things of
 // different kinds may have one name; they come back together.

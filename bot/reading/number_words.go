@@ -158,12 +158,17 @@ func andHalf(toks []token) (add float64, n int) {
 	if len(toks) == 0 {
 		return 0, 0
 	}
-	if is(0, "and") || is(0, "n") || is(0, "an") && is(1, "a") || is(0, "&") || is(0, "+") {
+	if is(0, "and") || is(0, "n") || is(0, "an") && is(1, "a") || is(0, "&") || is(0, "+") || is(0, "plus") {
 		i := 1
 		if is(i, "a") || is(i, "one") {
 			i++
 		}
 		switch {
+		case is(0, "+") && i < len(toks) && (toks[i].kind == tokSlash && toks[i].v3 == 0 && toks[i].v < toks[i].v2 && smallParts(toks[i].v2) || toks[i].kind == tokNum && toks[i].v < 1 && fractionLike(toks[i].s)):
+			if toks[i].kind == tokNum {
+				return toks[i].v, i + 1
+			}
+			return toks[i].v / toks[i].v2, i + 1
 		case is(i, "half"):
 			return 0.5, i + 1
 		case is(i, "quarter"):

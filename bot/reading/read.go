@@ -36,6 +36,7 @@ func (r *reader) run() Reading {
 	}
 	r.cutEdges()
 	r.sharedWords()
+	r.beforeFour()
 	r.joinNames()
 	r.newNames()
 	r.rightSpelling()
@@ -89,6 +90,7 @@ func (r *reader) wholeText() (Reading, bool) {
 // readItems finds the spans and fills them.
 func (r *reader) readItems() {
 	r.asksBehindAway()
+	r.relativeWhich()
 	r.askedClauses()
 	r.notOurs()
 	r.asides()
@@ -105,6 +107,7 @@ func (r *reader) readItems() {
 	r.misleadingWords()
 	r.healedSigns()
 	r.fullOfItsOwn()
+	r.heardWallow()
 	r.wentFor()
 	r.sacksNamedAhead()
 	r.goneThings()
@@ -246,6 +249,7 @@ func (r *reader) forceFrames() {
 	r.numberedPens()
 	r.forceMixTold()
 	r.forceGoods()
+	r.leftOverGoods()
 	r.hangingAll()
 	r.forceMixed()
 	r.forceSundries()
@@ -269,6 +273,8 @@ func (r *reader) forceFrames() {
 			r.forceRange(k, r.sentenceEnd(k), fMute)
 		case it.kind == itSlash && r.pairOfPours(k):
 			r.forceRange(r.sentenceStart(k), r.sentenceEnd(k), fFeed)
+		case it.is(sWallow) && it.pig < 0 && r.wallowFilled(k) > k:
+			r.forceRange(r.stretchOf(k), r.wallowFilled(k), fWallow)
 		case it.is(sWallow) && it.pig < 0 && r.wallowLevel(k):
 			i, j := r.stretch(k)
 			r.forceRange(i, j, fWallow)

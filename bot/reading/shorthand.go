@@ -58,17 +58,6 @@ func (r *reader) spellOut() {
 			t.kind, t.s = tokWord, "for"
 		}
 	}
-	for i := 0; i+1 < len(r.toks); i++ { // "b4 noon", where nothing is called B4
-		t, n := &r.toks[i], &r.toks[i+1]
-		if t.s != "b" || n.s != "4" || n.spaced {
-			continue
-		}
-		if _, count := r.nameAt(i); count > 1 && !(i+2 < len(r.toks) && afterBefore[r.toks[i+2].s]) {
-			continue
-		}
-		t.s, t.to = "before", n.to
-		r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
-	}
 	for i := range r.toks {
 		t := &r.toks[i]
 		if t.kind != tokWord || len(t.s) != 1 || t.s != "f" && t.s != "w" {
@@ -87,6 +76,21 @@ func (r *reader) spellOut() {
 		case t.s == "f" && !first && next.kind != tokNum && r.fullHere(i):
 			t.s = "full"
 		}
+	}
+}
+
+// beforeFour writes "b4 noon" out, where nothing is called B4.
+func (r *reader) beforeFour() {
+	for i := 0; i+1 < len(r.toks); i++ {
+		t, n := &r.toks[i], &r.toks[i+1]
+		if t.s != "b" || n.s != "4" || n.spaced {
+			continue
+		}
+		if _, count := r.nameAt(i); count > 1 && !(i+2 < len(r.toks) && afterBefore[r.toks[i+2].s]) {
+			continue
+		}
+		t.s, t.to = "before", n.to
+		r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
 	}
 }
 

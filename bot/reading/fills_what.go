@@ -1,0 +1,120 @@
+package reading
+
+import "strings"
+
+// What a filling is of, where the word beside it does not name a feeder or a barrel.
+
+// wallowFilled is where the words end that tell of the filling of the wallow named at
+// item k: "wallow was low, topped it up". It is k where none do.
+func (r *reader) wallowFilled(k int) int {
+	n := r.clauseEnd(k)
+	if i, j := r.stretch(k); j < n && j > i {
+		n = j
+	}
+	if n >= len(r.items) {
+		return k
+	}
+	end := n
+	for end < len(r.items) && (end == n || r.items[end].gap < gapComma && !(r.items[end].gap == gapAnd && r.items[end].kind != itQty)) {
+		end++
+	}
+	fills, it := false, false
+	for x := n; x < end; x++ {
+		w := &r.items[x]
+		switch {
+		case w.quest, w.pig >= 0, w.feeder >= 0, w.barrel >= 0, w.pen >= 0, w.qty(mass), w.qty(vessel), w.isAny(setOf(sFeeder, sBarrel, sFeed, sNot, sPlan, sIf)) && !w.is(sFiller):
+			return k
+		case w.is(sFill), w.is(sHose) && !w.is(sFiller):
+			fills = true
+			it = it || strings.HasSuffix(w.s, " it") || strings.Contains(w.s, " it ")
+		case w.is(sPronoun) && w.s == "it":
+			it = true
+		}
+	}
+	if !fills || !it {
+		return k
+	}
+	return end
+}
+
+// heardWallow takes words that sound like the wallow for it, behind a word of filling
+// and where nothing is called so: "topped the willow".
+func (r *reader) heardWallow() {
+	for k := 1; k < len(r.items); k++ {
+		it := &r.items[k]
+		if it.kind != itWord || it.pig >= 0 || it.pen >= 0 || !likeWallow[it.s] {
+			continue
+		}
+		for n := k - 1; n >= 0 && n >= k-3 && r.items[n+1].gap == gapNone; n-- {
+			if r.items[n].isAny(setOf(sFill, sHose)) && r.items[n].kind == itWord {
+				it.sense, it.known = setOf(sWallow), true
+			}
+		}
+	}
+}
+
+var likeWallow = setOfWords(split("willow, willows, wallo, hallow, swallow, mallow, fallow, shallow, wallet, hollow, wallows"))
+
+// fillsStranger says that what a span tells to have been filled is no thing of the herd:
+// "filled the lawnmower".
+func (r *reader) fillsStranger(s span) bool {
+	strange := false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		if it.isAny(setOf(sFeed, sFeeder, sBarrel, sWater)) && !it.is(sFill) || it.feeder >= 0 || it.barrel >= 0 {
+			return false
+		}
+		if k+2 < len(r.items) && it.is(sFill) && it.kind == itWord && r.items[k+1].gap == gapNone && r.items[k+2].gap == gapNone && ownerWords[r.items[k+1].s] {
+			x := &r.items[k+2]
+			strange = strange || x.kind == itWord && x.unit == 0 && x.sense.empty() && !placeWords[x.s] && x.pig < 0
+		}
+	}
+	return strange
+}
+
+var ownerWords = setOfWords(split("the, my, our, a, his, her, their"))
+
+// fedAlone says that a span tells that the pigs were fed, and not how much nor that a
+// feeder was filled: "fed em yesterday".
+func (r *reader) fedAlone(s span) bool {
+	fed := false
+	for k := s.i; k < s.j; k++ {
+		switch it := &r.items[k]; {
+		case fedWords[it.s]:
+			fed = true
+		case it.isAny(setOf(sFill, sFull, sTook, sDone, sPour)) && it.kind == itWord && !it.is(sFiller):
+			return false
+		}
+	}
+	return fed
+}
+
+var fedWords = setOfWords(split("fed, fed them, fed em, i fed, we fed, just fed, fed the pigs, fed pigs, fed all, feeding"))
+
+// leftOverGoods settles amounts that were left over from a filling for what is in
+// store: "topped off the small hopper and there is half a bag left over".
+func (r *reader) leftOverGoods() {
+	for k := 1; k < len(r.items); k++ {
+		it := &r.items[k]
+		if r.force[k] != 0 || it.gap != gapNone || !overBehind[it.s] && !(it.s == "left" && k+1 < len(r.items) && r.items[k+1].s == "over" && r.items[k+1].gap == gapNone) {
+			continue
+		}
+		if p := &r.items[k-1]; !p.qty(vessel) && !p.qty(mass) || p.unit == unitBale {
+			continue
+		}
+		i, j := r.stretch(k)
+		if i == 0 && r.items[k-1].qty(mass) || r.items[k].quest {
+			continue
+		}
+		things := false
+		for n := i; n < j; n++ {
+			x := &r.items[n]
+			things = things || x.feeder >= 0 || x.barrel >= 0 || x.isAny(setOf(sFeeder, sBarrel, sFill, sPlan, sNot)) && !x.is(sFiller)
+		}
+		if !things {
+			r.forceRange(i, j, fStock)
+		}
+	}
+}
+
+var overBehind = setOfWords(split("left over, leftover, to spare, over, remaining"))
