@@ -15,6 +15,7 @@ type selection struct {
 	lost  bool // spoken of, but not to be told which
 	stray bool // by a number that no pig has
 	some  bool // but some of a kind, count of them, and not which
+	out   int  // how many were told to be left out
 	part  int  // how many of a herd without names, where a kind was said and not all
 }
 
@@ -44,6 +45,10 @@ func (r *reader) selectPigs(i, j int) selection {
 	add := func(p int16) {
 		if not {
 			s.drop(p)
+			s.out++
+			if r.excluded = p + 1; s.out > 1 {
+				r.excluded = 0
+			}
 			return
 		}
 		for _, q := range s.pigs {

@@ -243,7 +243,7 @@ func (r *reader) oneOfThem(k int) bool {
 		return false
 	}
 	into := k+1 < len(r.items) && (r.items[k+1].s == "in" || r.items[k+1].s == "into" || r.items[k+1].s == "to" || r.items[k+1].s == "for" || r.items[k+1].is(sMore))
-	got := k > 0 && r.items[k-1].gap < gapStop && (r.items[k-1].is(sTook) || r.items[k-1].s == "got" || r.items[k-1].s == "gets")
+	got := k > 0 && r.items[k-1].gap < gapStop && (r.items[k-1].is(sTook) || r.items[k].gap == gapNone && r.items[k-1].is(sPour) && r.items[k-1].kind == itWord && r.items[k-1].s != "plus" && r.items[k-1].s != "put" || r.items[k-1].s == "got" || r.items[k-1].s == "gets")
 	if !into && !got {
 		return false
 	}

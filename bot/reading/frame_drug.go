@@ -26,6 +26,9 @@ func (r *reader) fillDrug(s span) {
 			if wormProducts[name] {
 				worm = true
 			}
+			if t.Product == name {
+				t.Product = r.asWritten(it, name)
+			}
 			it.used = true
 		case it.qty(days) && (t.WithdrawalDays == nil || r.nearWithdraw(k, s)):
 			if r.courseDays(k, s) {
@@ -220,6 +223,16 @@ func (r *reader) nearWithdraw(k int, s span) bool {
 		}
 	}
 	return false
+}
+
+// asWritten is the name of a product as the person spelt it, where that is none of its
+// names: a drug is never corrected unasked.
+func (r *reader) asWritten(it *item, name string) string {
+	typed := strings.ToLower(strings.TrimSpace(r.text[it.from:it.to]))
+	if typed == it.s && !productSlips[typed] || strings.ContainsAny(typed, " -") || strings.Contains(it.s, " ") || it.s == "" {
+		return name
+	}
+	return typed
 }
 
 // onlyWithdraw says that the span speaks of a withdrawal without a treatment.

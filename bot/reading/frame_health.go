@@ -53,6 +53,9 @@ func (r *reader) fillSick(s span) {
 	if named := r.lastNamed(s.i); !sel.any && named >= 0 && s.i > 0 && r.items[s.i-1].pig == named {
 		sel = selection{pigs: []int16{named}, any: true} // the name stands right before
 	}
+	if !sel.any && r.excluded > 0 && len(r.subject) > 1 && r.ofOnePig(span{s.frame, r.clauseFrom(s.i), s.j}) { // "all but otis to pear, his foot is sore"
+		sel = selection{pigs: []int16{r.excluded - 1}, any: true}
+	}
 	if !sel.any && len(r.subject) > 0 {
 		sel = selection{pigs: append([]int16(nil), r.subject...), any: true}
 	}
@@ -108,6 +111,18 @@ func (r *reader) fillSick(s span) {
 	r.remember(sel)
 	r.emit(act(sel.names(r)), s)
 }
+
+// ofOnePig says that a span speaks of one pig by a pronoun.
+func (r *reader) ofOnePig(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if onePronouns[r.items[k].s] {
+			return true
+		}
+	}
+	return false
+}
+
+var onePronouns = setOfWords(split("he, she, his, her, him, he's, she's, hes, shes, he is, she is, he was, she was"))
 
 // nextAiling is the item of a second pig in a span that has a sign of its own
 // behind it, where a pig with a sign stands before; 0 if there is none.

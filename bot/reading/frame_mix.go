@@ -64,6 +64,9 @@ func (r *reader) fillMixed(s span) {
 
 // fillRecipe reads what a batch of the mix holds.
 func (r *reader) fillRecipe(s span) {
+	if r.fillMixChange(s) {
+		return
+	}
 	ing := map[string]float64{}
 	total := 0.0
 	pct := false

@@ -42,6 +42,10 @@ func (r *reader) fillWeigh(s span) {
 			return
 		}
 		s.i = r.sentenceStart(s.i)
+		if r.has(s, sGain) { // nothing can have gained here
+			r.idleSpan(s)
+			return
+		}
 		r.fillArrive(s)
 		return
 	}

@@ -237,3 +237,43 @@ func (r *reader) onlyOneHangs(s span, kg float64) bool {
 	}
 	return kg < leastDressed*low && kg <= mostDressed*high
 }
+
+// wentToButcher takes a sentence that names the pigs of a butcher's day that has come for
+// one of pigs that went, whatever its tense: "today five pig go to butcher: 501, 502".
+func (r *reader) wentToButcher() {
+	for k := 1; k < len(r.items); k++ {
+		it := &r.items[k]
+		if !it.is(sButcher) && it.s != "to the butcher" || it.kind != itWord || it.quest || it.s != "to the butcher" && r.items[k-1].s != "to" && r.items[k-1].s != "to the" && !(k > 1 && r.items[k-1].s == "the" && r.items[k-2].s == "to") {
+			continue
+		}
+		i, j := r.sentenceStart(k), r.sentenceEnd(k)
+		count, today, other := -1, false, false
+		named := 0
+		for n := i; n < j; n++ {
+			x := &r.items[n]
+			switch {
+			case x.pig >= 0 && !x.near && n > k:
+				named++
+			case x.kind == itNum && !x.soft && n < k && count < 0:
+				count = n
+			case x.kind == itDay:
+				d, ok := x.day.on(r.today, lookBack, r.dayFirst)
+				today = ok && d == r.today && x.day.mod == 0
+				other = other || !today
+			case x.kind == itClock, x.pig < 0 && x.isAny(setOf(sPigs, sFiller, sAnd, sArrive, sMove)), n == k, x.s == "took", x.s == "haul", x.s == "hauled", x.s == "sent", x.s == "brought":
+			default:
+				other = true
+			}
+		}
+		if other || !today || named < 2 || count >= 0 && r.items[count].v != float64(named) {
+			continue
+		}
+		for n := i; n < k; n++ {
+			if r.items[n].kind != itDay {
+				r.blank(n)
+			}
+		}
+		it.sense = setOf(sSlaughtered)
+		r.settled = append(r.settled, span{fGone, i, j})
+	}
+}

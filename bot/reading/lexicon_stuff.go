@@ -52,7 +52,7 @@ var ingredientWords = []struct{ name, words string }{
 // productWords names what pigs are treated with, by active ingredient or by
 // what people call it. No trade names.
 var productWords = []struct{ name, words string }{
-	{"ivermectin", "ivermectin, ivermec, ivermectn, ivermection, ivermecton, iver, ivomectin"},
+	{"ivermectin", "ivermectin, ivermec, ivermectn, ivermection, ivermecton, iver"},
 	{"fenbendazole", "fenbendazole, fenben, fenbendazol, fenbendozole, fenbenzadole"},
 	{"doramectin", "doramectin, doramectn"},
 	{"levamisole", "levamisole, levamisol"},
@@ -86,6 +86,9 @@ var productWords = []struct{ name, words string }{
 	{"diatomaceous earth", "diatomaceous earth"},
 	{"worm paste", "worm paste, worming paste, dewormer paste, wormer paste"},
 }
+
+// productSlips are the spellings among these that are no names but slips.
+var productSlips = setOfWords(split("ivermectn, ivermection, ivermecton, fenbendozole, fenbenzadole, doramectn, penicilin, amoxicilin"))
 
 // wormProducts are the products that make a treatment a worming by themselves.
 var wormProducts = map[string]bool{

@@ -128,7 +128,9 @@ func (r *reader) readItems() {
 	r.bentNames()
 	r.butcherTook()
 	r.butcherThen()
+	r.wentToButcher()
 	r.newOnes()
+	r.newcomerOnes()
 	r.settleContainers()
 	r.settleHerdName()
 	r.slipsOfTongue()
@@ -247,7 +249,11 @@ func (r *reader) forceFrames() {
 	r.forcePutOff()
 	r.amountsBehind()
 	r.numberedPens()
+	for _, s := range r.settled {
+		r.forceRange(s.i, s.j, s.frame)
+	}
 	r.forceMixTold()
+	r.forceMixChange()
 	r.forceGoods()
 	r.leftOverGoods()
 	r.hangingAll()

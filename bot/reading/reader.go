@@ -67,6 +67,8 @@ type reader struct {
 	put        []putWord  // words read in the place of others
 	guesses    int        // how many unknown words were looked at for a slip
 	crate      emptyCrate // told in a sentence of its own
+	excluded   int16      // the one pig last told to be left out, by its number in pigs and one
+	settled    []span     // sentences whose frame is known
 	skip       int        // an item that an earlier span has accounted for, 0 none
 }
 
@@ -115,7 +117,8 @@ func newReader(c Context, text string) *reader {
 	r.judge = herdJudge{c.Herd}
 	r.setUp = setUpState{}
 	r.answered = false
-	r.guesses = 0
+	r.guesses, r.excluded = 0, 0
+	r.settled = r.settled[:0]
 	r.crate = emptyCrate{}
 	r.skip, r.part, r.priceFirst, r.sexTable = 0, false, false, false
 	r.folded, r.planned = nil, false

@@ -16,6 +16,11 @@ func (r *reader) spellOut() {
 			t.s = "stayed" // no saturday
 		}
 	}
+	for i := 1; i+1 < len(r.toks); i++ { // "where we're they"
+		if r.toks[i].s == "we're" && wereAfter[r.toks[i-1].s] && wereBefore[r.toks[i+1].s] {
+			r.toks[i].s = "were"
+		}
+	}
 	for i := 1; i+1 < len(r.toks); i++ { // "the last bag"
 		if r.toks[i].s == "last" && r.unitAt(i+1).dim() == vessel && r.toks[i+1].s[len(r.toks[i+1].s)-1] != 's' && (r.toks[i-1].s == "the" || r.toks[i-1].s == "my" || r.toks[i-1].s == "our") {
 			r.toks[i].s = "one"
@@ -93,6 +98,12 @@ func (r *reader) beforeFour() {
 		r.toks = append(r.toks[:i+1], r.toks[i+2:]...)
 	}
 }
+
+// wereAfter and wereBefore are the words around a "were" that a machine made "we're" of.
+var (
+	wereAfter  = setOfWords(split("where, what, how, who, when, they, pigs, there"))
+	wereBefore = setOfWords(split("they, the, my, our, all, those, these"))
+)
 
 // tooWhat are the words before which a 2 is "too".
 var tooWhat = setOfWords([]string{"hot", "cold", "warm", "heavy", "big", "small", "fat", "thin", "much", "many", "late", "early", "wet", "dry"})
