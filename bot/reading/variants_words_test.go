@@ -164,7 +164,7 @@ func freeWords(labels [][]labelledEntry, was, is string) [][]labelledEntry {
 		for _, e := range es {
 			c := labelledEntry{}
 			for k, v := range e {
-				if s, ok := v.(string); ok && (k == "note" || k == "what" && (e["intent"] == "spend" || e["intent"] == "remind" || e["intent"] == "note")) {
+				if s, ok := v.(string); ok && (k == "note" || k == "product" || k == "what" && (e["intent"] == "spend" || e["intent"] == "remind" || e["intent"] == "note")) {
 					words := strings.Fields(s)
 					for i, w := range words {
 						if strings.Contains(was, strings.ToLower(w)) {
