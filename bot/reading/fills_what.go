@@ -117,4 +117,27 @@ func (r *reader) leftOverGoods() {
 	}
 }
 
+// pouredOnes settles what was poured of the bags told before it: "bought 6 sacks, poured
+// one".
+func (r *reader) pouredOnes() {
+	for k := 1; k < len(r.items); k++ {
+		it, p := &r.items[k], &r.items[k-1]
+		if !it.soft || it.kind != itNum || it.gap != gapNone || r.force[k] != 0 || !p.is(sPour) || p.kind != itWord || p.s == "put" || p.s == "plus" || !r.oneOfThem(k) || it.quest {
+			continue
+		}
+		i, j := r.stretch(k)
+		s := span{fFeed, i, j}
+		if r.firstQty(s, vessel) >= 0 || r.has(s, sPlan) || r.has(s, sNot) || k+1 < j && !r.items[k+1].isAny(setOf(sFiller, sFeeder, sPronoun, sOf)) && !strings.HasPrefix(r.items[k+1].s, "of ") && r.items[k+1].kind != itDay && r.items[k+1].feeder < 0 {
+			continue
+		}
+		from := r.sentenceStart(k)
+		before := span{fStock, from, i}
+		if i == from || r.firstQty(before, vessel) < 0 || !r.has(before, sBuy) && !r.quoteHas(before, "delivered", "delivery", "delivery came", "came", "arrived") || r.find(before, sFeeder) >= 0 {
+			continue
+		}
+		r.forceRange(from, i, fStock)
+		r.forceRange(i, j, fFeed)
+	}
+}
+
 var overBehind = setOfWords(split("left over, leftover, to spare, over, remaining"))

@@ -49,3 +49,14 @@ Gus got penicilin this morning => treat animals=Gus product=penicilin
 wormed all with Ivermectin, 18 days => worm animals=all product=ivermectin withdrawal_days=18
 `)
 }
+
+// TestPouredOfBought reads goods of which something was poured at once.
+func TestPouredOfBought(t *testing.T) {
+	readsRows(t, "kiln", "2026-08-20T09:20", `
+bought 8 bags, poured one in the feeder => stock count=8 feed_kg=181.44; refill feed_kg=22.68 feeder=feeder
+10 bags delivered and I dumped one => stock count=10 feed_kg=226.8; refill feed_kg=22.68 feeder=feeder
+bought 8 bags, poured one of them => stock count=8 feed_kg=181.44; refill feed_kg=22.68 feeder=feeder
+bought 8 bags, poured one coffee => stock count=8 feed_kg=181.44
+Delivery came, 6 bags of feed, I poured one already => stock count=6 feed_kg=136.08; refill feed_kg=22.68 feeder=feeder
+`)
+}

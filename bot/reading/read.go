@@ -256,6 +256,7 @@ func (r *reader) forceFrames() {
 	r.forceMixChange()
 	r.forceGoods()
 	r.leftOverGoods()
+	r.pouredOnes()
 	r.hangingAll()
 	r.forceMixed()
 	r.forceSundries()
