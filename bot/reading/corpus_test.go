@@ -498,10 +498,10 @@ var corpusBounds = []struct {
 	{"seventh", 0.725, 0.134, false, false},
 	{"eighth", 0.87, 0.046, false, true},
 	{"ninth", 0.815, 0.041, false, true},
-	{"tenth", 0.888, 0.052, false, true},
-	{"eleventh", 0.825, 0.05, false, true},
-	{"twelfth", 0.855, 0.075, false, true},
-	{"thirteenth", 0.76, 0.131, false, true},
+	{"tenth", 0.904, 0.041, false, true},
+	{"eleventh", 0.837, 0.034, false, true},
+	{"twelfth", 0.903, 0.03, false, true},
+	{"thirteenth", 0.777, 0.114, false, true},
 	{"aside", 0.775, 0.119, true, true},
 }
 

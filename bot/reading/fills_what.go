@@ -42,7 +42,7 @@ func (r *reader) wallowFilled(k int) int {
 func (r *reader) heardWallow() {
 	for k := 1; k < len(r.items); k++ {
 		it := &r.items[k]
-		if it.kind != itWord || it.pig >= 0 || it.pen >= 0 || !likeWallow[it.s] {
+		if it.kind != itWord || !it.sense.empty() || it.pig >= 0 || it.pen >= 0 || !likeWallow[it.s] {
 			continue
 		}
 		for n := k - 1; n >= 0 && n >= k-3 && r.items[n+1].gap == gapNone; n-- {
@@ -96,7 +96,7 @@ var fedWords = setOfWords(split("fed, fed them, fed em, i fed, we fed, just fed,
 func (r *reader) leftOverGoods() {
 	for k := 1; k < len(r.items); k++ {
 		it := &r.items[k]
-		if r.force[k] != 0 || it.gap != gapNone || !overBehind[it.s] && !(it.s == "left" && k+1 < len(r.items) && r.items[k+1].s == "over" && r.items[k+1].gap == gapNone) {
+		if r.force[k] != 0 || it.gap != gapNone || r.items[k-1].kind != itQty || !overBehind[it.s] && !(it.s == "left" && k+1 < len(r.items) && r.items[k+1].s == "over" && r.items[k+1].gap == gapNone) {
 			continue
 		}
 		if p := &r.items[k-1]; !p.qty(vessel) && !p.qty(mass) || p.unit == unitBale {
