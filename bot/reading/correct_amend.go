@@ -888,10 +888,10 @@ func (r *reader) meansRecord(a *amends, n int) int {
 		score = max(score, couldBe)
 	}
 	if a.level {
-		switch f.(type) {
+		switch v := f.(type) {
 		case model.Water, model.FeedLevel:
 		case model.Refill:
-			if a.thing == nil && !(a.notLevel && f.(model.Refill).Full) {
+			if a.thing == nil && !(a.notLevel && v.Full) {
 				return 0
 			}
 		default:
