@@ -156,9 +156,10 @@ const (
 	NoneNegation = "negation"
 	NoneForeign  = "not_this_herd"
 	NoneUnknown  = "not_understood"
-	NoneFuture   = "future" // a fact dated in the future
-	NoneBefore   = "before" // a fact dated before the pigs came
-	NoneUnit     = "unit"   // a unit that is not taken, such as stones
+	NoneFuture   = "future"  // a fact dated in the future
+	NoneBefore   = "before"  // a fact dated before the pigs came
+	NoneNoPigs   = "no_pigs" // a fact of pigs where none were told of
+	NoneUnit     = "unit"    // a unit that is not taken, such as stones
 	NoneEmpty    = "empty"
 	NoneSettled  = "settled" // an answer to a question no longer open
 )

@@ -95,6 +95,10 @@ func (r *reader) arrival(s, whole span) {
 		r.idleSpan(whole)
 		return
 	}
+	if day, coming := r.stillComing(s); coming {
+		r.emitOn(None{Reason: NoneFuture, Coming: &model.Expected{Day: day, Count: a.Count}}, s, r.today, nil, false)
+		return
+	}
 	if r.nameTaken(a, own, Entry{On: on, Minute: minute, Dated: dated}, s) {
 		return
 	}
@@ -238,7 +242,7 @@ func (r *reader) arrivalNumbers(a *model.Arrive, s span, used map[int]bool, on m
 				}
 				a.Born = &d
 			}
-		case it.qty(days) && (k+1 < s.j && r.items[k+1].is(sAge) || k+1 < s.j && r.items[k+1].s == "old" || prev.s == "age" || prev.s == "at" || prev.is(sAge) || r.has(s, sAge) && r.items[k].unit != unitDay):
+		case it.qty(days) && (k+1 < s.j && r.items[k+1].is(sAge) || k+1 < s.j && r.items[k+1].s == "old" || prev.s == "age" || prev.s == "at" || prev.is(sAge) || r.has(s, sAge) && r.items[k].unit != unitDay || r.ageOfYoung(k, s)):
 			w := it.v
 			if it.rng {
 				w = (it.v + it.v2) / 2
@@ -272,6 +276,32 @@ func (r *reader) arrivalNumbers(a *model.Arrive, s span, used map[int]bool, on m
 	}
 }
 
+// stillComing is the day on which pigs are to come that are told to be on their way, in
+// a month that may have begun: "3 pigs coming in May".
+func (r *reader) stillComing(s span) (model.Day, bool) {
+	if !r.quoteHas(s, "coming", "arriving") {
+		return 0, false
+	}
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itDay && !it.day.every {
+			if d, ok := it.day.on(r.today, lookForward, r.dayFirst); ok && d > r.today {
+				return d, true
+			}
+		}
+	}
+	return 0, false
+}
+
+// Ages in weeks at which pigs come to those who fatten them. Common practice, no source.
+const youngestWeeks, oldestWeeks = 4, 20
+
+// ageOfYoung says that the weeks at item k are the pigs' age, though nothing says so:
+// "got 3 weaners, 9 weeks, 22 kg". It must stand between marks, as a detail does.
+func (r *reader) ageOfYoung(k int, s span) bool {
+	it := &r.items[k]
+	return it.unit == unitWeek && it.v >= youngestWeeks && it.v <= oldestWeeks && k > s.i && it.gap >= gapComma && (k+1 >= len(r.items) || r.items[k+1].gap >= gapComma)
+}
+
 // bareArrival reads "4 48lb", said before there are any pigs, as so many pigs of
 // that weight.
 func (r *reader) bareArrival() {
@@ -301,6 +331,7 @@ func (r *reader) bareArrival() {
 // newOnes gives the sense of coming to new pigs that are counted: "3 new ones today,
 // 40 lb each".
 func (r *reader) newOnes() {
+	r.oneBesideOthers()
 	for k := 1; k < len(r.items); k++ {
 		it, n := &r.items[k], &r.items[k-1]
 		if (it.s == "new ones" || it.s == "new pigs") && it.gap == gapNone && n.kind == itNum && !n.soft && n.v >= 1 && n.v <= 60 && r.firstQty(span{fArrive, k, r.sentenceEnd(k)}, mass) >= 0 {
@@ -308,6 +339,24 @@ func (r *reader) newOnes() {
 		}
 		if it.s == "new" && it.gap == gapNone && n.kind == itNum && !n.soft && n.v >= 1 && n.v <= 60 && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].is(sPigs) && r.items[k+1].pig < 0 && r.firstQty(span{fArrive, k, r.sentenceEnd(k)}, mass) >= 0 {
 			r.items[k+1].sense = setOf(sPigs, sArrive) // "3 new shoats 38 lb each"
+		}
+	}
+}
+
+// oneBesideOthers counts "a barrow" as one where others are counted beside it: "two
+// gilts and a barrow".
+func (r *reader) oneBesideOthers() {
+	sexes := setOf(sBarrow, sGilt, sBoar, sSow)
+	for k := 0; k+1 < len(r.items); k++ {
+		it := &r.items[k]
+		if it.s != "a" && it.s != "an" || it.kind != itWord || r.items[k+1].gap != gapNone || r.items[k+1].pig >= 0 || !r.items[k+1].isAny(sexes) {
+			continue
+		}
+		for n := r.sentenceStart(k); n+1 < r.sentenceEnd(k); n++ {
+			if x := &r.items[n]; x.kind == itNum && !x.soft && x.v >= 1 && x.v <= 60 && r.items[n+1].isAny(sexes) && r.items[n+1].gap == gapNone {
+				it.kind, it.v, it.sense, it.known = itNum, 1, senses{}, true
+				break
+			}
 		}
 	}
 }

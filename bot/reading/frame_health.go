@@ -78,6 +78,9 @@ func (r *reader) fillSick(s span) {
 		return
 	}
 	note := r.sickNote(s, first, last)
+	if r.toldGone(s) {
+		note = "" // "no sign of lameness" names what it is no more
+	}
 	act := r.sickOf(s, first, note, well)
 	if !well && r.anyNamed() && r.alive > 1 && (sel.all && r.quoteHas(s, "one", "a pig") && !r.quoteHas(s, "every one") && !r.has(s, sAll) || r.oneOfGroup(span{s.frame, r.clauseFrom(s.i), s.j}) && !r.has(span{s.frame, r.clauseFrom(s.i), s.j}, sEach)) {
 		r.whichPig("sick", s, r.draft(act(nil), s), act) // "one of the pigs is limping"

@@ -37,3 +37,15 @@ var (
 	goneNow   = phrasesOf("not, isn't, isnt, ain't, aint, no, never")
 	anyMore   = phrasesOf("anymore, any more, any longer, now")
 )
+
+// toldGone says that a span tells a recovery by the sign that is gone.
+func (r *reader) toldGone(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.is(sWell) {
+			if m := r.lex.of[it.s]; m != nil && !m.sense.has(sWell) {
+				return true
+			}
+		}
+	}
+	return false
+}

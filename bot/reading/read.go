@@ -56,6 +56,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.swap(); ok {
 		return got
 	}
+	if got, ok := r.newcomersListed(); ok {
+		return got
+	}
 	if got, ok := r.correctedAndTold(); ok {
 		return got
 	}
@@ -133,6 +136,7 @@ func (r *reader) readItems() {
 	r.newcomerOnes()
 	r.settleContainers()
 	r.settleHerdName()
+	r.introductions()
 	r.slipsOfTongue()
 	r.spokenPrices()
 	r.feedOutOf()

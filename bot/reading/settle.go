@@ -14,6 +14,7 @@ func (r *reader) settle() Reading {
 	for k := range r.out {
 		r.out[k] = r.judgeDay(r.out[k])
 	}
+	r.ofNoPigs()
 	r.out = r.merged(r.out)
 	sort.SliceStable(r.out, func(a, b int) bool { return r.out[a].From < r.out[b].From })
 	r.onlyWhole()
@@ -148,6 +149,29 @@ func (r *reader) judgeDay(e Entry) Entry {
 	return e
 }
 
+// ofNoPigs refuses what is told of pigs before any came.
+func (r *reader) ofNoPigs() {
+	if len(r.c.Herd.Animals) > 0 {
+		return
+	}
+	for _, e := range r.out {
+		if f, ok := e.Act.(Fact); ok && f.Intent() == "arrive" {
+			return
+		}
+	}
+	for k := range r.out {
+		f, ok := r.out[k].Act.(Fact)
+		if !ok {
+			continue
+		}
+		switch f.Fact.(type) {
+		case model.Weigh, model.Worm, model.Treat, model.Sick, model.Gone:
+			r.out[k].Act = None{Reason: NoneNoPigs}
+			r.out[k].On, r.out[k].Minute, r.out[k].Dated = r.today, nil, false
+		}
+	}
+}
+
 func (r *reader) firstArrival() (model.Day, bool) {
 	h := r.c.Herd
 	if len(h.Groups) == 0 {
@@ -211,7 +235,7 @@ func (r *reader) merged(es []Entry) []Entry {
 			continue // "round's done: ..."
 		}
 		if n, none := e.Act.(None); none {
-			if facts > 0 && n.Reason != NoneBefore && n.Reason != NoneUnit || seen[n.Reason] || facts == 0 && len(seen) > 0 {
+			if facts > 0 && n.Reason != NoneBefore && n.Reason != NoneUnit && n.Reason != NoneNoPigs || seen[n.Reason] || facts == 0 && len(seen) > 0 {
 				continue
 			}
 			seen[n.Reason] = true

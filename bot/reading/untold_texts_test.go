@@ -1,6 +1,11 @@
 package reading_test
 
-import "testing"
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
 
 // TestUntold reads texts that look like facts and are none, beside those that are.
 func TestUntold(t *testing.T) { guessTalks(t, untold) }
@@ -51,6 +56,25 @@ we think to change the mix to 80 corn and 20 soy, not decided => none
 
 # a sign that is gone
 fern is limping => sick animals=Fern note=limping
-no sign of lameness in fern any more => sick animals=Fern note=lameness well=true
+no sign of lameness in fern any more => sick animals=Fern well=true
 reed no longer eats => sick animals=Reed note=no longer eats
 `
+
+// TestFirstSteps reads what newcomers say before there are any pigs.
+func TestFirstSteps(t *testing.T) {
+	for text, want := range map[string]string{
+		"got 3 weaners today, Bess, Nip and Tuck, 9 weeks, about 22 kg":           "arrive animals=Bess+Nip+Tuck born=2026-02-28 count=3 weight_kg=22",
+		"two gilts and a barrow came, 50 lb each":                                 "arrive count=3 sexes=gilt+gilt+barrow weight_kg=22.68",
+		"Hi there! We are Larkfield, near Leeds":                                  "settings key=herd value=Larkfield; settings key=zone value=Europe/London",
+		"hi, this is Anna from Brook Hill, 3 pigs coming in May":                  "none",
+		"Bess 24.5, Nip 23, Tuck 22":                                              "clarify about=arrive",
+		"Tuck is limping a bit":                                                   "none",
+		"we are Mike and Ann":                                                     "none",
+		"wormed them today, ivermectin 18 days":                                   "none",
+		"3 pigs came today, Ham, Egg and Jam, Ham 40 lb, Egg 42 lb and Jam 44 lb": "arrive animals=Ham+Egg+Jam count=3; weigh animals=Ham weight_kg=18.14; weigh animals=Egg weight_kg=19.05; weigh animals=Jam weight_kg=19.96",
+	} {
+		got, err := newTalk().say("2026-05-02T10:00", text)
+		require.NoError(t, err)
+		assert.Equal(t, want, brief(got.Entries, "2026-05-02"), text)
+	}
+}

@@ -51,7 +51,7 @@ func TestEveryCodeHasASentence(t *testing.T) {
 	}
 	for _, code := range []string{
 		reading.NoneChatter, reading.NoneThanks, reading.NonePlan, reading.NoneHearsay, reading.NoneNegation, reading.NoneForeign,
-		reading.NoneUnknown, reading.NoneFuture, reading.NoneBefore, reading.NoneUnit, reading.NoneEmpty, reading.NoneSettled,
+		reading.NoneUnknown, reading.NoneFuture, reading.NoneBefore, reading.NoneNoPigs, reading.NoneUnit, reading.NoneEmpty, reading.NoneSettled,
 	} {
 		requireCode(t, noneSentences, code)
 	}

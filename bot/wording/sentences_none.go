@@ -15,6 +15,8 @@ var noneSentences = catalogue{
 	"not_understood_metric": "I did not understand that. Try \"{n0} girth 96\", \"fed 70, full\" or \"help\".",
 	"future":                "Nothing recorded: that day is still to come. Text it once it is done, or \"remind me ...\".",
 	"before":                "Nothing recorded: that day is before your pigs came. Which day was it?",
+	"no_pigs":               "Nothing recorded: no pigs yet. Text how many and how heavy, as in: 4 pigs 48 lb.",
+	"no_pigs_metric":        "Nothing recorded: no pigs yet. Text how many and how heavy, as in: 4 pigs 22 kg.",
 	"unit":                  "Nothing recorded: I do not take that unit. Use pounds or kilos, gallons or litres, inches or cm.",
 	"stones":                "Nothing recorded: I take pounds or kilos. {q0:exact} st is {q1} lb or {q2} kg.",
 	"empty":                 "That was empty. Text what you did, or \"help\".",
