@@ -18,6 +18,7 @@ type herdName struct {
 	part   bool // a part of a longer name, such as "north" of "north hopper"
 	tag    bool // a pig called by a number
 	number bool // the number at the end of a name: only behind its kind's word
+	sized  bool // begins with a size, which has other names
 }
 
 // genericThing are the words in things' names that say what kind they are.
@@ -87,6 +88,9 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 				}
 			}
 		}
+	}
+	for k := range out {
+		out[k].sized = sizeWord(out[k].words[0])
 	}
 	return out
 }
@@ -173,8 +177,8 @@ func (r *reader) nameAt(i int) (herdName, int) {
 	first := r.toks[i].s[0]
 	for k := range r.names {
 		h := &r.names[k]
-		if w := h.words[0]; w[0] != first && !sizeWord(w) {
-			continue // sizes alone have names that begin otherwise
+		if h.words[0][0] != first && !h.sized {
+			continue
 		}
 		if h.tag && r.toks[i].tag != tagPig && r.toks[i].tag != tagDoubt {
 			continue
