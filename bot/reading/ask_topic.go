@@ -26,7 +26,7 @@ func (r *reader) topicOf(s span) (string, float32) {
 			}
 		}
 		if best == 0 {
-			if w, ok := r.lex.correct(r.toks[i].s); ok {
+			if w, ok := r.correct(r.toks[i].s); ok {
 				votes = r.lex.topics[w]
 			}
 		}

@@ -176,7 +176,7 @@ func (r *reader) askedOf(s span) asked {
 			is |= table.of[string(key)]
 		}
 		if _, known := table.of[r.toks[i].s]; !known {
-			if w, ok := r.lex.correct(r.toks[i].s); ok {
+			if w, ok := r.correct(r.toks[i].s); ok {
 				is |= table.of[w]
 			}
 		}

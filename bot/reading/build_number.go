@@ -279,7 +279,7 @@ func (r *reader) unitPhrase(i int) (unitID, int) {
 	}
 	s := r.toks[i].s
 	if len(s) >= 5 && r.lex.of[s] == nil {
-		if w, ok := r.lex.correct(s); ok {
+		if w, ok := r.correct(s); ok {
 			if m := r.lex.of[w]; m.unit != 0 {
 				return m.unit, 1
 			}

@@ -157,7 +157,7 @@ func (r *reader) unknownWord(it *item, i int) int {
 	if i > 0 && r.toks[i-1].s == "at" && strings.HasSuffix(t.s, "'s") {
 		return 1 // "at Miller's": a place
 	}
-	if w, ok := r.lex.correct(s); ok && !r.lex.of[w].sense.has(sForeign) {
+	if w, ok := r.correct(s); ok && !r.lex.of[w].sense.has(sForeign) {
 		m := r.lex.of[w]
 		switch {
 		case m.isFrac:
@@ -205,12 +205,14 @@ func (r *reader) initialHere(i int) bool {
 // lexicon, so that they count in phrases too. Names are left as they stand.
 func (r *reader) rightSpelling() {
 	r.heardWrong()
+	named := false
 	for i := range r.toks {
 		t := &r.toks[i]
 		if t.kind != tokWord || t.tag != noTag || len(t.s) < 2 || r.lex.longest[t.s] > 0 || r.lex.of[t.s] != nil || r.lex.inside[t.s] || r.lex.plain[t.s] || r.lex.placeWord[t.s] || t.capital && !t.upper && r.namingAt(i) {
 			continue
 		}
-		if t.name = r.listedAt(i) || r.namedBefore(i) || r.tapedAt(i); t.name {
+		if t.name = r.listedAt(i) || named && r.namedBefore(i) || r.tapedAt(i); t.name {
+			named = true
 			continue
 		}
 		if _, n := r.nameAt(i); n > 0 {
@@ -237,4 +239,25 @@ func (r *reader) rightSpelling() {
 			t.s = w
 		}
 	}
+}
+
+// correction is what the lexicon makes of a word.
+type correction struct {
+	said, meant string
+	ok          bool
+}
+
+// correct is the lexicon's, which remembers the last few words: each is looked at for
+// a unit, a name and a sense.
+func (r *reader) correct(s string) (string, bool) {
+	for _, c := range r.corrections {
+		if c.said == s {
+			return c.meant, c.ok
+		}
+	}
+	c := correction{said: s}
+	c.meant, c.ok = r.lex.correct(s)
+	r.corrections[r.lastCorrection] = c
+	r.lastCorrection = (r.lastCorrection + 1) % len(r.corrections)
+	return c.meant, c.ok
 }

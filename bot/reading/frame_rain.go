@@ -16,6 +16,8 @@ var rainWords = phrasesOf("rain, rains, rained, raining, rainfall, downpour, rai
 // count only as all that a sentence says.
 var soakers = split("rained all night, rained all day, rained hard, rained heavily, rained a lot, rained really hard, heavy rain, hard rain, soaking rain, good rain, a good rain, big rain, lots of rain, a lot of rain, downpour, a downpour, rain all night, rain all day, poured rain, steady rain, it poured all night, it poured all day, poured all night, poured all day, pouring rain, buckets of rain, rained buckets, rained cats and dogs, rained through the night, rained overnight, rained most of the night, rained most of the day, soaker, rained nonstop, rained non stop")
 
+var soaking = phrasesOf(strings.Join(soakers, ","))
+
 // soakerRest are the words that may stand beside them.
 var soakerRest = map[string]bool{
 	"it": true, "we": true, "had": true, "got": true, "has": true, "have": true, "a": true, "the": true, "last": true, "night": true, "today": true, "yesterday": true,
@@ -81,7 +83,7 @@ func (r *reader) onlyDayBeside(k int, s span) bool {
 // onlySoaked says that the sentence tells of hard or long rain and nothing else.
 func (r *reader) onlySoaked(s span) bool {
 	said := r.said(s)
-	if saysAny(said, denied) {
+	if !saysAny(said, soaking) || saysAny(said, denied) {
 		return false
 	}
 	for _, p := range soakers {

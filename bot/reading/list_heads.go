@@ -161,7 +161,7 @@ func (r *reader) headSpelling(k int) string {
 	if _, n := r.listName(k, k+1); n > 0 {
 		return w
 	}
-	if right, ok := r.lex.correct(w); ok {
+	if right, ok := r.correct(w); ok {
 		return right
 	}
 	return w

@@ -156,12 +156,7 @@ func (r *reader) invertedIf(s span) bool {
 		return false
 	}
 	said := r.said(span{0, k, min(k+3, len(r.items))})
-	for _, p := range invertedHeads {
-		if strings.HasPrefix(said, " "+p+" ") {
-			return saysAny(r.said(span{0, k, r.sentenceEnd(s.j - 1)}), unrealTails)
-		}
-	}
-	return false
+	return invertedHeads.begin(said) && saysAny(r.said(span{0, k, r.sentenceEnd(s.j - 1)}), unrealTails)
 }
 
 func (r *reader) askedBehind(s span) bool {
@@ -170,7 +165,7 @@ func (r *reader) askedBehind(s span) bool {
 }
 
 var (
-	invertedHeads = split("had we, had i, had they, had he, had she, had it, were it, were he, were she, were they, should they, should it, should he, should she")
+	invertedHeads = phrasesOf("had we, had i, had they, had he, had she, had it, were it, were he, were she, were they, should they, should it, should he, should she")
 	unrealTails   = phrasesOf("would, would've, would have, wouldn't, wouldnt, could've, could have, might have, they'd, theyd, we'd, i'd, he'd, she'd, it'd")
 )
 
@@ -191,11 +186,13 @@ func (r *reader) refused(s span) bool {
 		to = r.sentenceEnd(to)
 	}
 	said := r.said(span{0, from, to})
-	rest := said
-	for _, p := range refusals {
-		rest = strings.ReplaceAll(rest, " "+p+" ", " ")
+	if !saysAny(said, refusing) {
+		return false
 	}
-	return rest != said && !saysAny(rest, boughtAfterAll)
+	for _, p := range refusals {
+		said = strings.ReplaceAll(said, " "+p+" ", " ")
+	}
+	return !saysAny(said, boughtAfterAll)
 }
 
 // refuseReach is how long a sentence may be that the next one still belongs to.
@@ -205,6 +202,7 @@ var (
 	refusals = split(`not buy, not buying, not bought, not buy it, didn't buy, didnt buy, don't buy, dont buy, did not buy, haven't bought, didn't get any, didnt get any, did not get any, didn't get it, didnt get it, did not get it,
 		didn't take it, didnt take it, did not take it, didn't take any, passed on it, passed on that, passed on them, i passed, we passed, walked away, walked off, skipped it, skipped them, no thanks, no thank you, no thank u, no way, forget it, look for another, looking for another,
 		did not call, didn't call, didnt call, left it there, left it in the store, left it at the store, left it in the shop, left it on the shelf, left them there, put it back, put them back, going elsewhere, turned him down, turned her down, turned them down, turned it down, not worth it, we wait, i wait, will wait, i'll wait, we'll wait, came home without, came back without, without buying, bought nothing, bought none, decided against, held off, holding off`)
+	refusing       = phrasesOf(strings.Join(refusals, ","))
 	boughtAfterAll = phrasesOf("bought, purchased, picked up, spent, paid, payed, ordered, got, grabbed, took it, cost me, cost us, came to, fetched")
 )
 

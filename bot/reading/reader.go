@@ -46,30 +46,32 @@ type reader struct {
 	saidOf    span   // what saidWords are the words of
 	saidWords string
 
-	day        carriedDay
-	denied     float64               // a number denied behind the right one, 0 none
-	lent       int                   // the item of a later day that holds for the span in hand, or noLentDay
-	carry      [numDimensions]unitID // the unit last used, by dimension
-	subject    []int16               // the pigs last spoken of
-	subjAll    bool
-	spoken     map[int16]bool // pigs that have an entry in this text
-	judge      judge
-	setUp      setUpState
-	answered   bool
-	priceFirst bool       // of a list of purchases the first named its price first
-	asking     []span     // what asks beyond doubt
-	soft       []int      // where questions begin that nothing but a topic speaks for
-	longestTag int        // how many digits the longest of the pigs' numbers has, 0 none
-	pairs      []tagPair  // of two pigs' numbers, one of which is a weight
-	folded     []foldMark // where the parts of a list written out come from
-	planned    bool       // the text is but a list of what is to be done
-	part       bool       // the text is a part of one that is being read
-	put        []putWord  // words read in the place of others
-	guesses    int        // how many unknown words were looked at for a slip
-	crate      emptyCrate // told in a sentence of its own
-	excluded   int16      // the one pig last told to be left out, by its number in pigs and one
-	settled    []span     // sentences whose frame is known
-	skip       int        // an item that an earlier span has accounted for, 0 none
+	day            carriedDay
+	denied         float64               // a number denied behind the right one, 0 none
+	lent           int                   // the item of a later day that holds for the span in hand, or noLentDay
+	carry          [numDimensions]unitID // the unit last used, by dimension
+	subject        []int16               // the pigs last spoken of
+	subjAll        bool
+	spoken         map[int16]bool // pigs that have an entry in this text
+	judge          judge
+	setUp          setUpState
+	answered       bool
+	priceFirst     bool          // of a list of purchases the first named its price first
+	asking         []span        // what asks beyond doubt
+	soft           []int         // where questions begin that nothing but a topic speaks for
+	longestTag     int           // how many digits the longest of the pigs' numbers has, 0 none
+	pairs          []tagPair     // of two pigs' numbers, one of which is a weight
+	folded         []foldMark    // where the parts of a list written out come from
+	planned        bool          // the text is but a list of what is to be done
+	part           bool          // the text is a part of one that is being read
+	put            []putWord     // words read in the place of others
+	corrections    [4]correction // of the last words looked up
+	lastCorrection int
+	guesses        int        // how many unknown words were looked at for a slip
+	crate          emptyCrate // told in a sentence of its own
+	excluded       int16      // the one pig last told to be left out, by its number in pigs and one
+	settled        []span     // sentences whose frame is known
+	skip           int        // an item that an earlier span has accounted for, 0 none
 }
 
 type carriedDay struct {
@@ -131,6 +133,7 @@ func (r *reader) done() {
 	r.c, r.text, r.plain, r.names, r.heard, r.left, r.judge = Context{}, "", "", nil, nil, nil, nil
 	clear(r.out[:cap(r.out)])
 	r.saidOf, r.saidWords = span{}, ""
+	clear(r.corrections[:])
 	clear(r.pigs)
 	clear(r.toks)
 	clear(r.items)

@@ -44,22 +44,35 @@ func phrasesOf(list string) phrases {
 
 // saysAny reports whether one of the phrases stands in what was said.
 func saysAny(said string, p phrases) bool {
-	for {
-		from := strings.IndexByte(said, ' ')
+	for said != "" {
+		if p.begin(said) {
+			return true
+		}
+		from := strings.IndexByte(said[1:], ' ')
 		if from < 0 {
 			return false
 		}
-		said = said[from+1:]
-		to := strings.IndexByte(said, ' ')
-		if to < 0 {
-			return false
-		}
-		for _, rest := range p[said[:to]] {
-			if strings.HasPrefix(said[to:], rest) {
-				return true
-			}
+		said = said[1+from:]
+	}
+	return false
+}
+
+// begin reports whether what was said, a blank before it, begins with one of the
+// phrases.
+func (p phrases) begin(said string) bool {
+	if said == "" || said[0] != ' ' {
+		return false
+	}
+	to := strings.IndexByte(said[1:], ' ') + 1
+	if to == 0 {
+		return false
+	}
+	for _, rest := range p[said[1:to]] {
+		if strings.HasPrefix(said[to:], rest) {
+			return true
 		}
 	}
+	return false
 }
 
 // denied are words that make of what was seen something that was not, will be or
