@@ -30,19 +30,70 @@ func (b *Bot) lookAhead(ctx context.Context, raws []json.RawMessage) *ahead {
 	if len(raws) < 2 {
 		return a
 	}
-	sights := a.sights
-	b.wg.Go(func() {
-		// What fails here is met again, and told of, where the text is handled.
-		_ = b.Store.Read(ctx, func(tx *store.Tx) error {
-			met := map[string]bool{}
-			for i := 1; i < len(raws); i++ {
-				s := &sights[i]
-				s.once.Do(func() { b.foresee(tx, raws[i], met, s) })
-			}
-			return nil
+	l := looking{bot: b, raws: raws, sights: a.sights, next: 1, met: map[string]bool{}}
+	for range min(lookers, len(raws)-1) {
+		b.wg.Go(func() {
+			// What fails here is met again, and told of, where the text is handled.
+			_ = b.Store.Read(ctx, func(tx *store.Tx) error {
+				for l.one(tx) {
+					continue
+				}
+				return nil
+			})
 		})
-	})
+	}
 	return a
+}
+
+// lookers is how many look ahead at once. To look at a text takes longer than to
+// handle it then: while the handling waits for one, the next is looked at.
+const lookers = 2
+
+// looking is the looking at updates, one after the other.
+type looking struct {
+	bot    *Bot
+	raws   []json.RawMessage
+	sights []sight
+
+	mu   sync.Mutex // held until it is known of whom the next is
+	next int
+	met  map[string]bool // chats
+}
+
+// one looks at the next update; false where none is left.
+func (l *looking) one(tx *store.Tx) bool {
+	l.mu.Lock()
+	known := sync.OnceFunc(l.mu.Unlock)
+	defer known()
+	i := l.next
+	if i == len(l.raws) {
+		return false
+	}
+	l.next++
+	s := &l.sights[i]
+	s.once.Do(func() {
+		defer func() { _ = recover() }() // the handling meets it again, and says so
+		u, ok := l.text(l.raws[i], s)
+		known()
+		if ok {
+			l.bot.foresee(tx, u, s)
+		}
+	})
+	return true
+}
+
+// text reads an update; false where it is not the first plain text of its chat.
+func (l *looking) text(raw json.RawMessage, s *sight) (update, bool) {
+	u, ok, err := readUpdate(raw)
+	if err != nil || !ok { // the handling meets it again, and says so
+		return u, false
+	}
+	s.u = &u
+	if l.met[u.chat] || !u.plain() {
+		return u, false
+	}
+	l.met[u.chat] = true
+	return u, true
 }
 
 // of gives what was seen of the update of that number, and has it looked at no more.
@@ -62,19 +113,9 @@ func (a *ahead) over() {
 	}
 }
 
-// foresee works out what an update leads to, where it is a plain text of somebody
-// of a household in their private chat, the first of that chat.
-func (b *Bot) foresee(tx *store.Tx, raw json.RawMessage, met map[string]bool, s *sight) {
-	defer func() { _ = recover() }() // the handling meets it again, and says so
-	u, ok, err := readUpdate(raw)
-	if err != nil || !ok {
-		return
-	}
-	s.u = &u
-	if met[u.chat] || !u.plain() {
-		return
-	}
-	met[u.chat] = true
+// foresee works out what a plain text leads to, where it is of somebody of a household
+// in their private chat.
+func (b *Bot) foresee(tx *store.Tx, u update, s *sight) {
 	h := handling{bot: b, tx: tx, u: u}
 	if ok, err := h.knows(); err != nil || !ok {
 		return
