@@ -10,6 +10,11 @@ import (
 // about, and what is assumed, where that is not said already.
 func (r *reader) fillQuestion(s span, as *model.Assumption) {
 	topic, score := r.topicOf(s)
+	if k := r.doesTo(s); k >= 0 {
+		if of, sure := r.topicOf(span{s.frame, k, s.j}); of != "" {
+			topic, score = of, sure
+		}
+	}
 	if topic == topicHelp {
 		r.fillHelp(s)
 		return

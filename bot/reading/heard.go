@@ -10,7 +10,7 @@ import (
 
 // chatSpelling are words written short, wherever they stand.
 var chatSpelling = map[string]string{
-	"wut": "what", "wat": "what", "wen": "when", "wil": "will", "wll": "will", "hwo": "how", "hw": "how", "mch": "much", "pls": "please", "plz": "please", "thru": "through",
+	"wknd": "weekend", "wkend": "weekend", "wkends": "weekends", "wknds": "weekends", "wut": "what", "wat": "what", "wen": "when", "wil": "will", "wll": "will", "hwo": "how", "hw": "how", "mch": "much", "pls": "please", "plz": "please", "thru": "through",
 	"cuz": "because", "cos": "because", "coz": "because", "bc": "because", "tho": "though", "ur": "your", "u": "you", "wth": "with", "abt": "about", "rly": "really",
 	"til": "till", "untill": "until", "agian": "again", "al": "all", "agn": "again", "adn": "and", "nad": "and", "teh": "the", "hte": "the", "thay": "they", "theyr": "they're", "dat": "that", "dem": "them",
 	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "whit's": "what's", "haud": "hold", "hauds": "holds", "twa": "two", "shud": "should", "wud": "would", "cud": "could", "wid": "would",

@@ -339,3 +339,19 @@ func (r *reader) namesIn(c span) bool {
 	}
 	return false
 }
+
+// doesTo is the item behind "do to" in a question of what something would do to
+// something else, "what would 2 more pigs do to the feed", -1 if it is none.
+func (r *reader) doesTo(s span) int {
+	for k := s.i; k+2 < s.j; k++ {
+		switch r.items[k].s {
+		case "do", "does", "mean", "means":
+			if n := &r.items[k+1]; n.gap == gapNone && (n.s == "to" || n.s == "for") {
+				return k + 2
+			}
+		case "do to", "does to", "mean for", "means for":
+			return k + 1
+		}
+	}
+	return -1
+}

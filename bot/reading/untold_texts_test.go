@@ -78,3 +78,16 @@ func TestFirstSteps(t *testing.T) {
 		assert.Equal(t, want, brief(got.Entries, "2026-05-02"), text)
 	}
 }
+
+// TestGotAndWould reads who got what, and what would follow from what.
+func TestGotAndWould(t *testing.T) { guessTalks(t, gotAndWould) }
+
+const gotAndWould = `
+# pigs buy nothing
+the pigs got 2 bags => refill feed_kg=45.36 feeder=feeder
+fern got a bag at 15 dollars => stock amount=15 count=1 currency=USD feed_kg=22.68
+
+# what something does to something else is asked of that
+what would 2 more pigs do to the feed => ask assume={"count_delta":2} topic=feed_left
+away next wknd => away from=2026-07-25 to=2026-07-26
+`

@@ -297,10 +297,38 @@ func (r *reader) passiveGot() {
 		if it.s != "got" && it.s != "get" && it.s != "gets" || n.gap > gapNone {
 			continue
 		}
+		if r.gotFed(k) {
+			if gave := r.lex.of["gave"]; gave != nil {
+				it.s, it.sense = "gave", gave.sense
+			}
+			continue
+		}
 		if strings.HasSuffix(n.s, "ed") || n.s == "sold" || n.s == "fed" || n.s == "put" || n.s == "taken" || n.s == "hurt" || n.s == "bitten" {
 			it.sense = setOf(sFiller)
 		}
 	}
+}
+
+// gotFed says that pigs got what is told behind the "got" at item k, so that it was
+// fed and not bought: "little ones got 1 bag".
+func (r *reader) gotFed(k int) bool {
+	if k == 0 || r.items[k].gap != gapNone || r.items[k].s != "got" {
+		return false
+	}
+	who := &r.items[k-1]
+	last := r.lex.of[lastWord(who.s)] // of "the pigs"
+	pigs := who.s == "ones" || last != nil && last.sense.any(setOf(sPigs, sBarrow, sGilt, sYoung))
+	if who.pig < 0 && who.group < 0 && !(who.kind == itWord && pigs) || who.is(sForeign) {
+		return false
+	}
+	if r.firstQty(span{0, r.sentenceStart(k), r.sentenceEnd(k)}, money) >= 0 {
+		return false
+	}
+	n := &r.items[k+1]
+	if n.is(sAbout) && k+2 < len(r.items) && r.items[k+2].gap == gapNone {
+		n = &r.items[k+2]
+	}
+	return n.qty(mass) || n.qty(vessel)
 }
 
 // compared takes what only compares off the weighings: the day that a gain is told
