@@ -91,7 +91,7 @@ func (r *reader) selectPigs(i, j int) selection {
 			s.any, s.all = true, false
 			r.addGroup(r.c.Herd.Groups[it.group], add)
 			it.used = true
-		case it.is(sBut) && (s.all || len(s.pigs) > 0 || allBut(it.s)) && r.namesPig(k+1, j):
+		case it.is(sBut) && (s.all || len(s.pigs) > 0 || allBut(it.s)) && r.namesPig(k+1, j), s.all && r.butOnly(k, j):
 			not = true
 			s.any = true
 			if s.all || len(s.pigs) == 0 {
@@ -393,4 +393,17 @@ func (r *reader) whichPig(about string, s span, draft Entry, with func(names []s
 func allBut(s string) bool {
 	w := firstWord(s)
 	return w == "all" || w == "everyone" || w == "everybody" || w == "every"
+}
+
+// butOnly says that the "but" at item k leads to pigs and nothing else, which are then
+// left out: "moved all to pear but otis".
+func (r *reader) butOnly(k, j int) bool {
+	if r.items[k].s != "but" {
+		return false
+	}
+	n := k + 1
+	for n < j && (r.items[n].pig >= 0 || n > k+1 && r.items[n].is(sAnd)) && (n == k+1 || r.items[n].gap <= gapAnd) {
+		n++
+	}
+	return n > k+1 && (n >= len(r.items) || r.items[n].gap >= gapStop)
 }

@@ -91,3 +91,13 @@ fern got a bag at 15 dollars => stock amount=15 count=1 currency=USD feed_kg=22.
 what would 2 more pigs do to the feed => ask assume={"count_delta":2} topic=feed_left
 away next wknd => away from=2026-07-25 to=2026-07-26
 `
+
+// TestButOne reads moves of all but some, the ones left out behind the pen.
+func TestButOne(t *testing.T) { guessTalks(t, butOne) }
+
+const butOne = `
+# the one behind but stays
+pens Oak 40x60 ft and Ash 40x60 ft, they are in Oak => settings key=pen value={"area_m2":222.97,"in_use":true,"name":"Oak"}; settings key=pen value={"area_m2":222.97,"name":"Ash"}
+moved all to Ash but Fern => move animals=Reed+Tansy+Wick pen=Ash
+all in Oak now except Fern and Reed => move animals=Tansy+Wick pen=Oak
+`
