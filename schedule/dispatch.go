@@ -168,7 +168,7 @@ func (d *Dispatcher) sweep(ctx context.Context, from, now time.Time) {
 	if from.IsZero() || now.Sub(from) >= pause {
 		d.tell(d.desk.Woke(ctx, from, now))
 	}
-	d.tell(Sweep(ctx, &unhurried{Desk: d.desk}, now))
+	d.tell(Sweep(ctx, &unhurried{Desk: d.desk, now: d.now}, now))
 	if now.Sub(d.alive) >= aliveEvery || now.Before(d.alive) {
 		d.alive = now
 		d.tell(d.desk.Alive(ctx, now))
@@ -185,18 +185,19 @@ func (d *Dispatcher) tell(err error) {
 // each look for three times as long as that took, half a minute in all.
 type unhurried struct {
 	Desk
+	now    func() time.Time
 	looks  int
 	rested time.Duration
 }
 
 // Look implements Desk.
 func (u *unhurried) Look(ctx context.Context, herds []int64, now time.Time) map[int64]error {
-	began := time.Now()
+	began := u.now()
 	errs := u.Desk.Look(ctx, herds, now)
 	if u.looks += len(herds); u.looks <= sweepBatch || u.rested >= mostRest {
 		return errs
 	}
-	rest := restsFor * time.Since(began)
+	rest := max(0, min(restsFor*u.now().Sub(began), mostRest-u.rested)) // the clock may be set back
 	u.rested += rest
 	timer := time.NewTimer(rest)
 	defer timer.Stop()

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -95,7 +96,7 @@ func addable(it *item) sense {
 	if it.kind != itThing && !it.isAny(addableSenses) || it.kind != itWord && it.kind != itThing || it.pig >= 0 {
 		return sNone
 	}
-	last := it.s[strings.LastIndexByte(it.s, ' ')+1:]
+	last := lastWord(it.s)
 	switch kind := genericThing[last]; {
 	case kind == sFeeder, kind == sBarrel, kind == sPen:
 		return kind
@@ -376,10 +377,8 @@ func (r *reader) freeName(n, to int, a *addedThing) string {
 	if r.badName(name) {
 		return ""
 	}
-	for _, have := range r.namesOf(a.kind) {
-		if strings.EqualFold(have, name) {
-			return ""
-		}
+	if called(r.namesOf(a.kind), name) {
+		return ""
 	}
 	return name
 }
@@ -408,18 +407,15 @@ func (r *reader) namesOf(kind thingKind) []string {
 // there are.
 func (r *reader) nextName(a addedThing) string {
 	word := singular(r.items[a.word].s)
-	have := r.namesOf(a.kind)
+	have := r.namesOf(a.kind) // there is one at least, else nothing is added
 	for n := len(have) + 1; ; n++ {
-		name := word + " " + itoa(n)
-		taken := len(have) == 0
-		if taken {
-			return word
-		}
-		for _, h := range have {
-			taken = taken || strings.EqualFold(h, name)
-		}
-		if !taken {
+		if name := word + " " + itoa(n); !called(have, name) {
 			return name
 		}
 	}
+}
+
+// called says that one of the names is this one, but for capitals.
+func called(names []string, name string) bool {
+	return slices.ContainsFunc(names, func(n string) bool { return strings.EqualFold(n, name) })
 }

@@ -91,7 +91,7 @@ func (r *reader) selectPigs(i, j int) selection {
 			s.any, s.all = true, false
 			r.addGroup(r.c.Herd.Groups[it.group], add)
 			it.used = true
-		case it.is(sBut) && (s.all || len(s.pigs) > 0 || allBut(it.s)) && r.namesPig(k+1, j), s.all && r.butOnly(k, j):
+		case it.is(sBut) && (s.all || len(s.pigs) > 0 || allBut(it.s)) && r.namesPig(k+1, j), r.leavesOut(k, j, s.all):
 			not = true
 			s.any = true
 			if s.all || len(s.pigs) == 0 {
@@ -395,10 +395,12 @@ func allBut(s string) bool {
 	return w == "all" || w == "everyone" || w == "everybody" || w == "every"
 }
 
-// butOnly says that the "but" at item k leads to pigs and nothing else, which are then
-// left out: "moved all to pear but otis".
-func (r *reader) butOnly(k, j int) bool {
-	if r.items[k].s != "but" {
+// leavesOut says that item k leads to pigs and nothing else, which are then left out of
+// all: a "but" behind them, "moved all to pear but otis", or an "except" in a sentence
+// that begins with them, "all in pear now except otis".
+func (r *reader) leavesOut(k, j int, all bool) bool {
+	it := &r.items[k]
+	if !(all && it.s == "but") && !(it.is(sBut) && allBut(r.items[r.sentenceStart(k)].s)) {
 		return false
 	}
 	n := k + 1

@@ -12,7 +12,7 @@ func (r *reader) newcomersListed() (Reading, bool) {
 	var weighed []Entry
 	for k := 0; k < len(r.items); k += 2 {
 		it, w := &r.items[k], &r.items[k+1]
-		unknown := it.kind == itWord && !it.known && it.sense.empty() && it.unit == 0 && (k == 0 || it.gap >= gapNone)
+		unknown := it.kind == itWord && !it.known && it.sense.empty() && it.unit == 0
 		if !unknown || w.gap != gapNone || !(w.kind == itNum && !w.soft && !w.ord || w.qty(mass)) {
 			return Reading{}, false
 		}

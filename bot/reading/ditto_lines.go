@@ -61,46 +61,26 @@ func (r *reader) fillDitto(s span) {
 				again = append(again, w)
 			}
 		}
-	case model.Sick:
-		if pigs && len(was.Animals) > 0 {
-			was.Animals = withNames(was.Animals, sel.names(r))
-			r.out[len(r.out)-1].Act = Fact{was}
-			r.useAll(s)
-			return
-		}
-	case model.Worm:
-		if pigs && len(was.Animals) > 0 {
-			was.Animals = withNames(was.Animals, sel.names(r))
-			r.out[len(r.out)-1].Act = Fact{was}
-			r.useAll(s)
-			return
-		}
-	case model.Treat:
-		if pigs && len(was.Animals) > 0 {
-			was.Animals = withNames(was.Animals, sel.names(r))
-			r.out[len(r.out)-1].Act = Fact{was}
-			r.useAll(s)
-			return
-		}
-	case model.Move:
-		if pigs && len(was.Animals) > 0 {
-			was.Animals = withNames(was.Animals, sel.names(r))
-			r.out[len(r.out)-1].Act = Fact{was}
-			r.useAll(s)
-			return
+	case model.Sick, model.Worm, model.Treat, model.Move:
+		if names := AnimalsOf(was); pigs && len(names) > 0 {
+			if both, ok := withAnimals(was, withNames(names, sel.names(r))); ok {
+				r.out[len(r.out)-1].Act = Fact{both}
+				r.useAll(s)
+				return
+			}
 		}
 	case model.Water:
-		for _, name := range r.thingsNamed(s, func(it *item) int8 { return it.barrel }, barrelKind) {
+		for _, name := range r.thingsNamed(s, barrelKind) {
 			was.Barrel = name
 			again = append(again, was)
 		}
 	case model.Refill:
-		for _, name := range r.thingsNamed(s, func(it *item) int8 { return it.feeder }, feederKind) {
+		for _, name := range r.thingsNamed(s, feederKind) {
 			was.Feeder = name
 			again = append(again, was)
 		}
 	case model.FeedLevel:
-		for _, name := range r.thingsNamed(s, func(it *item) int8 { return it.feeder }, feederKind) {
+		for _, name := range r.thingsNamed(s, feederKind) {
 			was.Feeder = name
 			again = append(again, was)
 		}
@@ -127,10 +107,10 @@ func withNames(names, more []string) []string {
 }
 
 // thingsNamed are the feeders or barrels that a span names.
-func (r *reader) thingsNamed(s span, of func(*item) int8, kind thingKind) []string {
+func (r *reader) thingsNamed(s span, kind thingKind) []string {
 	var out []string
 	for k := s.i; k < s.j; k++ {
-		if x := of(&r.items[k]); x >= 0 {
+		if x := kind.names(&r.items[k]); x >= 0 {
 			if name := kind.old(r, x); !slices.Contains(out, name) {
 				out = append(out, name)
 			}

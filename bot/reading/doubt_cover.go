@@ -38,12 +38,8 @@ func (r *reader) besideUsed(k int) bool {
 // votesFor says that a frame has a use for a trade sense of the item.
 func (r *reader) votesFor(f frame, it *item) bool {
 	r.features(it)
-	for _, x := range r.feats {
-		if votes.of[f][x].set {
-			return true
-		}
-	}
-	return false
+	r.countVotes()
+	return r.voted&(1<<f) != 0
 }
 
 // doubtCovered asks about what a span yielded where a word of the trade beside it

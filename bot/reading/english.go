@@ -3,6 +3,7 @@ package reading
 import (
 	_ "embed"
 	"strings"
+	"sync"
 )
 
 // The words of English, as far as it matters here: what is one of them was most often
@@ -15,8 +16,8 @@ var (
 	//go:embed english/rarer.txt
 	rarerText string
 
-	commonEnglish = newWordList(commonText)
-	rarerEnglish  = newWordList(rarerText)
+	commonEnglish = sync.OnceValue(func() *wordList { return newWordList(commonText) })
+	rarerEnglish  = sync.OnceValue(func() *wordList { return newWordList(rarerText) })
 )
 
 // wordList is a sorted list of lines of small letters, one word each.

@@ -10,7 +10,7 @@ import (
 
 // TestWordList finds each word of the lists, and none that is not there.
 func TestWordList(t *testing.T) {
-	for _, list := range []*wordList{commonEnglish, rarerEnglish} {
+	for _, list := range []*wordList{commonEnglish(), rarerEnglish()} {
 		all := strings.Fields(list.text)
 		assert.True(t, slices.IsSorted(all))
 		has := map[string]bool{}

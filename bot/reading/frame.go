@@ -115,10 +115,9 @@ type vote struct {
 
 // ballots are the votes of every feature for every frame.
 type ballots struct {
-	of    [numFrames][numFeatures]vote
-	by    [numFeatures][]frameVote // the same, of those that are given
-	need  [numFrames][]uint8       // of each of these, one bit must be had
-	lacks [numFrames][256]float32  // what a frame with the given parts lacks costs
+	by    [numFeatures][]frameVote
+	need  [numFrames][]uint8      // of each of these, one bit must be had
+	lacks [numFrames][256]float32 // what a frame with the given parts lacks costs
 }
 
 // frameVote is a feature's vote for a frame.
@@ -131,14 +130,15 @@ var votes = castVotes()
 
 func castVotes() *ballots {
 	b := &ballots{}
+	var of [numFrames][numFeatures]vote
 	give := func(f frame, part uint8, w float32, xs ...feature) {
 		for _, x := range xs {
-			b.of[f][x] = vote{w, w, part, true}
+			of[f][x] = vote{w, w, part, true}
 		}
 	}
 	late := func(f frame, part uint8, before, after float32, xs ...feature) {
 		for _, x := range xs {
-			b.of[f][x] = vote{before, after, part, true}
+			of[f][x] = vote{before, after, part, true}
 		}
 	}
 	word := func(f frame, part uint8, w float32, xs ...sense) {
@@ -168,15 +168,15 @@ func castVotes() *ballots {
 	for _, f := range []frame{fSpill, fRain, fProtein, fSoil, fExpect, fDitto} { // no word votes for what only a whole sentence tells
 		need(f, bAnchor)
 	}
-	b.settle()
+	b.settle(&of)
 	return b
 }
 
 // settle lists the votes by what gives them, and counts what each frame may lack.
-func (b *ballots) settle() {
+func (b *ballots) settle(of *[numFrames][numFeatures]vote) {
 	for f := range numFrames {
 		for x := range numFeatures {
-			if v := b.of[f][x]; v.set {
+			if v := of[f][x]; v.set {
 				b.by[x] = append(b.by[x], frameVote{f, v})
 			}
 		}

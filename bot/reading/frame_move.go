@@ -1,7 +1,6 @@
 package reading
 
 import (
-	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -53,15 +52,6 @@ func (r *reader) fillMove(s span) {
 	sel := r.selectPigs(s.i, s.j)
 	if !sel.any {
 		sel = r.tagsBefore(s)
-	}
-	if r.onlyLeftOut(s, sel) { // "all in pear now except otis"
-		left := sel.pigs
-		sel = selection{any: true}
-		for p := range r.alive {
-			if !slices.Contains(left, int16(p)) {
-				sel.pigs = append(sel.pigs, int16(p))
-			}
-		}
 	}
 	if sel.any && len(sel.pigs) == 1 && r.alive > 1 && !r.anyPigIn(s) && r.quoteHas(s, "them", "em", "'em", "they", "moved them", "moved em") {
 		sel = selection{all: true, any: true} // several were moved, not the one that was spoken of before
@@ -358,21 +348,6 @@ func (r *reader) anyPigIn(s span) bool {
 	for k := s.i; k < s.j; k++ {
 		if it := &r.items[k]; it.pig >= 0 || it.group >= 0 || it.isAny(setOf(sGilt, sBarrow, sYoung, sOld, sBoth)) {
 			return true
-		}
-	}
-	return false
-}
-
-// onlyLeftOut says that those found in a span are but the ones left out of all, where
-// "all" stands before the span.
-func (r *reader) onlyLeftOut(s span, sel selection) bool {
-	k := r.find(s, sBut)
-	if k < 0 || len(sel.pigs) == 0 || r.namesPig(s.i, k) || !allBut(r.items[r.sentenceStart(s.i)].s) {
-		return false
-	}
-	for n := k + 1; n < s.j; n++ {
-		if p := r.items[n].pig; p >= 0 {
-			return slices.Contains(sel.pigs, p)
 		}
 	}
 	return false

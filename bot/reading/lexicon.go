@@ -199,7 +199,7 @@ func (l *lexicon) corrected(s string, inside bool) (string, bool) {
 		}
 		return "", false
 	}
-	if len(s) < 4 || !isLetters(s) || l.plain[s] || commonEnglish.has(s) {
+	if len(s) < 4 || !isLetters(s) || l.plain[s] || commonEnglish().has(s) {
 		return "", false
 	}
 	if strings.HasSuffix(s, "s") && l.plain[s[:len(s)-1]] {

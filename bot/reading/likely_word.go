@@ -64,8 +64,8 @@ func (r *reader) likelyWord(i int) (string, bool) {
 		behind = usageWord(&r.toks[i+1])
 	}
 	var odd float64
-	switch common := commonEnglish.has(t.s); {
-	case !common && !rarerEnglish.has(t.s):
+	switch common := commonEnglish().has(t.s); {
+	case !common && !rarerEnglish().has(t.s):
 	case placeAhead[before] || r.namesGiven() || r.thingWord(i-1) || r.thingWord(i+1):
 		return "", false // "moved to creek", "water barrel oak": what nobody has named yet
 	case common:

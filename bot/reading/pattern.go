@@ -5,36 +5,44 @@ import (
 	"regexp/syntax"
 	"slices"
 	"strings"
+	"sync"
 )
 
 // pattern is a regular expression that looks first for what all it matches
-// contains. Few texts contain it, and to look for it takes a hundredth of the time.
+// contains. Few texts contain it, and to look for it takes a hundredth of the time. Both
+// are made when they are first asked for.
 type pattern struct {
-	re    *regexp.Regexp
-	needs []string // one of these stands in all that is matched; none: not known
+	re    func() *regexp.Regexp
+	needs func() []string // one of these stands in all that is matched; none: not known
 }
 
 func newPattern(expr string) pattern {
-	tree, err := syntax.Parse(expr, syntax.Perl)
-	if err != nil {
-		panic(err) // as regexp.MustCompile does
+	return pattern{
+		re: sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(expr) }),
+		needs: sync.OnceValue(func() []string {
+			tree, err := syntax.Parse(expr, syntax.Perl)
+			if err != nil {
+				panic(err) // as regexp.MustCompile does
+			}
+			return needed(tree)
+		}),
 	}
-	return pattern{regexp.MustCompile(expr), needed(tree)}
 }
 
 func (p pattern) may(text string) bool {
-	return p.needs == nil || slices.ContainsFunc(p.needs, func(s string) bool { return strings.Contains(text, s) })
+	needs := p.needs()
+	return needs == nil || slices.ContainsFunc(needs, func(s string) bool { return strings.Contains(text, s) })
 }
 
 // matches reports whether the text matches.
-func (p pattern) matches(text string) bool { return p.may(text) && p.re.MatchString(text) }
+func (p pattern) matches(text string) bool { return p.may(text) && p.re().MatchString(text) }
 
 // groups are the match and its groups, nil without a match.
 func (p pattern) groups(text string) []string {
 	if !p.may(text) {
 		return nil
 	}
-	return p.re.FindStringSubmatch(text)
+	return p.re().FindStringSubmatch(text)
 }
 
 // needed are strings one of which stands in everything that an expression

@@ -34,7 +34,8 @@ func TestPatternsKnowWhatTheyNeed(t *testing.T) {
 		"erasesAll": erasesAll, "erasesNamed": erasesNamed, "erasesMe": erasesMe, "leaves": leaves, "removes": removes,
 		"kicksOut": kicksOut, "makesOwn": makesOwn, "handsOver": handsOver, "handsOn": handsOn,
 	} {
-		assert.NotEmpty(t, p.needs, name)
-		t.Logf("%s: %q", name, p.needs)
+		assert.NotEmpty(t, p.needs(), name)
+		assert.NotNil(t, p.re(), name)
+		t.Logf("%s: %q", name, p.needs())
 	}
 }

@@ -1,6 +1,9 @@
 package reading
 
-import "strings"
+import (
+	"strings"
+	"sync"
+)
 
 // said is the words of a span as they were said, in lower case, one blank before
 // and behind each: phrases of several words are looked for in it, whatever items
@@ -26,20 +29,23 @@ func (r *reader) said(s span) string {
 }
 
 // phrases are phrases to look for in what was said: behind the first word of each
-// what else it has, with a blank before each of its words and one at its end.
-type phrases map[string][]string
+// what else it has, with a blank before each of its words and one at its end. They are
+// made when they are first looked for: most runs of the program look for few.
+type phrases func() map[string][]string
 
 // phrasesOf makes phrases of a comma list.
 func phrasesOf(list string) phrases {
-	p := phrases{}
-	for _, one := range split(list) {
-		first, rest, more := strings.Cut(one, " ")
-		if more {
-			rest = " " + rest
+	return sync.OnceValue(func() map[string][]string {
+		p := map[string][]string{}
+		for _, one := range split(list) {
+			first, rest, more := strings.Cut(one, " ")
+			if more {
+				rest = " " + rest
+			}
+			p[first] = append(p[first], rest+" ")
 		}
-		p[first] = append(p[first], rest+" ")
-	}
-	return p
+		return p
+	})
 }
 
 // saysAny reports whether one of the phrases stands in what was said.
@@ -67,7 +73,7 @@ func (p phrases) begin(said string) bool {
 	if to == 0 {
 		return false
 	}
-	for _, rest := range p[said[1:to]] {
+	for _, rest := range p()[said[1:to]] {
 		if strings.HasPrefix(said[to:], rest) {
 			return true
 		}

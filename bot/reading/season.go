@@ -52,7 +52,12 @@ func takeSeason(words []string, today model.Day) (rest []string, season string, 
 
 // seasonHint says that a text may name a season.
 func seasonHint(text string) bool {
-	return strings.Contains(text, "20") || strings.Contains(text, "last") || strings.Contains(text, "previous") || strings.Contains(text, "past") || strings.Contains(text, "prior")
+	for w := range lastWords {
+		if strings.Contains(text, w) {
+			return true
+		}
+	}
+	return strings.Contains(text, "20")
 }
 
 // isSeason says that a word is a year of which there may be a season.

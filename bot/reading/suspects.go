@@ -80,7 +80,7 @@ func (r *reader) suspects(got Reading) []suspect {
 			continue // it is at home where it stands
 		}
 		if len(meant) > 0 {
-			out = append(out, suspect{t.from, kind, commonEnglish.has(t.s), meant})
+			out = append(out, suspect{t.from, kind, commonEnglish().has(t.s), meant})
 		}
 	}
 	slices.SortStableFunc(out, func(a, b suspect) int {
