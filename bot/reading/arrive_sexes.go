@@ -108,6 +108,12 @@ func (r *reader) arrivalSexes(s span, names []newPig, count int) []model.Sex {
 		return -1
 	}
 	for n, w := range ws {
+		if w.k+2 < s.j && r.items[w.k+1].is(sNamed) {
+			if x := index(w.k + 2); x >= 0 && x < count && w.n <= 1 { // "and a boar called Dock": of that one
+				sexes[x] = w.sex
+				continue
+			}
+		}
 		lo, hi := w.k+1, s.j
 		if before {
 			lo, hi = s.i, w.k

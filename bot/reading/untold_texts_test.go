@@ -68,6 +68,8 @@ func TestFirstSteps(t *testing.T) {
 		"Hi there! We are Larkfield, near Leeds":                                  "settings key=herd value=Larkfield; settings key=zone value=Europe/London",
 		"hi, this is Anna from Brook Hill, 3 pigs coming in May":                  "none",
 		"Bess 24.5, Nip 23, Tuck 22":                                              "clarify about=arrive",
+		"4 pigs came, Mint, Rye, Sorrel and a boar called Dock":                   "arrive animals=Mint+Rye+Sorrel+Dock count=4 sexes=+++boar",
+		"sunday 8am, it's 06:59 there":                                            "settings key=chore_days value=sun; settings key=hour value=08:00; settings key=zone value=America/Halifax",
 		"Tuck is limping a bit":                                                   "none",
 		"we are Mike and Ann":                                                     "none",
 		"wormed them today, ivermectin 18 days":                                   "none",
