@@ -502,6 +502,7 @@ var corpusBounds = []struct {
 	{"eleventh", 0.837, 0.034, false, true},
 	{"twelfth", 0.903, 0.03, false, true},
 	{"thirteenth", 0.777, 0.114, false, true},
+	{"fourteenth", 0.592, 0.148, false, true},
 	{"aside", 0.775, 0.119, true, true},
 }
 
