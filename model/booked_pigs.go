@@ -12,9 +12,9 @@ import (
 func (h *Herd) BookedPigs(b Booked, today Day) []*Animal {
 	pigs := h.Alive(today)
 	kg := map[*Animal]float64{}
-	if ws, err := h.Weights(b.Day); err == nil {
-		for _, w := range ws {
-			kg[w.Animal] = w.WeightKg.Mid
+	if weights, err := h.medianWeights(h.Alive(b.Day), b.Day); err == nil {
+		for _, w := range weights {
+			kg[w.animal] = w.kg
 		}
 	}
 	sort.SliceStable(pigs, func(i, j int) bool { return kg[pigs[i]] > kg[pigs[j]] })

@@ -60,10 +60,10 @@ func (w steadyWeights) interval() Interval {
 	return Interval{w.kg * (1 - z80*w.spread), w.kg, w.kg * (1 + z80*w.spread)}
 }
 
-func (w steadyWeights) medianWeights(pigs []*Animal, _ Day) ([]sexedKg, error) {
-	out := make([]sexedKg, len(pigs))
+func (w steadyWeights) medianWeights(pigs []*Animal, _ Day) ([]pigKg, error) {
+	out := make([]pigKg, len(pigs))
 	for i, a := range pigs {
-		out[i] = sexedKg{w.kg, a.Sex}
+		out[i] = pigKg{a, w.kg}
 	}
 	return out, nil
 }

@@ -25,30 +25,10 @@ type herdUse struct {
 
 // weigher gives the weights that intake follows from; a herd is one.
 type weigher interface {
-	// medianWeights gives the median weight in kg of those pigs of which it is
-	// known, and their sexes. *Missing where it is of none.
-	medianWeights(pigs []*Animal, on Day) ([]sexedKg, error)
+	// medianWeights gives the median weight of those pigs of which it is known.
+	// *Missing where it is of none.
+	medianWeights(pigs []*Animal, on Day) ([]pigKg, error)
 	MeanWeight(pigs []*Animal, on Day) (PigWeight, error)
-}
-
-// sexedKg is a weight and whose.
-type sexedKg struct {
-	kg  float64
-	sex Sex
-}
-
-func (h *Herd) medianWeights(pigs []*Animal, on Day) ([]sexedKg, error) {
-	known, err := h.growing(pigs)
-	if err != nil {
-		return nil, err
-	}
-	f := h.growth()
-	out := make([]sexedKg, len(known))
-	for i := range known {
-		kg, _ := tableWeight(f.place(known[i], f.within(known[i], on)))
-		out[i] = sexedKg{kg, known[i].animal.Sex}
-	}
-	return out, nil
 }
 
 // useKnot is the use at one day, before energy and weather. Between knots use
@@ -179,7 +159,7 @@ func (u *herdUse) knot(d Day, pigs []*Animal) (useKnot, error) {
 	}
 	var k useKnot
 	for _, w := range weights {
-		k.kg += feedUseKgD(w.kg, w.sex, 0)
+		k.kg += feedUseKgD(w.kg, w.animal.Sex, 0)
 		k.weightKg += w.kg / float64(len(weights))
 	}
 	if len(weights) > 0 { // pigs of unknown weight eat as the others do on the mean

@@ -62,10 +62,11 @@ func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
 // heaviestKg is the median weight of the heaviest pig on the day; not known
 // where there is no pig or no weight.
 func (h *Herd) heaviestKg(on Day) (float64, bool, error) {
-	if len(h.Alive(on)) == 0 {
+	pigs := h.Alive(on)
+	if len(pigs) == 0 {
 		return 0, false, nil
 	}
-	weights, err := h.Weights(on)
+	weights, err := h.medianWeights(pigs, on)
 	var missing *Missing
 	if errors.As(err, &missing) {
 		return 0, false, nil
@@ -75,7 +76,7 @@ func (h *Herd) heaviestKg(on Day) (float64, bool, error) {
 	}
 	heaviest := 0.0
 	for _, w := range weights {
-		heaviest = max(heaviest, w.WeightKg.Mid)
+		heaviest = max(heaviest, w.kg)
 	}
 	return heaviest, heaviest > 0, nil
 }

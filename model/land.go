@@ -149,14 +149,14 @@ func (h *Herd) penLoad(pigs []*Animal, on Day) (float64, error) {
 	if len(pigs) == 0 {
 		return 0, nil
 	}
-	weights, err := h.Weights(on)
+	weights, err := h.medianWeights(h.Alive(on), on)
 	var missing *Missing
 	if err != nil && !errors.As(err, &missing) {
 		return 0, err
 	}
 	kg := make(map[*Animal]float64, len(weights))
 	for _, w := range weights {
-		kg[w.Animal] = w.WeightKg.Mid
+		kg[w.animal] = w.kg
 	}
 	load := 0.0
 	for _, a := range pigs {

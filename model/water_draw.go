@@ -164,13 +164,13 @@ func (d *herdDraw) weighed(a *Animal, day Day) (float64, bool, error) {
 	byPig, ok := d.weights[day]
 	if !ok {
 		byPig = map[*Animal]float64{}
-		if len(d.h.Alive(day)) > 0 {
-			weights, err := d.h.Weights(day)
+		if alive := d.h.Alive(day); len(alive) > 0 {
+			weights, err := d.h.medianWeights(alive, day)
 			if err != nil {
 				return 0, false, err
 			}
 			for _, w := range weights {
-				byPig[w.Animal] = w.WeightKg.Mid
+				byPig[w.animal] = w.kg
 			}
 		}
 		d.weights[day] = byPig
