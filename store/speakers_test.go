@@ -20,6 +20,17 @@ func whoSpeaks(t *testing.T, in func(context.Context, func(*Tx) error) error, ex
 	return c, m
 }
 
+func peopleAsOf(t *testing.T, s *Store) (n int64) {
+	t.Helper()
+	require.NoError(t, s.Read(t.Context(), func(tx *Tx) error {
+		var known bool
+		n, known = tx.PeopleAsOf()
+		require.True(t, known)
+		return nil
+	}))
+	return n
+}
+
 // Who speaks is remembered, and whatever changes people or chats is seen at once: by
 // the transaction that does it, and by all that come after.
 func TestSpeakersAreRememberedUntilTheyChange(t *testing.T) {
@@ -85,11 +96,23 @@ func TestSpeakersAreRememberedUntilTheyChange(t *testing.T) {
 			require.Equal(t, before, c)
 			require.Equal(t, who, m)
 			further = before.Herd
-			write(t, s, func(tx *Tx) { require.NoError(t, step.change(tx, before, who)) })
+			asOf := peopleAsOf(t, s)
+			require.Equal(t, asOf, peopleAsOf(t, s), "nothing changed")
+			write(t, s, func(tx *Tx) {
+				require.NoError(t, step.change(tx, before, who))
+				_, known := tx.PeopleAsOf()
+				require.False(t, known, "where it changes")
+			})
+			require.NotEqual(t, asOf, peopleAsOf(t, s))
 			c, m = whoSpeaks(t, s.Read, owner)
 			require.NotEqual(t, fmt.Sprint(before, *who), fmt.Sprint(c, *m))
 			fresh, err := OpenReader(t.Context(), path)
 			require.NoError(t, err)
+			require.NoError(t, fresh.Read(t.Context(), func(tx *Tx) error {
+				_, known := tx.PeopleAsOf()
+				require.False(t, known, "another process changes them")
+				return nil
+			}))
 			wantC, wantM := whoSpeaks(t, fresh.Read, owner)
 			require.NoError(t, fresh.Close())
 			require.Equal(t, wantC, c)

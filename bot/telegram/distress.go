@@ -28,12 +28,18 @@ const (
 type distress struct {
 	mu        sync.Mutex
 	operators []string             // their private chats, as last read
+	asOf      int64                // how often people and chats had changed then
+	kept      bool                 // asOf is known
 	told      map[string]time.Time // when a chat was told last
 	ending    sync.Once
 }
 
 // learn reads who the operators are, for when it cannot be read.
 func (d *distress) learn(tx *store.Tx) error {
+	asOf, known := tx.PeopleAsOf()
+	if known && d.learnt(asOf) {
+		return nil
+	}
 	chats, err := tx.OperatorChats()
 	if err != nil {
 		return err
@@ -46,8 +52,14 @@ func (d *distress) learn(tx *store.Tx) error {
 	}
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	d.operators = operators
+	d.operators, d.asOf, d.kept = operators, asOf, known
 	return nil
+}
+
+func (d *distress) learnt(asOf int64) bool {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.kept && d.asOf == asOf
 }
 
 // known is the operators' chats.
