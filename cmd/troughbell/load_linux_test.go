@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime/debug"
 	"slices"
 	"strconv"
 	"strings"
@@ -80,6 +81,8 @@ func TestLoad(t *testing.T) {
 	} else {
 		file := built(t)
 		t.Logf("disk: %s", fsyncRate(t, filepath.Dir(db)))
+		t.Logf("memory: %s", slowSpells())
+		debug.SetGCPercent(400) // who texts is to take little from the program
 		began = time.Now()
 		p = startFile(t, file, []string{"TROUGHBELL_TELEGRAM_TOKEN=" + api.Token}, "serve", "--db", db, "--telegram-api", api.URL(), "--backups", "off")
 	}
@@ -109,6 +112,7 @@ func TestLoad(t *testing.T) {
 		t.Logf("the program: %.2f ms of processor a text, %s; who texts, the loopback server and the watcher: %.2f ms",
 			each(cpu), after, each(processor(t)-ours))
 		t.Logf("disk: %s", fsyncRate(t, filepath.Dir(db)))
+		t.Logf("memory: %s", slowSpells())
 		t.Logf("sent meanwhile: %d", len(api.Calls("sendMessage")))
 		began = time.Now()
 	}
