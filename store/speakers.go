@@ -75,4 +75,6 @@ func (s *speakers) keep(k speakerKey, one speaker, changes int64) {
 
 // PeopleAsOf tells by a number whether people and chats may have changed since another
 // transaction; false where that is not known.
-func (tx *Tx) PeopleAsOf() (int64, bool) { return tx.peopleAsOf, tx.speakers != nil && !tx.c.changedPeople }
+func (tx *Tx) PeopleAsOf() (int64, bool) {
+	return tx.peopleAsOf, tx.speakers != nil && !tx.c.changedPeople
+}
