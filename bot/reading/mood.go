@@ -128,8 +128,11 @@ func (r *reader) householdDid(k int) bool {
 	if !household[r.items[k].s] && (!relatives[r.items[k].s] || r.quoteHas(span{0, k, r.clauseEnd(k)}, "his", "her", "their")) {
 		return false
 	}
+	if k > 0 && (r.items[k-1].s == "with" || r.items[k-1].s == "w") && r.items[k].gap == gapNone {
+		return true // "mixed two batches with the kids"
+	}
 	for n := k + 1; n < len(r.items) && n <= k+2 && r.items[n].gap < gapStop; n++ {
-		if r.items[n].isAny(setOf(sFill, sPour, sMove, sWorm, sTreat, sGave, sWatered, sHose, sTape, sMixed, sBuy, sTook)) || lookedWords[r.items[n].s] {
+		if r.items[n].isAny(setOf(sFill, sPour, sMove, sWorm, sTreat, sGave, sWatered, sHose, sTape, sMixed, sBuy, sTook)) || lookedWords[r.items[n].s] || r.items[n].s == "helped" {
 			return true
 		}
 	}

@@ -149,6 +149,7 @@ func (r *reader) readItems() {
 	r.questionTails()
 	r.questionHeads()
 	r.leadingClock()
+	r.batchesMade()
 	r.forceFrames()
 	r.leanings()
 	spans := r.namesAhead(r.sameAgain(r.verbsForward(r.waterItself(r.joinArrivals(r.weightBack(r.cut()))))))

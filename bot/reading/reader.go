@@ -71,6 +71,7 @@ type reader struct {
 	crate          emptyCrate // told in a sentence of its own
 	excluded       int16      // the one pig last told to be left out, by its number in pigs and one
 	settled        []span     // sentences whose frame is known
+	sharedTo       int        // up to here it is told where went what was mixed before, 0 none
 	skip           int        // an item that an earlier span has accounted for, 0 none
 }
 
@@ -122,7 +123,7 @@ func newReader(c Context, text string) *reader {
 	r.guesses, r.excluded = 0, 0
 	r.settled = r.settled[:0]
 	r.crate = emptyCrate{}
-	r.skip, r.part, r.priceFirst, r.sexTable = 0, false, false, false
+	r.skip, r.sharedTo, r.part, r.priceFirst, r.sexTable = 0, 0, false, false, false
 	r.folded, r.planned = nil, false
 	r.soft = r.soft[:0]
 	return r
@@ -382,6 +383,9 @@ func (r *reader) keepDay(s span) {
 // rightAfter says that the sentence of a span tells what was done on the same
 // occasion as what was told before.
 func (r *reader) rightAfter(s span) bool {
+	if s.i < r.sharedTo && r.day.frame == fMixed {
+		return true
+	}
 	for k := max(s.i-3, 0); k < r.clauseEnd(s.j-1); k++ {
 		w := r.items[k].s
 		if w == "after" && k > 0 && (r.items[k-1].s == "right" || r.items[k-1].s == "straight" || r.items[k-1].s == "just") {

@@ -17,12 +17,32 @@ func (r *reader) slipsOfTongue() {
 		if n < 0 {
 			continue
 		}
+		right := r.items[n]
 		if r.settleSlip(k, n) {
 			for x := k; x < n; x++ {
 				r.blank(x)
 			}
+			r.saidAgain(n, &right)
 			k = n - 1
 		}
+	}
+}
+
+// saidAgain drops the number that put another right where it is said once more right
+// behind: "4 bags... no wait, we only opened two. Two bags, it's full now".
+func (r *reader) saidAgain(n int, right *item) {
+	for k := n + 1; k < len(r.items) && k <= n+3; k++ {
+		it := &r.items[k]
+		if it.kind != itQty || it.soft {
+			if it.kind == itWord && it.is(sFiller) {
+				continue
+			}
+			return
+		}
+		if it.v == right.v && (right.kind == itNum || it.unit == right.unit) {
+			r.blank(k)
+		}
+		return
 	}
 }
 
@@ -79,7 +99,7 @@ func (r *reader) putRight(k int) int {
 		switch {
 		case it.kind != itWord:
 			return -1
-		case it.isAny(setOf(sNo, sFiller, sAbout, sIs, sPronoun, sPour, sTook, sWeigh)) && !it.isAny(setOf(sFull, sEmpty)) || it.s == "jk":
+		case it.isAny(setOf(sNo, sFiller, sAbout, sIs, sPronoun, sPour, sTook, sWeigh)) && !it.isAny(setOf(sFull, sEmpty)) || it.s == "jk" || it.s == "only" || it.s == "opened":
 		case n > k+1 && r.asideBefore(k, n):
 		default:
 			return -1
