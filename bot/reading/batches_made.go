@@ -3,7 +3,7 @@ package reading
 import "strings"
 
 // What was mixed at home: "ran two batches", "batch and a half mixed", "first batch
-// is done". Where it went is told behind, see batches_shared.go.
+// is done". Where it went is told behind, see shares.go.
 
 // makesBatches are words that say that batches were mixed where they stand beside a
 // number of them.
@@ -33,7 +33,7 @@ func (r *reader) batchesMade() {
 			continue
 		}
 		count := r.batchCount(k)
-		shares := r.sharesFrom(j, count)
+		shares := r.sharesFrom(j, sharedOut{count, unitBatch})
 		if count <= 0 || len(shares) == 0 && (bare || verb < 0 || !namesBatch[it.s] && r.items[verb].is(sMixed)) {
 			continue // told in words that speak for themselves
 		}

@@ -13,6 +13,9 @@ func (r *reader) withPrices(es []Entry) []Entry {
 	for _, e := range es {
 		if n := len(out); n > 0 && r.priced(&out[n-1], e) {
 			continue
+		} else if n > 0 && r.pricedAhead(out[n-1], &e, len(es)) {
+			out[n-1] = e
+			continue
 		}
 		out = append(out, e)
 	}
@@ -52,6 +55,27 @@ func (r *reader) priced(e *Entry, money Entry) bool {
 		return false
 	}
 	e.To = max(e.To, money.To)
+	return true
+}
+
+// pricedAhead gives money told without a word of what it was for to the purchase right
+// behind it: "5200 pesos, 2 sacks soya".
+func (r *reader) pricedAhead(money Entry, e *Entry, all int) bool {
+	f, ok := e.Act.(Fact)
+	m, ok2 := money.Act.(Fact)
+	if !ok || !ok2 || e.From < money.To {
+		return false
+	}
+	st, ok := f.Fact.(model.Stock)
+	sp, ok2 := m.Fact.(model.Spend)
+	if !ok || !ok2 || st.Amount != nil || st.Counted || sp.Income || sp.What != "" || e.On != money.On {
+		return false
+	}
+	if between := r.text[money.To:e.From]; strings.ContainsAny(between, "\n;") || strings.Contains(between, ".") && all > 2 || strings.Contains(strings.ToLower(between), " and ") {
+		return false
+	}
+	st.Amount, st.Currency = model.Float(sp.Amount), sp.Currency
+	e.Act, e.From = Fact{st}, money.From
 	return true
 }
 

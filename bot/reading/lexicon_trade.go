@@ -80,7 +80,7 @@ var tradeWords = []entryWords{
 
 	{sMixed, "mixed, mixing, ground, mixed up, blended, milled, made, stirred up, mixd, mixed a, made up, ground up, gemischt"},
 	{sRecipe, "recipe, mix is, the mix, our mix, mix, ration is, ration, a batch is, batch is, formula, blend, recipe is, per batch, each batch, one batch is, batch has, mix:, recipe:, feed mix, new mix, mix now, ration now, mischung, grower mix, home mix, the recipe, blend is, a batch has, batch of, our ration, i mix, we mix, mixture"},
-	{sBuy, "bought, buy, buying, purchased, delivered, delivery, restocked, stocked up, picked up, got, order came, ordered, brought home, brought, truck brought, hauled home, mill, feed mill, the mill, feed store, at the feed store, gekauft, bougt, bout, bght, store run, grabbed, fetched, came home with, unloaded"},
+	{sBuy, "bought, buy, buying, purchased, delivered, delivery, restocked, stocked up, picked up, got, order came, ordered, brought home, brought, truck brought, hauled home, mill, feed mill, the mill, feed store, fed store, fed mill, at the feed store, gekauft, bougt, bout, bght, store run, grabbed, fetched, came home with, unloaded"},
 	{sShed, "in the shed, on hand, in stock, in the barn, in storage, in the tote, have left, in the bin, shed has, in shed, stock is, barn has, stock, inventory, counted, shed, unopened, in the feed room, stashed, still have, in the garage"},
 
 	{sPay, "blew, forked out, laid out, coughed up, billed, billed us, billed me, charged us, charged me, spent, paid, cost, costs, pay, bill, invoice, receipt, spend, payed, deposit, owed, charged, fee, bill was, for only, price, bezahlt, expense, expenses, total bill, shelled out, forked over, ran me, set me back, invoiced"},

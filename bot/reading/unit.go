@@ -185,7 +185,7 @@ var unitWords = []struct{ unit, words string }{
 	{"bucket", "bucket, buckets, bucketful, bucketfuls, buckts, bkt, bkts"},
 	{"scoop", "scoop, scoops, scoopful, scoopfuls"},
 	{"batch", "batch, batches, batchs"},
-	{"pail", "pail, pails"},
+	{"pail", "pail, pails, pales"},
 	{"can", "coffee can, coffee cans"},
 	{"bale", "bale, bales"},
 	{"USD", "dollar, dollars, bucks, buck, usd, us dollars, us dollar"},

@@ -1,33 +1,43 @@
 package reading
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
-// Where what was mixed went: "2 of those went straight to the feeder, third is in the
-// bin", "all of it into the red one", "half in red and half in gray".
+// Where what was mixed or bought went: "2 of those went straight to the feeder, third
+// is in the bin", "all of it into the red one", "half in red and half in gray".
 
-// share is a stretch items[i:j] that tells where an amount of what was mixed went.
+// sharedOut is what is shared out: so many batches or bags.
+type sharedOut struct {
+	count float64
+	unit  unitID
+}
+
+// share is a stretch items[i:j] that tells where a part of a whole went.
 type share struct {
-	at, i, j int     // at is the item that tells the amount
-	batches  float64 // none of it into a feeder: 0
+	at, i, j int // at is the item that tells the amount
+	count    float64
+	unit     unitID
 	feeder   bool
 }
 
 // mostShares is how many sentences behind the making may tell where things went.
 const mostShares = 8
 
-// sharesFrom are the shares told from item i on of so many batches; none where what is
-// told there is not understood as such.
-func (r *reader) sharesFrom(i int, count float64) []share {
+// sharesFrom are the shares of a whole told from item i on; none where what is told
+// there is not understood as such.
+func (r *reader) sharesFrom(i int, of sharedOut) []share {
 	var out []share
-	left := count
+	left := of.count
 	for i < len(r.items) && len(out) < mostShares && left > 0 {
 		_, j := r.stretch(i)
-		sh, ok := r.shareIn(i, j, count, left)
+		sh, ok := r.shareIn(i, j, of, left)
 		if !ok {
 			break
 		}
 		out = append(out, sh)
-		left -= sh.batches
+		left -= sh.count
 		i = j
 	}
 	if i < len(r.items) && r.items[i].gap < gapComma && (r.items[i].feeder >= 0 || r.items[i].is(sFeeder)) {
@@ -36,30 +46,38 @@ func (r *reader) sharesFrom(i int, count float64) []share {
 	return out
 }
 
-// shareIn reads the stretch items[i:j] as a share of count batches, of which some are
-// left to be told of.
-func (r *reader) shareIn(i, j int, count, left float64) (share, bool) {
-	sh := share{at: -1, i: i, j: j}
+// shareIn reads the stretch items[i:j] as a share of a whole, of which some is left to
+// be told of.
+func (r *reader) shareIn(i, j int, of sharedOut, left float64) (share, bool) {
+	sh := share{at: -1, i: i, j: j, unit: of.unit}
 	stored, goes := false, false
 	for k := i; k < j; k++ {
 		it := &r.items[k]
 		switch {
-		case it.quest, it.pig >= 0, it.isAny(setOf(sPigs, sIngredient, sSick, sGirth)) && !it.is(sFiller), it.is(sEach) && it.s != "every", it.kind == itQty && it.unit != unitBatch, it.kind == itDim:
+		case it.kind == itQty && it.unit == unitIn && it.v <= left && k > i && r.items[k-1].is(sPour): // "put 1 in"
+			sh.at, sh.count, sh.feeder, goes = k, it.v, true, true
+		case it.quest, it.pig >= 0, it.isAny(setOf(sPigs, sIngredient, sSick, sGirth)) && !it.is(sFiller), it.is(sEach) && it.s != "every", it.kind == itQty && !sameVessel(it.unit, of.unit), it.kind == itDim:
 			return sh, false
 		case r.storeNotFeeder(k):
 			stored = true
-		case it.feeder >= 0, it.is(sFeeder):
+		case it.feeder >= 0, it.is(sFeeder), k+1 == j && (it.s == "in" && goes || it.s == "went in"):
 			sh.feeder = true
 		}
 		goes = goes || goesInto[firstWord(it.s)] || it.isAny(setOf(sPour, sTook, sFill)) || strings.HasSuffix(it.s, " in")
 		if sh.at < 0 {
-			if n, ok := r.shareAt(k, j, count, left); ok {
-				sh.at, sh.batches = k, n
+			if n, ok := r.shareAt(k, j, of, left); ok {
+				sh.at, sh.count = k, n
 			}
 		}
 	}
 	sh.feeder = sh.feeder && !stored
-	return sh, sh.at >= 0 && sh.batches <= left && goes && (sh.feeder || stored)
+	return sh, sh.at >= 0 && sh.count <= left && goes && (sh.feeder || stored)
+}
+
+// sameVessel says that two counts are of the same measure, which people call a bag or
+// a sack.
+func sameVessel(a, b unitID) bool {
+	return a == b || a.dim() == vessel && b.dim() == vessel && slices.Contains(sizeNames(a.name()), b.name())
 }
 
 // goesInto are words that say that something went or was put somewhere.
@@ -86,13 +104,12 @@ func (r *reader) storeNotFeeder(k int) bool {
 // stores are what feed is kept in, and words for keeping it.
 var stores = setOfWords(split("bin, can, trash can, garbage can, drum, barrel, tote, bag, sack, tub, shed, garage, barn, storage, feed room, feed shed, freezer, chest, truck, trailer, later, spare, kept, saved, stored, bagged"))
 
-// shareAt is how many batches the words from item k on tell, of count in all of which
-// some are left.
-func (r *reader) shareAt(k, j int, count, left float64) (float64, bool) {
-	it := &r.items[k]
+// shareAt is how much of a whole the words from item k on tell, of which some is left.
+func (r *reader) shareAt(k, j int, of sharedOut, left float64) (float64, bool) {
+	it, count := &r.items[k], of.count
 	said := r.said(span{0, k, j})
 	switch {
-	case it.qty(vessel) && it.unit == unitBatch:
+	case it.qty(vessel):
 		return it.v, true
 	case it.kind == itNum && !it.ord && it.v <= count:
 		next := &item{}
@@ -142,7 +159,7 @@ func (r *reader) giveShares(shares []share) {
 			case k == sh.at:
 				from, to := it.from, it.to
 				r.blank(k)
-				*it = item{kind: itQty, s: "batch", v: sh.batches, unit: unitBatch, from: from, to: to, known: true, pig: -1, feeder: -1, barrel: -1, pen: -1, group: -1}
+				*it = item{kind: itQty, s: sh.unit.name(), v: sh.count, unit: sh.unit, from: from, to: to, known: true, pig: -1, feeder: -1, barrel: -1, pen: -1, group: -1}
 			}
 			r.items[k].gap = gap
 		}
