@@ -279,11 +279,31 @@ func (d dayReader) ago(i int) (dayExpr, int) {
 		return dayExpr{}, 0
 	}
 	after := d.lex.of[d.word(i+n+1)]
-	if after == nil || !after.sense.has(sAgo) || d.word(i+n+1) == "before" && d.lex.of[d.word(i+n+2)] != nil && d.lex.of[d.word(i+n+2)].sense.has(sButcher) {
+	if after == nil || !after.sense.has(sAgo) || d.word(i+n+1) == "before" && d.waitsFor(i+n+2) {
 		return dayExpr{}, 0
 	}
 	return dayExpr{form: dayOffset, a: -int(m.unit.si(v) + 0.5)}, n + 2
 }
+
+// waitsFor says that what the days before it are counted to is that the meat may be
+// eaten: "ten days before you can eat her", "10 days before slaughter".
+func (d dayReader) waitsFor(i int) bool {
+	if m := d.lex.of[d.word(i)]; m != nil && m.sense.any(setOf(sButcher, sSlaughtered)) {
+		return true
+	}
+	for k := i; k < i+waitReach; k++ {
+		if eatWords[d.word(k)] {
+			return true
+		}
+	}
+	return false
+}
+
+// waitReach is within how many words it is said what the meat waits for.
+const waitReach = 6
+
+// eatWords tell that meat may be eaten.
+var eatWords = setOfWords(split("eat, eaten, eating, edible, safe, fit, butchering, butchered, slaughter, slaughtered, knife, meat, clear, freezer, table, menu"))
 
 func (d dayReader) count(i int) (float64, int) {
 	if i >= len(d.toks) {

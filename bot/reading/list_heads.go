@@ -57,7 +57,7 @@ var headWords = func() map[string]heading {
 	lend(headSpend, "spent", "spent, spend, spending, spendings, costs, cost, expenses, expense, paid, bills, money spent, money out, outlay, paid out, receipts, store run, feed store")
 	lend(headSold, "sold", "sold, sale, sales, sold off, pigs sold")
 	lend(headBooked, "booked", "booked, booking, butcher booked, butcher date, booked butcher, butcher booking, butcher appointment, slaughter date, slaughter booked, booked in, locker date, appointment, processor booked")
-	lend(headHung, "hung", "hung, hanging, hanging weight, hanging weights, hung weight, hung weights, carcass weights, carcass, carcasses, on the rail, rail weights, dressed weights, hanging wt, hot weights")
+	lend(headHung, "hung", "hung, hanging, hanging weight, hanging weights, hung weight, hung weights, carcass weights, carcass, carcasses, on the rail, rail weights, dressed weights, hanging wt, hanging wts, hot weights, hot carcass weights, carcass weight, carcase weights, hook weight, hook weights, hook wts, on the hook, deadweights, dead weights, weights from the butcher, weights from the processor, weights from the locker, weights from the abattoir, weights off the slip, butcher weights, butchers weights, butcher's weights, processor weights, locker weights, weights off the butcher slip, weights off the butcher's slip")
 	lend(headHung, "butchered", "butchered, slaughtered, killed, processed, butcher day, kill day, slaughter day, slaughter, went to butcher")
 	lend(headDied, "died", "died, dead, deaths, losses, lost")
 	lend(headDrug, "wormed", "wormed, dewormed, worming, worm, deworming, wormer given, wormed today")
@@ -122,7 +122,7 @@ func (r *reader) headingOf(l listLine) heading {
 					found, ok = heading{kind: headDrug, verb: "gave " + w + " to"}, true
 				}
 			}
-			if !ok || !smallWords(core[:lo]) || !smallWords(core[to:]) {
+			if !ok || !smallBeside(found, core[:lo]) || !smallBeside(found, core[to:]) {
 				continue
 			}
 			h.kind, h.verb = found.kind, found.verb
@@ -141,6 +141,19 @@ func (r *reader) headingOf(l listLine) heading {
 		return h
 	}
 	return none
+}
+
+// hungSmall are what a heading over carcasses may have besides: where they were weighed
+// and what tells it.
+var hungSmall = setOfWords(split("off, butcher, butchers, butcher's, slip, sheet, ticket, receipt, paper, locker, processor, processors, processor's, abattoir, slaughterhouse, back, came, got, per, as, with, called"))
+
+func smallBeside(h heading, ws []string) bool {
+	for _, w := range ws {
+		if !headSmall[w] && (h.kind != headHung || !hungSmall[w]) {
+			return false
+		}
+	}
+	return true
 }
 
 func smallWords(ws []string) bool {

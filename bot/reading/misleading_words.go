@@ -228,10 +228,15 @@ const mostSacks = 60
 var goodsCame = setOfWords(split(`came, arrived, here, are here, got here, came in, delivered, were delivered, is here, have come, showed up`))
 
 // relativeWhich takes a "which" behind a comma that goes on about what was told for no
-// question: "nine bags went in, which did not fill it".
+// question: "nine bags went in, which did not fill it". So is a "when" that says at what
+// time something is so: "moss squeals when i pick her up".
 func (r *reader) relativeWhich() {
 	for k := 1; k+1 < len(r.items); k++ {
 		it := &r.items[k]
+		if it.s == "when" && !it.quest && r.whileWhen(k) && r.find(span{0, r.sentenceStart(k), k}, sTopic) < 0 {
+			it.sense = setOf(sFiller)
+			continue
+		}
 		if it.s != "which" || it.gap != gapComma || it.quest || !r.items[k+1].isAny(setOf(sNot, sFill, sTook, sPour, sIs)) {
 			continue
 		}

@@ -156,6 +156,7 @@ var tellers = map[string]bool{
 	"gauge": true, "gage": true, "thermometer": true, "display": true, "readout": true, "receipt": true, "invoice": true, "bill": true, "charger": true, "energizer": true,
 	"wife": true, "my wife": true, "husband": true, "my husband": true, "my son": true, "my daughter": true, "the kids": true, "kuya": true, "sitter": true, "the sitter": true, "our scale": true,
 	"doctor": true, "the doctor": true, "doc": true, "the doc": true, "veterinarian": true, "the veterinarian": true, "leaflet": true, "package": true, "box": true, "bottle": true, "paper": true,
+	"slip": true, "ticket": true, "sheet": true, "hanging scale": true, "hanging scales": true, "hook scale": true,
 }
 
 func (r *reader) fromVet(k int) bool {

@@ -21,7 +21,13 @@ func (r *reader) notOurs() {
 // an article and before another plain word: "the plum tree".
 func (r *reader) commonNoun(k int) bool {
 	it := &r.items[k]
-	if it.capital || it.near || k+1 >= len(r.items) || !r.lex.plain[it.s] {
+	if it.capital || it.near {
+		return false
+	}
+	if r.stuffOf(k) && (r.lex.plain[it.s] || commonEnglish().has(it.s) || rarerEnglish().has(it.s)) {
+		return true
+	}
+	if k+1 >= len(r.items) || !r.lex.plain[it.s] {
 		return false
 	}
 	n := &r.items[k+1]
@@ -37,6 +43,32 @@ func (r *reader) commonNoun(k int) bool {
 	}
 	return false
 }
+
+// stuffOf says that the name at item k is what an amount or a deed is of: "10 lb of
+// moss", "scraped the moss off the roof".
+func (r *reader) stuffOf(k int) bool {
+	if k == 0 || r.items[k].gap != gapNone {
+		return false
+	}
+	switch p := r.items[k-1].s; p {
+	case "of":
+		return k > 1 && (r.items[k-2].qty(mass) || r.items[k-2].qty(volume) || r.items[k-2].qty(vessel) || heaps[r.items[k-2].s])
+	case "some", "any", "much", "more":
+		return true
+	case "the", "this", "that":
+		if k < 2 || k+1 >= len(r.items) || r.items[k+1].gap != gapNone {
+			return false
+		}
+		switch r.items[k+1].s {
+		case "off", "off the", "from", "out", "out of":
+			return strings.HasSuffix(r.items[k-2].s, "ed") && !r.items[k-2].is(sMove)
+		}
+	}
+	return false
+}
+
+// heaps are loose measures of stuff.
+var heaps = setOfWords(split("lots, load, loads, bunch, pile, piles, ton, tons, bit, patch, handful"))
 
 // gardenWords behind a name that is a plain word make it one: "plum trees", where
 // "fern keeps sneezing" tells of a pig.

@@ -156,9 +156,21 @@ func (r *reader) inverted(k int) bool {
 	case "show", "list", "tell", "give", "explain", "calculate", "estimate", "forecast", "predict", "compute":
 		return !r.measured(k)
 	case "is", "are", "do", "does", "will", "can", "should", "am", "shall", "would", "could", "did":
+		if r.didChore(k) {
+			return false
+		}
 		return r.askedNumberFirst(k) || n.is(sPronoun) || n.is(sPigs) || n.pig >= 0 || determiners[firstWord(n.s)] || n.feeder >= 0 || n.barrel >= 0 || r.items[k].s == "is" && n.isAny(setOf(sFeeder, sBarrel, sWater, sFeed, sWallow, sRecipe)) && !r.measured(k) && !r.has(span{0, k, r.clauseEnd(k)}, sFull) && !r.has(span{0, k, r.clauseEnd(k)}, sEmpty)
 	}
 	return false
+}
+
+// didChore says that item k begins what was done by a noun: "did the worming today".
+func (r *reader) didChore(k int) bool {
+	if it := &r.items[k]; it.s != "did" || it.quest || k+2 >= len(r.items) || !determiners[r.items[k+1].s] {
+		return false
+	}
+	n := &r.items[k+2]
+	return n.kind == itWord && n.isAny(setOf(sWorm, sWeigh, sTape, sWatered, sFill, sChore)) && (strings.HasSuffix(n.s, "ing") || n.is(sChore)) && (k+3 >= len(r.items) || r.items[k+3].kind == itDay || r.items[k+3].gap >= gapAnd)
 }
 
 // measured says that the sentence of item k states amounts, as a fact does.

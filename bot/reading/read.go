@@ -107,6 +107,7 @@ func (r *reader) readItems() {
 	r.morePigs()
 	r.conditions()
 	r.deadThings()
+	r.likened()
 	r.misleadingWords()
 	r.healedSigns()
 	r.fullOfItsOwn()
