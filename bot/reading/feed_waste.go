@@ -6,8 +6,8 @@ import "troughbell/model"
 // or to waste, so that no amount in it was poured.
 func (r *reader) wasted(s span) bool {
 	k := r.find(span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, sWaste)
-	if k < 0 {
-		return false
+	if k < 0 || k > 0 && (r.items[k].s == "spoilt" || r.items[k].s == "spoiled") && r.items[k].gap == gapNone && (r.items[k-1].is(sPronoun) || r.items[k-1].is(sIs)) {
+		return false // "they're spoilt"
 	}
 	for n := s.i; n < s.j; n++ { // "cleaned the moldy feed out and put 150 in"
 		if it := &r.items[n]; it.is(sFill) || it.is(sPour) && n > k {

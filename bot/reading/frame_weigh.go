@@ -272,11 +272,14 @@ func (r *reader) oneOrOther(s span) bool {
 // oneUnnamed says that a single weight is told of one pig of a herd with names, and
 // not of which: "one of the small ones is 84", "one pig weighs 184".
 func (r *reader) oneUnnamed(s span, ms []measure) bool {
-	if !r.anyNamed() || r.alive < 2 || len(ms) != 1 || len(ms[0].pigs.pigs) == 1 || r.eachNamed(s.i, s.j) || len(r.options(&ms[0])) == 0 {
+	if !r.anyNamed() || r.alive < 2 || len(ms) != 1 || len(ms[0].pigs.pigs) == 1 || len(r.options(&ms[0])) == 0 {
 		return false
 	}
-	if r.oneOf(s) {
+	if r.oneOf(s) || r.oneOfGroup(s) {
 		return true
+	}
+	if r.eachNamed(s.i, s.j) {
+		return false
 	}
 	for k := max(s.i-2, r.sentenceStart(s.i)); k+1 < s.j; k++ {
 		if it := &r.items[k]; (it.soft && it.kind == itNum || it.s == "a" || it.s == "one") && r.items[k+1].is(sPigs) && r.items[k+1].gap == gapNone && !r.items[k+1].is(sAll) {

@@ -120,7 +120,7 @@ func (r *reader) oneOfGroup(s span) bool {
 		return true
 	}
 	for k := max(s.i, 1); k < s.j; k++ {
-		if it, p := &r.items[k], &r.items[k-1]; it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow)) && !it.is(sAll) && it.gap == gapNone && (p.soft || p.s == "a" || p.s == "one" || p.s == "another" || p.kind == itNum && p.v == 1 || lastWord(p.s) == "a") && lastByte(it.s) != 's' {
+		if it, p := &r.items[k], &r.items[k-1]; it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow)) && !it.is(sAll) && it.gap == gapNone && (p.soft || p.s == "a" || p.s == "one" || p.s == "another" || p.kind == itNum && p.v == 1 || lastWord(p.s) == "a" || it.isAny(setOf(sBarrow, sGilt, sBoar, sSow)) && r.thatOne(k)) && lastByte(it.s) != 's' {
 			return true
 		}
 		if it := &r.items[k]; onePig[it.s] && it.pig < 0 {
@@ -130,6 +130,18 @@ func (r *reader) oneOfGroup(s span) bool {
 					return true // "sold the little runt pig"
 				}
 			}
+		}
+	}
+	return false
+}
+
+// thatOne says that a word for this one or a size stands before the word for a pig at
+// item k: "that big barrow", "the gilt".
+func (r *reader) thatOne(k int) bool {
+	for n := k - 1; n >= 0 && n >= k-3 && r.items[n+1].gap == gapNone; n-- {
+		switch r.items[n].s {
+		case "that", "this", "the", "a", "my", "our":
+			return true
 		}
 	}
 	return false

@@ -2,6 +2,7 @@ package reading
 
 // saidWords are turns of everyday talk, apart from the words of the trade.
 var saidWords = []entryWords{
+	{sAbout, "bang on, spot on, dead on, right on, smack on, on the nose"},
 	{sFiller, `im dead, i'm dead, i am dead, dead tired, dead on my feet, killing me, kills me, killed me, dying out here, dying in this heat, right away, straight away, took right to it,
 		took to it, gave away, throw away, threw away, put away, far away, a mile away, about to die, almost died laughing, died laughing, half dead, scared to death, bored to death, to death, dead batteries, dead battery,
 		sick of it, sick of this, sick and tired, sick of mud, sick of the rain, worried sick`},

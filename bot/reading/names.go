@@ -42,6 +42,10 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 			n.pig, n.words = int16(i), words
 			n.tag = len(words) == 1 && isDigit(words[0][0])
 			out = append(out, n)
+			if s, ok := numberAlone(words, pigs, i); ok {
+				n.words, n.tag = s, true
+				out = append(out, n)
+			}
 		}
 	}
 	for i, g := range h.Groups {

@@ -35,6 +35,7 @@ func (r *reader) run() Reading {
 		r.tokenize()
 	}
 	r.cutEdges()
+	r.shortWords()
 	r.sharedWords()
 	r.beforeFour()
 	r.joinNames()
@@ -124,6 +125,7 @@ func (r *reader) readItems() {
 	r.cratesApart()
 	r.compared()
 	r.weighVerbs()
+	r.describedOnes()
 	r.headedWeights()
 	r.boughtFromUs()
 	r.putThere()

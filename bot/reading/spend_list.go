@@ -70,6 +70,9 @@ func (r *reader) inTrade(i, j int) bool {
 	return false
 }
 
+// hourLeads stand before an hour.
+var hourLeads = setOfWords(split("at, @, about, around, by, before, after, till, until, from"))
+
 // sundry says that the clause items[i:j] is but a sundry and what it cost.
 func (r *reader) sundry(i, j int) bool {
 	thing, numbers, rolled, trade := false, 0, false, false
@@ -77,6 +80,8 @@ func (r *reader) sundry(i, j int) bool {
 		it := &r.items[k]
 		switch {
 		case it.kind == itNum && k+1 < j && rolls[r.items[k+1].s]: // "2 rolls of wire 84"
+		case it.kind == itNum && k > i && hourLeads[r.items[k-1].s]:
+			return false // "vet out at 2"
 		case it.kind == itNum && !it.soft && !it.ord && it.clock == 0 || it.qty(money):
 			numbers++
 		case it.unit == unitBale:

@@ -75,7 +75,7 @@ func (r *reader) tagAt(i int) tagKind {
 	t := &r.toks[i]
 	told := r.tagWordBefore(i)
 	switch {
-	case r.gluedIs(i):
+	case r.gluedIs(i), r.afterItsWord(i):
 		return tagPig
 	case r.amountAt(i, told):
 		return noTag

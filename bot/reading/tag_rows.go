@@ -195,8 +195,12 @@ func (r *reader) pairsOf(row numberRow) bool {
 	for k := 1; k < n; k++ {
 		commas = commas || row.parted[k]
 	}
+	slip := -1
 	for k := 0; k < n; k += 2 {
-		if !r.bigTagAt(row.at[k]) || row.parted[k+1] || k > 0 && commas && !row.parted[k] {
+		if !r.bigTagAt(row.at[k]) && slip < 0 && n > 4 && r.tagSlip(row.at[k]) && r.toks[row.at[k+1]].v >= bigTag {
+			slip = k
+		}
+		if !r.bigTagAt(row.at[k]) && slip != k || row.parted[k+1] || k > 0 && commas && !row.parted[k] {
 			return false
 		}
 		if !commas && r.bigTagAt(row.at[k+1]) { // which of the two is the pig is asked elsewhere
@@ -211,7 +215,26 @@ func (r *reader) pairsOf(row numberRow) bool {
 	for k := 0; k < n; k += 2 {
 		r.toks[row.at[k]].tag, r.toks[row.at[k+1]].amount = tagPig, true
 	}
+	if slip >= 0 {
+		r.toks[row.at[slip]].tag = tagStray
+	}
 	return true
+}
+
+// tagSlip says that the number at token i is a pig's with a digit too few or too many,
+// so that it stands for none: "41" for one of 411 to 419.
+func (r *reader) tagSlip(i int) bool {
+	s := r.toks[i].s
+	if r.toks[i].decimals > 0 || len(s) < 2 {
+		return false
+	}
+	for k := range r.names {
+		h := &r.names[k]
+		if h.tag && int(h.pig) < r.alive && len(h.words[0]) > 2 && len(h.words[0]) != len(s) && distance(s, h.words[0]) == 1 {
+			return true
+		}
+	}
+	return false
 }
 
 // bigTagAt says that a living pig is called by the number at token i, which is too

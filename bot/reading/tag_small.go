@@ -134,6 +134,9 @@ var aloneVerb = map[string]bool{
 // measure of the tape: "1 201, 2 195".
 func (r *reader) weighedBehind(i int) bool {
 	j := i + 1
+	if j+1 < len(r.toks) && r.toks[j+1].s == "on" && (r.toks[j].s == "bang" || r.toks[j].s == "spot" || r.toks[j].s == "dead" || r.toks[j].s == "right") {
+		j += 2
+	}
 	for j < len(r.toks) && j < i+3 && (r.toks[j].s == ":" || r.toks[j].s == "=" || r.toks[j].s == "-" || r.toks[j].s == "–" || r.toks[j].s == "at" || r.toks[j].s == "." || r.toks[j].s == ")") {
 		j++
 	}

@@ -84,7 +84,7 @@ func (r *reader) numberAt(i int) (float64, int) {
 // gluedIs says that the number at token i has an "s" written to it, as of one who
 // is or has something: "207s 212", "208s not in there".
 func (r *reader) gluedIs(i int) bool {
-	if r.toks[i].v < bigTag || i+1 >= len(r.toks) || r.toks[i+1].s != "s" || r.toks[i+1].spaced {
+	if i+1 >= len(r.toks) || r.toks[i+1].s != "s" || r.toks[i+1].spaced {
 		return false
 	}
 	if i > 0 {
