@@ -74,6 +74,22 @@ func TestUndoNamesWhatItUndoes(t *testing.T) {
 	require.Empty(t, b.state(t).Fences)
 }
 
+func TestUndoTakesBackWhatIsNamed(t *testing.T) {
+	b := readyBook(t)
+	b.text(t, "fence 6.2")
+	b.text(t, "fence 5.1")
+	out := b.text(t, "scrap the 6.2 on the fence, wrong wire")
+	require.Contains(t, said(out), "6.2")
+	require.Len(t, b.state(t).Fences, 1)
+	require.InDelta(t, 5.1, b.state(t).Fences[0].F.Kv, 0.01)
+
+	b.now = b.now.Add(2 * time.Hour)
+	out = b.text(t, "forget what i said about the fence")
+	require.Len(t, b.state(t).Fences, 1, "old enough to be asked about")
+	b.text(t, out.Replies[0].Buttons[0][0])
+	require.Empty(t, b.state(t).Fences)
+}
+
 func TestUndoOfADrugWantsATap(t *testing.T) {
 	b := readyBook(t)
 	b.text(t, "wormed all with fenbendazole, label says 6 days")

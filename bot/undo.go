@@ -78,6 +78,7 @@ func (t *talk) undoTarget(a reading.Undo) (store.Envelope, bool) {
 	for env := range t.s.live() {
 		switch {
 		case a.Record != "" && env.ID != a.Record,
+			a.Named != "" && env.ID != a.Named,
 			a.Of != "" && !undoes(a.Of, env.Fact.Kind()),
 			env.Source == t.source():
 			continue

@@ -113,9 +113,9 @@ type Snooze struct {
 func (Snooze) Intent() string { return "snooze" }
 
 // Undo takes the latest record back, or the latest of a kind. Record is set
-// where a certain one is meant.
+// where a certain one is meant; Named where the text names it, which may want a tap.
 type Undo struct {
-	Of, Record string
+	Of, Record, Named string
 	// Bare says that the text named no kind: Of is that of the latest record.
 	Bare bool
 }

@@ -51,6 +51,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.answer(); ok {
 		return got
 	}
+	if got, ok := r.namedUndo(); ok {
+		return got
+	}
 	if got, ok := r.namesLater(); ok {
 		return got
 	}
