@@ -398,7 +398,7 @@ func (r *reader) headed(n int, at func(int) things) bool {
 // at item k stands in a later clause with a level of its own: "filled hill and
 // blue, shed still half".
 func (r *reader) filledBefore(i, k int, s span) bool {
-	if r.items[k].gap < gapComma {
+	if r.items[k].gap < gapComma && !r.saysHowItIs(k) {
 		return false
 	}
 	verb := false
@@ -413,6 +413,23 @@ func (r *reader) filledBefore(i, k int, s span) bool {
 		if it.kind == itFrac || it.qty(percent) || it.is(sEmpty) || it.is(sFull) && r.has(span{0, k, n}, sIs) {
 			return true
 		}
+	}
+	return false
+}
+
+// saysHowItIs says that the thing at item k begins a clause of its own that tells what
+// state it is in: "the west is still sitting at a third".
+func (r *reader) saysHowItIs(k int) bool {
+	n := k + 1
+	for n < len(r.items) && r.items[n].gap == gapNone && (r.items[n].soft || r.items[n].isAny(setOf(sBarrel, sFeeder))) {
+		n++
+	}
+	if n >= len(r.items) || r.items[n].gap != gapNone {
+		return false
+	}
+	switch r.items[n].s {
+	case "is", "was", "has", "had", "still", "is at", "was at", "sitting at", "is still", "still has", "only has", "stands at":
+		return true
 	}
 	return false
 }

@@ -207,6 +207,8 @@ func (r *reader) amends() (amends, bool) {
 			case it.unit != 0 && it.unit.dim() == vessel, it.unit != 0 && it.unit.dim() == mass:
 			case (s == "that" || s == "who" || s == "what" || s == "which") && k > 1 && k < 5 && r.items[k-1].pig >= 0 && a.was:
 				a.cue = true // "it was otis that got wormed"
+			case s == "only" && a.was: // "it was only 100"
+				a.cue = true
 			case amendSmall[s], it.soft, it.isAny(setOf(sPronoun, sFiller, sIs)) && !it.isAny(setOf(sPlan, sIf, sHearsay, sForeign, sAskSure, sNot)):
 			case len(s) > 3 && len(a.words) < 2 && r.toldLately(s):
 				a.words = append(a.words, s)

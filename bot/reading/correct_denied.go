@@ -54,7 +54,7 @@ func (r *reader) wasThat() int {
 	if !led || k == 0 || k >= len(r.items) {
 		return 0
 	}
-	if it := &r.items[k]; it.pig < 0 && it.kind != itThing && (it.kind != itNum || it.v < hotterThanAnyDay) || k+1 < len(r.items) && r.items[k+1].gap < gapComma && r.items[k+1].s != "not" && !r.items[k+1].isAny(setOf(sBarrel, sFeeder, sPen)) {
+	if it := &r.items[k]; it.pig < 0 && it.kind != itThing && (it.kind != itNum || it.v < hotterThanAnyDay) || k+1 < len(r.items) && r.items[k+1].gap < gapComma && r.items[k+1].s != "not" && r.items[k+1].s != "one" && !r.items[k+1].isAny(setOf(sBarrel, sFeeder, sPen)) {
 		return 0
 	}
 	return k

@@ -377,28 +377,3 @@ func (r *reader) initial(letter byte) (int16, bool) {
 	}
 	return found, hits == 1
 }
-
-// thingHere says that the small word at token i stands where the name of a thing
-// does: before the word for its kind, or behind "the", "in" or "to" at the end of
-// its clause.
-func (r *reader) thingHere(i int) bool {
-	next := &token{kind: tokBreak}
-	if i+1 < len(r.toks) {
-		next = &r.toks[i+1]
-	}
-	if genericThing[next.s] != 0 || next.kind == tokNum {
-		return true
-	}
-	m := r.lex.of[next.s]
-	if m != nil && m.sense.any(setOf(sFull, sEmpty)) || m != nil && m.isFrac {
-		return true
-	}
-	if i == 0 {
-		return next.kind != tokWord
-	}
-	switch r.toks[i-1].s {
-	case "the", "in", "to", "into", "and", "&", "+":
-		return next.kind != tokWord || next.s == "and"
-	}
-	return r.toks[i].capital && i > 0 && r.toks[i-1].kind == tokWord
-}

@@ -45,6 +45,7 @@ func (r *reader) run() Reading {
 	r.tagNames()
 	r.build()
 	r.vesselsOf()
+	r.otherThings()
 	if len(r.items) == 0 {
 		return r.just(None{Reason: NoneChatter})
 	}

@@ -33,7 +33,10 @@ func (r *reader) namedUndo() (Reading, bool) {
 		return Reading{}, false
 	}
 	if a, ok := r.notDoneAfterAll(); ok && r.c.Now.Sub(r.c.Before[0].At) <= justTold {
-		return r.undoOf(&a, 1)
+		if got, ok := r.undoOf(&a, 1); ok {
+			return got, true
+		}
+		return r.allButOne(&a)
 	}
 	return Reading{}, false
 }
