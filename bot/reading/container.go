@@ -347,6 +347,20 @@ func (r *reader) clausePortions(s span, feed bool, n int, at func(int) (int, thi
 	return out
 }
 
+// anotherFilled says that how the thing at item i is was told, and that another clause
+// tells that the one at item k was filled: "north looks ok, filled the south".
+func (r *reader) anotherFilled(i, k int) bool {
+	from, named := r.clauseFrom(k), false
+	for n := from; n <= k; n++ {
+		named = named || r.items[n].feeder >= 0 || r.items[n].barrel >= 0
+	}
+	if from <= i || !named {
+		return false
+	}
+	s := span{0, i + 1, from}
+	return r.has(span{0, from, k}, sFill) && (r.has(s, sIs) || r.has(s, sLook) || r.has(s, sLow) || r.has(s, sLeft)) && !r.has(s, sFill)
+}
+
 // nextDeed says that an "and" begins another filling at item k: "160 in big | and
 // topped off the small one".
 func (r *reader) nextDeed(k int) bool {
@@ -358,7 +372,7 @@ func (r *reader) nextDeed(k int) bool {
 // own name.
 func (r *reader) deedFrom(from, i, j int) int {
 	for k := i + 1; k < j; k++ {
-		if r.nextDeed(k) && r.numberBetween(from, k) {
+		if r.nextDeed(k) && (r.numberBetween(from, k) || r.anotherFilled(from, j)) {
 			return k
 		}
 	}

@@ -109,6 +109,7 @@ var vetoes = [numFrames][]veto{
 		{"freezer is full", (*reader).otherFeed, drop},
 		{"2 bags still sitting in the truck", (*reader).lyingElsewhere, drop},
 		{"the hopper is full of wasps", (*reader).fullOfOther, drop},
+		{"topped it off", (*reader).filledUntold, askFeedOrWater},
 		{"moss is 161 and the hopper is half", func(r *reader, s span, _ int) bool { return r.weightOfNamed(s) >= 0 }, weighApart},
 		{"Brick stood on the platform, 91 pounds", (*reader).onThePlatform, weighInstead},
 	},

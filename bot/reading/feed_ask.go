@@ -273,6 +273,21 @@ func (r *reader) moreOfIt(s span) bool {
 	return ok
 }
 
+// alsoPoured says that the sentence of a span told a pour of another day right before,
+// whose verb holds for it too: "fed two buckets yesterday and a bucket today".
+func (r *reader) alsoPoured(s span) bool {
+	if len(r.out) == 0 || r.items[s.i].gap >= gapStop {
+		return false
+	}
+	last := &r.out[len(r.out)-1]
+	if _, ok := refillOf(*last); !ok {
+		return false
+	}
+	from := r.sentenceStart(s.i)
+	on, _, _ := r.when(s, lookBack)
+	return last.From >= r.items[from].from && last.On != on && (r.has(span{fFeed, from, s.i}, sFill) || r.has(span{fFeed, from, s.i}, sPour))
+}
+
 // smallPour is the part of a feeder that a bare number has to be for it to be a
 // weight without a question, where bags of a known size are poured.
 const smallPour = 0.05

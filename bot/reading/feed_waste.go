@@ -6,8 +6,8 @@ import "troughbell/model"
 // or to waste, so that no amount in it was poured.
 func (r *reader) wasted(s span) bool {
 	k := r.find(span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, sWaste)
-	if k < 0 || k > 0 && (r.items[k].s == "spoilt" || r.items[k].s == "spoiled") && r.items[k].gap == gapNone && (r.items[k-1].is(sPronoun) || r.items[k-1].is(sIs)) {
-		return false // "they're spoilt"
+	if k < 0 || k > 0 && r.spoiltWho(k) {
+		return false
 	}
 	for n := s.i; n < s.j; n++ { // "cleaned the moldy feed out and put 150 in"
 		if it := &r.items[n]; it.is(sFill) || it.is(sPour) && n > k {
@@ -15,6 +15,19 @@ func (r *reader) wasted(s span) bool {
 		}
 	}
 	return true
+}
+
+// spoiltWho says that the word of waste at item k is told of somebody and not of feed:
+// "they're spoilt", "that's me soaked through".
+func (r *reader) spoiltWho(k int) bool {
+	it, who := &r.items[k], &r.items[k-1]
+	switch it.s {
+	case "spoilt", "spoiled":
+		return it.gap == gapNone && (who.is(sPronoun) || who.is(sIs))
+	case "soaked through":
+		return persons[firstWord(who.s)]
+	}
+	return false
 }
 
 // noteSpan keeps the sentence of a span as a note, in the person's words.

@@ -1,6 +1,9 @@
 package reading
 
-import "strings"
+import (
+	"strings"
+	"time"
+)
 
 // What a filling is of, where the word beside it does not name a feeder or a barrel.
 
@@ -70,6 +73,38 @@ func (r *reader) fillsStranger(s span) bool {
 		}
 	}
 	return strange
+}
+
+// filledUntold says that a text tells nothing but that something was filled, where a
+// feeder and a barrel could be, and nothing was spoken of right before: "topped it off".
+func (r *reader) filledUntold(s span, from int) bool {
+	h := r.c.Herd
+	if from > 0 || len(r.out) != 1 || len(h.Feeders) != 1 || len(h.Barrels) == 0 || r.c.LastNudge != nil || r.c.Pending != nil || len(r.c.Before) > 0 && r.c.Now.Sub(r.c.Before[0].At) < untoldReach {
+		return false
+	}
+	if f, ok := refillOf(r.out[0]); !ok || f.FeedKg != nil || f.Fraction != nil {
+		return false
+	}
+	filled := false
+	for k := range r.items {
+		it := &r.items[k]
+		filled = filled || it.is(sFill)
+		if it.kind == itWord && it.isAny(setOf(sFeeder, sFeed, sBarrel, sWater)) || it.kind != itWord && it.kind != itDay && it.kind != itClock || fedWords[it.s] || !it.isAny(setOf(sFill, sFull, sFiller, sPronoun)) && it.kind == itWord {
+			return false
+		}
+	}
+	return filled
+}
+
+// untoldReach is how long what was told last may be what an "it" means.
+const untoldReach = 12 * time.Hour
+
+// askFeedOrWater asks whether it was a feeder that was filled, or the water.
+func askFeedOrWater(r *reader, s span, from int) {
+	act := r.out[from].Act
+	r.takeBack(s, from)
+	r.useAll(s)
+	r.feedOrWater(s, act, contents{full: true})
 }
 
 var ownerWords = setOfWords(split("the, my, our, a, his, her, their"))

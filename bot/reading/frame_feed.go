@@ -32,6 +32,9 @@ func (r *reader) fillFeed(s span) {
 				c.filled, c.verb = true, true
 			}
 			if c.amount == nil && !c.full && !c.empty && c.fraction == nil && c.days == nil && c.vessels == 0 {
+				if r.anotherFilled(p.i, s.j-1) {
+					continue // nothing was said of this one but how it looks
+				}
 				if n+1 < len(ps) || !r.has(s, sFill) {
 					if !r.has(s, sFull) && !r.has(s, sFill) {
 						continue
@@ -162,7 +165,7 @@ func (r *reader) feedEntries(s span, t things, c contents, whole span) {
 			r.feedOrWater(whole, act, c)
 			continue
 		}
-		if (c.bare || r.onlyVessels(s) && !r.amongChores(s)) && c.amount != nil && !t.any && !c.filled && !r.moreOfIt(s) && !c.full && !c.left && !r.has(whole, sFeed) {
+		if (c.bare || r.onlyVessels(s) && !r.amongChores(s)) && c.amount != nil && !t.any && !c.filled && !r.moreOfIt(s) && !r.alsoPoured(s) && !c.full && !c.left && !r.has(whole, sFeed) {
 			draft := r.draft(act, s)
 			r.clarify(Clarify{
 				About: "refill", Code: "which_kind", Draft: []Entry{draft},

@@ -31,6 +31,9 @@ func (r *reader) fillWater(s span) {
 		before = c
 		bare := c.amount == nil && !c.full && !c.empty && c.fraction == nil
 		if len(ps) > 1 && bare && n+1 < len(ps) {
+			if r.anotherFilled(p.i, s.j-1) {
+				continue
+			}
 			c.full = r.has(s, sFull) || r.has(s, sFill) || r.has(s, sWatered)
 			if !c.full {
 				continue

@@ -25,8 +25,24 @@ func (r *reader) misleadingWords() {
 			it.sense = setOf(sFiller)
 		case it.is(sDied) && it.pig < 0:
 			r.lyingBeside(k)
+		case it.s == "took" && it.is(sTook) && !r.tookAmount(k):
+			it.sense.drop(sTook)
 		}
 	}
+}
+
+// tookAmount says that an amount stands behind the "took" at item k: not "took a peek",
+// nor "took 6 days off the box".
+func (r *reader) tookAmount(k int) bool {
+	for n := k + 1; n < r.clauseEnd(k) && n <= k+4; n++ {
+		switch it := &r.items[n]; {
+		case it.kind == itQty:
+			return it.unit.dim() == mass || it.unit.dim() == volume || it.unit.dim() == vessel || it.unit.dim() == percent
+		case it.kind == itNum && (!it.soft || it.s == "one"), it.kind == itFrac, it.is(sAll):
+			return true
+		}
+	}
+	return false
 }
 
 // onlyVery says that the "dead" at item k does but strengthen the word behind it:
@@ -120,7 +136,7 @@ func (r *reader) personDown(k int) bool {
 }
 
 // persons are words for people who may fall ill beside the pigs.
-var persons = setOfWords(split(`i, im, i'm, i've, ive, we, we're, were, i am, we are, wife, husband, hubby, kid, kids, son, daughter, mother, mom, mum, dad, father, sister, brother, family, boy's, neighbor, neighbour, grandson, granddaughter, partner`))
+var persons = setOfWords(split(`i, im, i'm, i've, ive, we, we're, were, i am, we are, me, us, wife, husband, hubby, kid, kids, son, daughter, mother, mom, mum, dad, father, sister, brother, family, boy's, neighbor, neighbour, grandson, granddaughter, partner`))
 
 // lyingBeside takes the barrel, feeder or wallow that but says where a dead one lay:
 // "one of em was dead by the east tank".

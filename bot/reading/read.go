@@ -149,6 +149,8 @@ func (r *reader) readItems() {
 	r.spokenPrices()
 	r.feedOutOf()
 	r.fillForFull()
+	r.showsFull()
+	r.fullToo()
 	r.nearlyForgotten()
 	r.sackSizes()
 	r.countedThings()

@@ -28,6 +28,9 @@ func (r *reader) thingsThatGot() {
 func (r *reader) fillForFull() {
 	for k := 1; k < len(r.items); k++ {
 		it, p := &r.items[k], &r.items[k-1]
+		if it.s == "filed" && it.kind == itWord && r.vesselNamed(k) {
+			it.sense.add(sFill)
+		}
 		if it.s != "fill" || it.gap != gapNone || k+1 < len(r.items) && r.items[k+1].gap < gapAnd && r.items[k+1].s != "too" {
 			continue
 		}
@@ -35,6 +38,16 @@ func (r *reader) fillForFull() {
 			it.sense = setOf(sFull)
 		}
 	}
+}
+
+// vesselNamed says that a feeder or a barrel is named right behind item k.
+func (r *reader) vesselNamed(k int) bool {
+	for n := k + 1; n < len(r.items) && n <= k+3 && r.items[n].gap == gapNone; n++ {
+		if it := &r.items[n]; it.feeder >= 0 || it.barrel >= 0 || it.isAny(setOf(sFeeder, sBarrel)) {
+			return true
+		}
+	}
+	return false
 }
 
 // feedOutOf takes "feed out" apart where a verb before it tells what was taken out
