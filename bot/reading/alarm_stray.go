@@ -8,7 +8,9 @@ import "strings"
 // strayPlaces are where no pig of a herd should be, unless it is the name of a pen.
 var strayPlaces = setOfWords(split(`road, roads, street, highway, driveway, drive, garden, yard, corn, cornfield, corn field, beans, bean field, soybeans,
 	hayfield, lawn, flowers, flower bed, flowerbed, woods, ditch, neighbors, neighbor's, neighbour's, neighbours, neighbors', field, orchard, crops,
-	porch, barnyard, gravel, cemetery, park, parking lot, tomatoes, potatoes, pumpkins, sweet corn`))
+	porch, barnyard, gravel, cemetery, park, parking lot, tomatoes, potatoes, pumpkins, sweet corn, lane, maize, sweetcorn, verge, beet, beets, sugar beet, veg patch, vegetable patch, veg, veg garden,
+	flowerbeds, flower beds, roses, tulips, cabbages, cabbage, lettuces, strawberries, allotment, allotments, hedgerow, main street, high street, car park, bypass, pavement, sidewalk, footpath, churchyard, graveyard, barley field, wheat field,
+	rice field, rice paddy, paddy, bananas, cane, sugarcane, cornfields, vineyard, playground, school yard, schoolyard, petunias, begonias, dahlias, crop, back garden, front garden, front yard, backyard, back yard, motorway, freeway`))
 
 // strayVerbs tell of a way out without naming a place.
 var strayVerbs = setOfWords(split(`dug under, dug out, broke out, busted out, busted loose, got loose, got out, escaped, loose, jumped the fence, went under, got through,
@@ -34,6 +36,10 @@ func (r *reader) strays() {
 		}
 		if it.isAny(setOf(sOut)) && it.is(sPigs) && k > 0 && wearsOut[r.items[k-1].s] && it.gap == gapNone {
 			it.sense = setOf(sFiller) // "wore everybody out"
+			continue
+		}
+		if it.is(sOut) && r.notTheirs(k) {
+			it.sense = setOf(sFiller)
 			continue
 		}
 		if it.s == "down the road" && r.straySubject(k) >= 0 {
@@ -67,6 +73,7 @@ func (r *reader) strays() {
 			}
 		}
 	}
+	r.escapees()
 	r.notInPen()
 }
 
@@ -96,7 +103,7 @@ func (r *reader) strayPlace(k int) int {
 		if it.is(sForeign) && n+1 < len(r.items) && strayPlaces[r.items[n+1].s] {
 			continue
 		}
-		if !it.is(sFiller) && !it.is(sPronoun) && !it.is(sForeign) {
+		if !it.is(sFiller) && !it.is(sPronoun) && !it.is(sForeign) && !r.owner(n) {
 			return 0
 		}
 	}
@@ -131,6 +138,8 @@ func (r *reader) straySubject(k int) int {
 				return n
 			}
 			return -1
+		case r.oneSaid(n):
+			return n
 		case it.soft, it.kind == itNum && it.v <= float64(r.alive), it.kind == itFrac, fewWords[it.s]:
 			return n
 		case it.kind == itWord && (it.isAny(setOf(sFiller, sIs, sAnd, sGave, sArrive, sPartOf)) || it.s == "running" || it.s == "again" || it.s == "walking" || it.s == "standing"):
@@ -139,6 +148,26 @@ func (r *reader) straySubject(k int) int {
 		}
 	}
 	return -1
+}
+
+// oneSaid says that item n is a "she" that begins its clause, for a pig that the sentence
+// named before it: "hazel slipped past me, she's in the lane".
+func (r *reader) oneSaid(n int) bool {
+	switch firstWord(r.items[n].s) {
+	case "she", "he", "she's", "he's", "shes", "hes":
+	default:
+		return false
+	}
+	from := r.clauseFrom(n)
+	if n != from && !r.fillersBefore(n) || from == 0 {
+		return false
+	}
+	for k := r.sentenceStart(n); k < from; k++ {
+		if r.items[k].pig >= 0 && !r.items[k].near {
+			return true
+		}
+	}
+	return false
 }
 
 // fewWords are words for an unknown number of pigs.

@@ -26,6 +26,11 @@ const alarmLasts = 5
 // fillAlarm reads emergencies. They are recorded at once and never asked about
 // where the words are clear.
 func (r *reader) fillAlarm(s span) {
+	if n := r.secondAlarm(s); n > s.i {
+		r.fillAlarm(span{s.frame, s.i, n})
+		r.fillAlarm(span{s.frame, n, s.j})
+		return
+	}
 	sel := r.selectPigs(s.i, s.j)
 	var names []string
 	if sel.any && !sel.all && len(sel.pigs) > 0 && (len(sel.pigs) == 1 || !r.oneOf(s)) { // "one of the little ones is out"

@@ -142,7 +142,12 @@ func (r *reader) othersFeed(s span) bool {
 
 // countedHerd says that what was counted is the herd: "counted 7 pigs".
 func (r *reader) countedHerd(s span) bool {
-	return r.has(s, sPigs) && !r.has(s, sFeed) && !r.has(s, sIngredient) && !r.has(s, sBuy) && r.firstQty(s, mass) < 0 && r.firstQty(s, vessel) < 0 && r.firstQty(s, money) < 0
+	heads := r.has(s, sPigs)
+	for k := s.i; k < s.j && !heads && r.quoteHas(s, "counted"); k++ { // "only counted 6"
+		it := &r.items[k]
+		heads = it.kind == itNum && !it.soft && it.v <= float64(r.alive) && it.v == float64(int(it.v))
+	}
+	return heads && !r.has(s, sFeed) && !r.has(s, sIngredient) && !r.has(s, sBuy) && r.firstQty(s, mass) < 0 && r.firstQty(s, vessel) < 0 && r.firstQty(s, money) < 0
 }
 
 // sellsPart says that a part of a pig was sold, which leaves with its meat and not

@@ -2,6 +2,9 @@ package reading
 
 // saidWords are turns of everyday talk, apart from the words of the trade.
 var saidWords = []entryWords{
+	{sFiller, escapeTurns + ", main street, high street, car park, veg patch, vegetable patch, sugar beet, flower beds, front yard, back yard, back garden, front garden"},
+	{sForeign, "next doors, next door's, nextdoors"},
+	{sOut, "on the wrong side of the fence, on the wrong side of the wire, on the wrong side of the gate, on the wrong side of the wall, on the wrong side of the hedge, wrong side of the fence, wrong side of the wire, wrong side of the gate, wrong side of the wall, wrong side of the hedge, jailbreak, jail break, outt, great escape"},
 	{sAbout, "bang on, spot on, dead on, right on, smack on, on the nose"},
 	{sFiller, `im dead, i'm dead, i am dead, dead tired, dead on my feet, killing me, kills me, killed me, dying out here, dying in this heat, right away, straight away, took right to it,
 		took to it, gave away, throw away, threw away, put away, far away, a mile away, about to die, almost died laughing, died laughing, half dead, scared to death, bored to death, to death, dead batteries, dead battery,

@@ -10,7 +10,7 @@ type entryWords struct {
 // tradeWords is the trade's own vocabulary.
 var tradeWords = []entryWords{
 	{sPigs, "piglets, piglet, weaners, weaner pigs, pigs came, pigs here, pigs arrived, new pigs, pig, pigs, hog, hogs, piggies, piggy, piggys, animals, animal, critters, swine, porkers, head, pigz, snouts, shoats, shoat, feeders pigs, feeder pigs, pigs out, pig out, pig down, pigs down, they got out, they're out, theyre out, they are out, she got out, he got out, they escaped, they broke out, they got loose, pigs in, pigs back, pigs are in, all pigs in, pgis, pgs, pigss, ferkel, schweine, schwein, läufer"},
-	{sAll, "alle, all, everyone, everybody, whole herd, the lot, every pig, the pigs, the herd, the hogs, all pigs, all hogs, every one, every one of them, everything, the whole bunch, all of them, whole lot, the piggies, all the pigs, all the hogs, the entire herd, the whole herd, the bunch, everyones, the gang, all our pigs, all my pigs, my pigs, our pigs, em all, them all"},
+	{sAll, "our lot, my lot, alle, all, everyone, everybody, whole herd, the lot, every pig, the pigs, the herd, the hogs, all pigs, all hogs, every one, every one of them, everything, the whole bunch, all of them, whole lot, the piggies, all the pigs, all the hogs, the entire herd, the whole herd, the bunch, everyones, the gang, all our pigs, all my pigs, my pigs, our pigs, em all, them all"},
 	{sBarrow, "barrow, barrows, boy, boys, castrate, castrates, the boys, males, male, barrow's"},
 	{sGilt, "gilt, gilts, girl, girls, the girls, females, female"},
 	{sBoar, "boar, boars, intact male"},

@@ -87,6 +87,10 @@ func (r *reader) penNowInUse(s span, name string) {
 			}
 		}
 	}
+	if r.noPenOfOurs(name) {
+		r.idleSpan(s)
+		return
+	}
 	for _, p := range r.c.Herd.Pens {
 		if samePen(p.Name, name) {
 			name = p.Name
@@ -105,6 +109,20 @@ func (r *reader) penNowInUse(s span, name string) {
 		r.setUp.pens = append(r.setUp.pens, th.Name)
 	}
 	r.set(s, model.Setting{Key: model.SetPen, Thing: th})
+}
+
+// noPenOfOurs says that the words for where the pigs are name no pen: another's land, a
+// place where no pig should be, or, where the pens have names, only "the pen".
+func (r *reader) noPenOfOurs(name string) bool {
+	words := strings.Fields(strings.ToLower(name))
+	if len(words) == 0 || len(r.c.Herd.Pens) == 0 {
+		return false
+	}
+	switch words[0] {
+	case "his", "her", "their", "someone's", "somebody's", "next":
+		return true
+	}
+	return len(words) == 1 && (words[0] == "pen" || strayPlaces[words[0]] && genericThing[words[0]] == 0)
 }
 
 func samePen(a, b string) bool {
