@@ -21,6 +21,11 @@ func (r *reader) countedThings() {
 			it.soft, it.used = true, true
 		}
 	}
+	for k := range r.items {
+		if r.countsLimbs(k) {
+			r.blank(k)
+		}
+	}
 	for k := 0; k+1 < len(r.items); k++ {
 		it, n := &r.items[k], &r.items[k+1]
 		if it.kind != itNum || it.soft || it.ord || n.gap != gapNone || n.kind != itWord || it.v != float64(int(it.v)) {
@@ -89,6 +94,33 @@ func (r *reader) placesNear() {
 		}
 	}
 }
+
+// countsLimbs says that the number at item k counts what pigs have several of: "24 ears",
+// "48 muddy feet", "12 pigs 48 feet".
+func (r *reader) countsLimbs(k int) bool {
+	it := &r.items[k]
+	if it.qty(length) && !it.rng {
+		return lastWord(strings.ToLower(r.text[it.from:it.to])) == "feet" && r.alive > 1 && it.v == float64(4*r.alive)
+	}
+	if it.kind != itNum || it.soft || it.v < 2 || it.v != float64(int(it.v)) {
+		return false
+	}
+	for n := k + 1; n < len(r.items) && n <= k+2 && r.items[n].gap == gapNone; n++ {
+		x := &r.items[n]
+		if limbs[x.s] {
+			return true
+		}
+		if x.s == "feet" {
+			return n == k+2
+		}
+		if x.kind != itWord || !x.sense.empty() || x.unit != 0 {
+			return false
+		}
+	}
+	return false
+}
+
+var limbs = setOfWords(split("ears, tails, legs, hooves, trotters, snouts, noses, mouths, eyes, teats, bellies"))
 
 // strangeNoun says that a word is a thing in the plural that no lexicon knows.
 func (r *reader) strangeNoun(n *item) bool {

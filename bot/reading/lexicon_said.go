@@ -3,6 +3,7 @@ package reading
 // saidWords are turns of everyday talk, apart from the words of the trade.
 var saidWords = []entryWords{
 	{sFiller, escapeTurns + ", main street, high street, car park, veg patch, vegetable patch, sugar beet, flower beds, front yard, back yard, back garden, front garden"},
+	{sHearsay, "saw a program, saw a programme, saw a show, saw a video, watched a video, watched a show, watched a program, on tv, on the tv, on telly, on the telly, on television, on the television, read about, in a movie, in the paper, in the newspaper, when i was a girl, when i was a boy, when i was a kid, when i was little, when i was young, when i was small, when we were kids, growing up, bet me"},
 	{sForeign, "next doors, next door's, nextdoors"},
 	{sOut, "on the wrong side of the fence, on the wrong side of the wire, on the wrong side of the gate, on the wrong side of the wall, on the wrong side of the hedge, wrong side of the fence, wrong side of the wire, wrong side of the gate, wrong side of the wall, wrong side of the hedge, jailbreak, jail break, outt, great escape"},
 	{sAbout, "bang on, spot on, dead on, right on, smack on, on the nose"},

@@ -243,10 +243,29 @@ const mostSacks = 60
 
 var goodsCame = setOfWords(split(`came, arrived, here, are here, got here, came in, delivered, were delivered, is here, have come, showed up`))
 
+// othersWish says that somebody else than the person is told to want something before
+// item k.
+func (r *reader) othersWish(k int) bool {
+	who := false
+	for n := r.sentenceStart(k); n < k; n++ {
+		it := &r.items[n]
+		who = who || it.pig < 0 && (it.is(sForeign) || household[it.s] || strangers[lastWord(it.s)])
+		if who && it.is(sPlan) && strings.HasPrefix(it.s, "wants") {
+			return true
+		}
+	}
+	return false
+}
+
 // relativeWhich takes a "which" behind a comma that goes on about what was told for no
 // question: "nine bags went in, which did not fill it". So is a "when" that says at what
 // time something is so: "moss squeals when i pick her up".
 func (r *reader) relativeWhich() {
+	for k := 1; k < len(r.items); k++ {
+		if it := &r.items[k]; it.is(sNote) && lastWord(it.s) == "year" && r.othersWish(k) {
+			it.sense = setOf(sFiller) // "the kid wants to show otis next year"
+		}
+	}
 	for k := 1; k+1 < len(r.items); k++ {
 		it := &r.items[k]
 		if it.s == "when" && !it.quest && r.whileWhen(k) && r.find(span{0, r.sentenceStart(k), k}, sTopic) < 0 {

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 )
 
@@ -303,7 +304,7 @@ func (r *reader) several(ms []measure) bool {
 // told by a word, not by their names: "taped the boys 29 30 29.5".
 func (r *reader) ofOneGroup(s span, ms []measure) bool {
 	for _, m := range ms {
-		if m.pigs.all || len(m.pigs.pigs) < 2 || len(m.pigs.pigs) != len(ms) {
+		if m.pigs.all || len(m.pigs.pigs) < 2 || len(m.pigs.pigs) != len(ms) || !slices.Equal(m.pigs.pigs, ms[0].pigs.pigs) {
 			return false
 		}
 	}
