@@ -81,6 +81,7 @@ var vetoes = [numFrames][]veto{
 		{"the corn looks good", (*reader).goodsWithoutAmount, drop},
 	},
 	fWeigh: {
+		{"Pickle girth 38, of pigs without names", (*reader).byNameUntold, askNames},
 		{"gave Brick and the gang 60 pounds", (*reader).fedNotWeighed, askWhether},
 	},
 	fSize: {
@@ -155,6 +156,7 @@ var vetoes = [numFrames][]veto{
 		{"the clover died in the drought", func(r *reader, s span, _ int) bool { return r.nameOfPlant(s) }, askWhether},
 	},
 	fSick: {
+		{"pickle is limping, of pigs without names", (*reader).byNameUntold, askNames},
 		{"nobody is sick", func(r *reader, s span, _ int) bool { return r.nobodySick(s) }, drop},
 	},
 	fAlarm: {
@@ -163,6 +165,7 @@ var vetoes = [numFrames][]veto{
 		{"no pigs out", func(r *reader, s span, _ int) bool { return r.nobodyOut(s) }, dropAs(NoneNegation)},
 		{"caught a rat", (*reader).nothingWasOut, drop},
 	},
+	fDrug: {{"wormed pickle, of pigs without names", (*reader).byNameUntold, askNames}},
 	fFence: {
 		{"the fence guy said 5", func(r *reader, s span, from int) bool { return r.fenceAside(s, from) || r.misheard(s) }, askWhether},
 	},

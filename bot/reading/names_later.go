@@ -18,56 +18,61 @@ func (r *reader) namesLater() (Reading, bool) {
 	if r.alive == 0 || r.longestTag > 0 || len(r.items) > mostPigs || r.items[len(r.items)-1].quest {
 		return Reading{}, false
 	}
-	low := strings.ToLower(strings.TrimSpace(r.text))
-	lead, tags := "", false
-	for _, w := range nameLeads {
+	text := strings.TrimSpace(r.text)
+	if lead := longestLead(strings.ToLower(text), tagLeads); lead != "" {
+		tags := listedTags(text[len(lead):])
+		if len(tags) < 2 {
+			return Reading{}, false
+		}
+		if rec, e, ok := r.namesArrival(naming{names: tags}); ok {
+			return r.replaced(rec, e), true
+		}
+		return r.just(Fact{model.Note{What: text}}), true
+	}
+	if r.tagOfPig() {
+		return r.just(Fact{model.Note{What: text}}), true
+	}
+	n, ok := r.namingIn(text)
+	if !ok {
+		return Reading{}, false
+	}
+	rec, e, ok := r.namesArrival(n)
+	if !ok {
+		return Reading{}, false
+	}
+	got := r.replaced(rec, e)
+	got.Left = n.left
+	return got, true
+}
+
+// tagLeads are what a list of tags begins with.
+var tagLeads = split("tags are, the tags are, their tags are, tags, ear tags, ear tags are, eartags are, tag numbers are, their tag numbers are, the pigs have tags, they have tags, they are tagged, they're tagged")
+
+// longestLead is the longest of some phrases that a text begins with.
+func longestLead(low string, leads []string) string {
+	lead := ""
+	for _, w := range leads {
 		if strings.HasPrefix(low, w+" ") && len(w) > len(lead) {
 			lead = w
 		}
 	}
-	for _, w := range tagLeads {
-		if strings.HasPrefix(low, w+" ") && len(w) > len(lead) {
-			lead, tags = w, true
-		}
-	}
-	if lead == "" {
-		if !r.tagOfPig() {
-			return Reading{}, false
-		}
-		return r.just(Fact{model.Note{What: strings.TrimSpace(r.text)}}), true
-	}
-	names := listedNames(strings.TrimSpace(r.text)[len(lead):], tags)
-	if len(names) < 2 {
-		return Reading{}, false
-	}
-	if rec, e, ok := r.namesArrival(names); ok {
-		return r.replaced(rec, e), true
-	}
-	if !tags {
-		return Reading{}, false
-	}
-	return r.just(Fact{model.Note{What: strings.TrimSpace(r.text)}}), true
+	return lead
 }
 
-// What a list of names, and one of tags, begins with.
-var (
-	nameLeads = split("names are, the names are, their names are, they are called, they're called, theyre called, call them, we named them, i named them, we call them, named them, pigs are called, the pigs are called")
-	tagLeads  = split("tags are, the tags are, their tags are, tags, ear tags, ear tags are, eartags are, tag numbers are, their tag numbers are, the pigs have tags, they have tags, they are tagged, they're tagged")
-)
-
-// listedNames are the names of a list, or its numbers, of which "501 to 504" are four;
-// none where anything else stands in it.
-func listedNames(list string, tags bool) []string {
+// listedTags are the numbers of a list, of which "501 to 504" are four; none where
+// anything else stands in it.
+func listedTags(list string) []string {
 	var out []string
 	ahead := false // a "to" stands before
 	for _, w := range strings.FieldsFunc(list, func(c rune) bool { return strings.ContainsRune(" ,;:&+.\n", c) }) {
 		w = strings.TrimPrefix(w, "#")
 		from, to, rng := strings.Cut(w, "-")
-		switch n, err := strconv.Atoi(w); {
+		n, err := strconv.Atoi(w)
+		switch {
 		case w == "and" || w == "n":
-		case tags && (w == "to" || w == "through" || w == "thru" || w == "-"):
+		case w == "to" || w == "through" || w == "thru" || w == "-":
 			ahead = true
-		case tags && rng:
+		case rng:
 			a, err1 := strconv.Atoi(from)
 			b, err2 := strconv.Atoi(to)
 			if err1 != nil || err2 != nil {
@@ -76,7 +81,9 @@ func listedNames(list string, tags bool) []string {
 			if out = appendTags(out, a, b); out == nil {
 				return nil
 			}
-		case tags && err == nil && ahead:
+		case err != nil:
+			return nil
+		case ahead:
 			if len(out) == 0 {
 				return nil
 			}
@@ -88,12 +95,8 @@ func listedNames(list string, tags bool) []string {
 				return nil
 			}
 			ahead = false
-		case tags && err == nil:
-			out = append(out, w)
-		case tags, err == nil, !isNameWord(w):
-			return nil
 		default:
-			out = append(out, capitalize(w))
+			out = append(out, w)
 		}
 	}
 	for k, n := range out {
@@ -115,20 +118,17 @@ func appendTags(out []string, a, b int) []string {
 	return out
 }
 
-// isNameWord says that a word of a list can be a pig's name.
-func isNameWord(w string) bool {
-	low := strings.ToLower(w)
-	return len(w) > 1 && !stopWords[low] && strings.IndexFunc(low, func(c rune) bool { return c >= '0' && c <= '9' }) < 0
-}
-
 // namesArrival is the latest arrival of this person, of as many pigs and without
 // names, with the names given.
-func (r *reader) namesArrival(names []string) (*Recorded, Entry, bool) {
+func (r *reader) namesArrival(n naming) (*Recorded, Entry, bool) {
 	for rec, a := range r.arrivalsBefore() {
-		if len(a.Animals) > 0 || a.Count != len(names) {
+		if len(a.Animals) > 0 || a.Count != len(n.names) {
 			continue
 		}
-		a.Animals = names
+		a.Animals = n.names
+		if len(n.sexes) > 0 {
+			a.Sexes = n.sexes
+		}
 		e := rec.Entry
 		e.Act = Fact{a}
 		return rec, e, a.Check() == nil
