@@ -90,14 +90,15 @@ func (r *reader) placeAlone(i, n int) bool {
 	if r.c.Herd.Zone != "" || !edge(i-1) || !edge(i+n) {
 		return false
 	}
+	whole := i == 0 && n == len(r.toks)
 	switch r.toks[i].s {
 	case "central", "eastern", "mountain", "pacific":
-		return i > 0 || n < len(r.toks)
+		return true
 	}
 	if !r.toks[i].capital {
-		return false
+		return whole && (n > 1 || r.lex.of[r.toks[i].s] == nil) // "north carolina"
 	}
-	if i == 0 && n == len(r.toks) || i == 0 && len(r.toks) <= 5 && r.zonesOnly(n) {
+	if whole || i == 0 && len(r.toks) <= 5 && r.zonesOnly(n) {
 		return true // "Boise, Idaho"
 	}
 	stop := func(k int) bool {

@@ -142,6 +142,9 @@ func (r *reader) wantsWeight(k int) bool {
 	weight := false
 	for n := k + 1; n < r.clauseEnd(k); n++ {
 		it := &r.items[n]
+		if weight && it.gap >= gapComma {
+			break // "want em about 270, sundays 1 pm"
+		}
 		switch {
 		case it.qty(mass) && it.si() >= leastWanted && it.si() <= mostWanted:
 			weight = true

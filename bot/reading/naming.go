@@ -58,9 +58,8 @@ func (r *reader) namingIn(text string) (n naming, ok bool) {
 	if len(n.names) == 0 || !t.nameable() {
 		return naming{}, false
 	}
-	if slices.ContainsFunc(t.sexes, func(s model.Sex) bool { return s != "" }) {
-		n.sexes = t.sexes
-	}
+	n.sexes = t.sexesFirst()
+	n.names = t.names
 	return n, true
 }
 
@@ -101,7 +100,7 @@ func (r *reader) looksListed(words []string) bool {
 		case low == "," || low == "and" || low == "n" || low == "&":
 			marks = true
 		case low == ":", isCount(low), betweenNames[low], restWords[low], r.sexWord(low) != "", strings.ContainsAny(w, "()"):
-		case !r.mayBeName(w) || w == low:
+		case !r.mayBeName(w) || w == low || r.wordOfThing(low):
 			return false
 		default:
 			names++
@@ -175,7 +174,7 @@ func (t *namesTold) sentence(words []string) (rest []string, whole bool) {
 			name := capitalize(strings.Trim(w, "'\""))
 			i := slices.Index(t.names, name)
 			switch {
-			case i < 0 && (first > 0 || !t.r.mayBeName(name) || w == low && (t.cased || t.r.tradeWord(low))):
+			case i < 0 && (first > 0 || !t.r.mayBeName(name) || t.r.wordOfThing(low) || w == low && (t.cased || t.r.tradeWord(low))):
 				return words[max(comma, 0):], false
 			case i < 0:
 				i = len(t.names)
@@ -209,6 +208,28 @@ func oneBefore(words []string, k int) bool {
 func (r *reader) tradeWord(low string) bool {
 	m := r.lex.of[low]
 	return m != nil && (m.isNum || m.isDay || m.isFrac || m.unit != 0 || m.month != 0)
+}
+
+// wordOfThing says that a word stands for the herd as a whole or for a thing of the place,
+// which is then what is named.
+func (r *reader) wordOfThing(low string) bool {
+	m := r.lex.of[low]
+	return m != nil && m.sense.any(setOf(sHerd, sFeeder, sBarrel, sPen, sWallow, sFence))
+}
+
+// sexesFirst brings the names whose sex is known before the others, and gives their sexes:
+// said back in that order, it is plain which is whose.
+func (t *namesTold) sexesFirst() (sexes []model.Sex) {
+	var known, others []string
+	for i, s := range t.sexes {
+		if s == "" {
+			others = append(others, t.names[i])
+			continue
+		}
+		known, sexes = append(known, t.names[i]), append(sexes, s)
+	}
+	t.names = append(known, others...)
+	return sexes
 }
 
 // nameable says that the names differ.

@@ -13,7 +13,7 @@ import (
 func TestNamesToldLater(t *testing.T) {
 	names := []string{"Pickle", "Truffle", "Olive"}
 	for text, sexes := range map[string][]model.Sex{
-		"names are Pickle, Truffle and Olive. Pickle is a boy":         {model.Barrow, "", ""},
+		"names are Pickle, Truffle and Olive. Pickle is a boy":         {model.Barrow},
 		"Pickle, Truffle and Olive":                                    nil,
 		"they're called Pickle, Truffle and Olive":                     nil,
 		"we named them pickle truffle n olive":                         nil,
@@ -27,7 +27,8 @@ func TestNamesToldLater(t *testing.T) {
 		"Pickle is the boar, the others are gilts, Truffle and Olive":  {model.Boar, model.Gilt, model.Gilt},
 		"names Pickle (barrow), Truffle (gilt), Olive (gilt)":          {model.Barrow, model.Gilt, model.Gilt},
 		"My daughter has called them Pickle, Truffle and Olive.":       nil,
-		"2 gilts and a barrow: Pickle the barrow, and Truffle & Olive": {model.Barrow, "", ""},
+		"2 gilts and a barrow: Pickle the barrow, and Truffle & Olive": {model.Barrow},
+		"we call them Truffle, Pickle and Olive. Pickle is the boy":    {model.Barrow},
 	} {
 		t.Run(text, func(t *testing.T) {
 			k := newTalk()
@@ -50,6 +51,7 @@ func TestNoNamesTold(t *testing.T) {
 	for _, text := range []string{
 		"they're loud, smelly and hungry", "called the vet and the butcher", "the kids want names", "names are Salt and Pepper",
 		"got Bella and Otto fed", "call the butcher tomorrow", "what should I name them?", "corn, barley and peas",
+		"call the herd Hill Bunch", "we named the pens Upper, Lower and Creek",
 	} {
 		t.Run(text, func(t *testing.T) {
 			k := newTalk()

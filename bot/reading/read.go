@@ -156,6 +156,7 @@ func (r *reader) readItems() {
 	r.fullToo()
 	r.nearlyForgotten()
 	r.sackSizes()
+	r.capacityInBags()
 	r.countedThings()
 	r.didTheThing()
 	r.clockWords()
