@@ -38,7 +38,11 @@ func (r *reader) fillWallow(s span) {
 		}
 		it.used = true
 	}
-	filled := w.Litres != nil || w.Minutes != nil || r.has(s, sHose) || r.has(s, sFill) || r.has(s, sPour) || r.has(s, sFull)
+	fresh := false
+	for k := s.i; k < s.j; k++ {
+		fresh = fresh || r.newWater(k)
+	}
+	filled := fresh || w.Litres != nil || w.Minutes != nil || r.has(s, sHose) || r.has(s, sFill) || r.has(s, sPour) || r.has(s, sFull)
 	if filled {
 		w.Dry = false
 	} else if !w.Dry && (r.quoteHas(s, "fine", "ok", "okay", "good", "great", "alright", "all right", "still good", "looks good", "holding") || r.has(s, sWell) || s.j < len(r.items) && r.items[s.j].is(sWell) && r.items[s.j].gap == gapNone) {
@@ -118,11 +122,24 @@ func (r *reader) wallowDeed(k int) bool {
 		case it.quest, it.pig >= 0, it.feeder >= 0, it.barrel >= 0, it.qty(length), it.qty(area), it.kind == itDim, it.qty(mass), it.is(sNot), it.is(sDeep) && !it.is(sFiller),
 			it.isAny(setOf(sBarrel, sFeeder, sFence, sAskSure, sWhatIf, sTopic, sMute, sStop, sRemind, sUndo, sCorrect, sEmpty, sDone)) && !it.isAny(setOf(sFiller, sWallow, sFill, sFull)):
 			return false
-		case it.qty(hours), it.qty(volume), it.isAny(setOf(sFill, sHose, sWatered)), it.is(sPour) && it.s != "plus":
+		case it.qty(hours), it.qty(volume), it.isAny(setOf(sFill, sHose, sWatered)), it.is(sPour) && it.s != "plus", r.newWater(n):
 			told = true
 		}
 	}
 	return told
+}
+
+// newWater says that item k tells of fresh water: "has new water".
+func (r *reader) newWater(k int) bool {
+	it := &r.items[k]
+	if k == 0 || !it.is(sWater) || it.gap != gapNone {
+		return false
+	}
+	switch r.items[k-1].s {
+	case "new", "fresh", "clean", "more", "some fresh", "some new", "some more":
+		return true
+	}
+	return false
 }
 
 // wallowLevel says that the stretch of item k, which names the wallow, tells how full

@@ -213,7 +213,7 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 		}
 	case len(h.Barrels) == 1:
 		names = []string{h.Barrels[0].Name}
-	case t.one && len(h.Barrels) > 1 && !r.eitherIn(s):
+	case len(h.Barrels) > 1 && !r.eitherIn(s) && (t.one || r.oneOf(whole)):
 		r.whichBarrel(whole, w)
 		return
 	case !t.any && len(r.setUp.barrels) > 0 && !r.has(s, sWatered):

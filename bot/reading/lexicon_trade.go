@@ -42,7 +42,7 @@ var tradeWords = []entryWords{
 	{sWater, "water, waters, h2o, drinker, drinkers, waterer, waterers, watering, wtr, watr, wasser, water barrel, water barrels, water tank, water tanks, water drum, water drums, water tote, water trough, nipple barrel"},
 	{sWatered, "topped the water off, topped water off, topped the water off, topped water off, did waters, did the waters, did the barrels, did the tanks, did both barrels, did all the barrels, watered, filled water, filled the water, waterd, filled waters, did water, did the water, did waters, topped water, hauled water, refilled water, water done"},
 	{sBarrel, "barrel, barrels, drum, drums, tank, tanks, tote, totes, cube, ibc, cistern, tub, tubs, brl, brls, barrell, barel, barels, barrells, barrles, butt, butts, keg, kegs"},
-	{sWallow, "wallow, mud hole, mudhole, mud bath, mud pit, wallows, mud wallow, wallo, wallw, mud puddle, mudbath, wallow hole, suhle, wollow, pond, little pond, mud pond, puddle, mud bowl, mud wallow hole, pig pool, pool"},
+	{sWallow, "wallow, mud place, mud spot, mud pool, mud tub, mud hole, mudhole, mud bath, mud pit, wallows, mud wallow, wallo, wallw, mud puddle, mudbath, wallow hole, suhle, wollow, pond, little pond, mud pond, puddle, mud bowl, mud wallow hole, pig pool, pool"},
 	{sHose, "hosed, hosed down, ran the hose, hose ran, hose on, wetted down, soaked, sprinkled, hosing, ran hose, ran water into, wet down, hosed out, ran the water, hosed in"},
 	{sLook, "looks, looked, saw, seen, found, noticed, checked, looking, spotted, level, showing, at, sits, reads, see"},
 

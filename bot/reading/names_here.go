@@ -21,6 +21,9 @@ func (r *reader) thingHere(i int) bool {
 	if (next.s == "is" || next.s == "was" || next.s == "has" || next.s == "still" || next.s == "at") && i > 0 && r.toks[i-1].s == "the" && r.levelSoon(i+2) { // "the back is still half"
 		return true
 	}
+	if levelLeads[next.s] && r.headsClause(i) && r.levelSoon(i+1) { // "front full, back about half"
+		return true
+	}
 	if next.s == "not" && i+2 < len(r.toks) && r.nameOfThing(i+2) { // "back not front"
 		return true
 	}
@@ -36,6 +39,17 @@ func (r *reader) thingHere(i int) bool {
 		return next.kind != tokWord && i > 2 && r.toks[i-3].s == "not" && r.nameOfThing(i-2) // "not front, back"
 	}
 	return r.toks[i].capital && i > 0 && r.toks[i-1].kind == tokWord
+}
+
+// levelLeads lead up to a level told right behind a name.
+var levelLeads = setOfWords(split("about, around, maybe, like, only, roughly, nearly, almost, at, is, still, a, one, just, down"))
+
+// headsClause says that the token at i begins a clause, or stands behind a "the" that does.
+func (r *reader) headsClause(i int) bool {
+	if i > 0 && r.toks[i-1].s == "the" {
+		i--
+	}
+	return i == 0 || r.toks[i-1].kind == tokBreak || r.toks[i-1].s == "and" || r.toks[i-1].kind == tokMark && r.toks[i-1].s != "'" && r.toks[i-1].s != "’"
 }
 
 // countsSomething says that the "one" at token i counts what stands behind it: "back one

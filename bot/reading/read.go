@@ -55,6 +55,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.namedUndo(); ok {
 		return got
 	}
+	if got, ok := r.refusedLog(); ok {
+		return got
+	}
 	if got, ok := r.namesLater(); ok {
 		return got
 	}
@@ -145,7 +148,10 @@ func (r *reader) readItems() {
 	r.newOnes()
 	r.newcomerOnes()
 	r.broughtHome()
+	r.carriedIn()
 	r.settleContainers()
+	r.waterSources()
+	r.hoseForBarrel()
 	r.settleHerdName()
 	r.introductions()
 	r.slipsOfTongue()

@@ -202,6 +202,13 @@ func (r *reader) boughtFromUs() {
 func (r *reader) putThere() {
 	for k := range r.items {
 		it := &r.items[k]
+		if r.pigsPut(k) {
+			it.sense = setOf(sMove)
+			if r.items[k-1].is(sArrive) {
+				r.items[k-1].sense = setOf(sFiller)
+			}
+			continue
+		}
 		switch it.s {
 		case "put", "brought", "took", "led", "drove", "herded", "chased", "walked", "got", "let", "sent", "ran", "lured":
 		default:
@@ -226,6 +233,35 @@ func (r *reader) putThere() {
 			pigs = pigs || x.pig >= 0 || x.group >= 0 || x.isAny(whoWords) || x.s == "them" || x.s == "em"
 		}
 	}
+}
+
+// pigsPut says that the word at item k tells that the pigs named before it were put into a
+// pen: "the pigs I have put in the Fern Gully".
+func (r *reader) pigsPut(k int) bool {
+	switch r.items[k].s {
+	case "put", "put in", "put into", "brought", "brought to", "led", "led to", "taken", "taken to", "driven":
+	default:
+		return false
+	}
+	if k < 2 || r.items[k].gap != gapNone {
+		return false
+	}
+	switch r.items[k-1].s {
+	case "i", "we", "i have", "we have", "i've", "we've", "have", "ive", "weve":
+	default:
+		return false
+	}
+	pigs, pen := false, false
+	for n := r.clauseFrom(k); n < k; n++ {
+		pigs = pigs || r.items[n].pig >= 0 || r.items[n].group >= 0 || r.items[n].isAny(setOf(sPigs, sAll))
+	}
+	for n := k + 1; n < r.clauseEnd(k) && n <= k+4; n++ {
+		if it := &r.items[n]; it.number() && !it.soft || it.feeder >= 0 || it.barrel >= 0 {
+			return false
+		}
+		pen = pen || r.items[n].pen >= 0
+	}
+	return pigs && pen
 }
 
 // ownBody says that the sentence of item k tells of the person's own body: "otis
