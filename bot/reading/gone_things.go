@@ -28,7 +28,31 @@ func (r *reader) goneThings() {
 		}
 	}
 	r.beastGot()
+	r.putToSleep()
 }
+
+// putToSleep reads "put otis to sleep" and "buried otis" as deaths.
+func (r *reader) putToSleep() {
+	for k := 0; k+1 < len(r.items); k++ {
+		it, n := &r.items[k], &r.items[k+1]
+		if it.kind != itWord || it.quest || n.pig < 0 || n.near || n.gap != gapNone {
+			continue
+		}
+		switch {
+		case it.s == "buried" && r.closes(k+1):
+			it.sense = setOf(sDied)
+		case it.s == "put" && saysAny(r.said(span{0, k + 2, min(k+7, r.clauseEnd(k))}), sleepForGood):
+			it.sense = setOf(sDied)
+			for x := k + 2; x < r.clauseEnd(k); x++ {
+				if r.items[x].kind != itDay {
+					r.blank(x)
+				}
+			}
+		}
+	}
+}
+
+var sleepForGood = phrasesOf("to sleep, out of his misery, out of her misery, out of its misery")
 
 // preyers kill pigs.
 var preyers = setOfWords(split(`bear, a bear, the bear, coyote, coyotes, a coyote, dog, dogs, the dog, wolf, wolves, cougar, mountain lion, lion, bobcat, fox, foxes, lightning, truck, car, train, boar, wild boar, bears`))

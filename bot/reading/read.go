@@ -130,6 +130,7 @@ func (r *reader) readItems() {
 	r.brokenFence()
 	r.backAgain()
 	r.passiveGot()
+	r.heldPigs()
 	r.cratesApart()
 	r.compared()
 	r.weighVerbs()

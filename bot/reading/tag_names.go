@@ -77,6 +77,11 @@ func (r *reader) tagAt(i int) tagKind {
 	switch {
 	case r.gluedIs(i), r.afterItsWord(i):
 		return tagPig
+	case r.putsDown(i):
+		if t.v >= bigTag || r.saysOne() {
+			return tagPig
+		}
+		return tagDoubt
 	case r.amountAt(i, told):
 		return noTag
 	case told:

@@ -51,6 +51,39 @@ func (r *reader) smallTag(i, p int) tagKind {
 	return r.tagBegins(i, many)
 }
 
+// putsDown says that the number at token i is put down or had to be: "had to put 4 down".
+func (r *reader) putsDown(i int) bool {
+	if i > 0 && r.toks[i-1].s == "put" && i+1 < len(r.toks) && r.toks[i+1].s == "down" {
+		return i+2 >= len(r.toks) || r.toks[i+2].s != "for"
+	}
+	if i > 1 && r.toks[i-1].s == "down" && r.toks[i-2].s == "put" {
+		return i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord
+	}
+	return i > 0 && (r.toks[i-1].s == "shoot" || r.toks[i-1].s == "euthanize" || r.toks[i-1].s == "euthanise") && (i+1 >= len(r.toks) || r.toks[i+1].kind != tokWord)
+}
+
+// saysOne says that the text speaks of a single pig.
+func (r *reader) saysOne() bool {
+	for i := range r.toks {
+		switch r.toks[i].s {
+		case "leg", "her", "his", "she", "he", "him", "hip", "she's", "he's":
+			return true
+		}
+	}
+	return false
+}
+
+// otherTagged says that another number of the text is a pig's beyond doubt, since a verb
+// of one alone stands behind it: "3 won't eat and 4 has a cough".
+func (r *reader) otherTagged(i int) bool {
+	for k := range r.toks {
+		if k != i && k+1 < len(r.toks) && r.toks[k].kind == tokNum && r.toks[k].s != r.toks[i].s && r.isTag(r.toks[k].s) && aloneVerb[r.toks[k+1].s] {
+			return true
+		}
+	}
+	return false
+}
+
 // sizeWords ask with "how" before them what a pig is like: "how heavy is 3".
 var sizeWords = setOfWords(split("heavy, big, old, fat, far, close, long, tall"))
 
@@ -117,7 +150,13 @@ func (r *reader) tagBegins(i int, many bool) tagKind {
 	case m.sense.any(setOf(sWeigh, sGirth, sTape, sLength, sHung)):
 		return tagPig
 	case m.sense.any(setOf(sSick, sWell, sDied, sSold, sOut, sDown, sSlaughtered)):
-		return pigIf(many)
+		if many || m.sense.has(sSick) && r.otherTagged(i) {
+			return tagPig
+		}
+		if m.sense.any(setOf(sDied, sSold, sSlaughtered)) {
+			return tagDoubt // that pig, or so many
+		}
+		return noTag
 	case m.sense.any(setOf(sProduct, sWorm, sTreat)):
 		return tagDoubt
 	}
