@@ -106,6 +106,31 @@ func (r *reader) notTheirs(k int) bool {
 	return barriers[lastWord(it.s)] && r.sentenceNames(r.clauseFrom(k), k, reached)
 }
 
+// outInto says that the "out" at item k only leads into a pen of the herd that somebody
+// brought pigs to: "kicked them all out into creek".
+func (r *reader) outInto(k int) bool {
+	if r.items[k].s != "out" || k == 0 || k+2 >= len(r.items) || r.items[k].gap != gapNone || r.items[k+1].gap != gapNone {
+		return false
+	}
+	switch r.items[k+1].s {
+	case "into", "to", "in", "on", "onto":
+	default:
+		return false
+	}
+	for n := k + 2; n < len(r.items) && n <= k+4 && r.items[n].gap == gapNone; n++ {
+		if r.items[n].pen >= 0 && r.items[n].pig < 0 {
+			return r.sentenceNames(r.clauseFrom(k), k, brought)
+		}
+		if !r.items[n].is(sFiller) {
+			return false
+		}
+	}
+	return false
+}
+
+// brought are the verbs of bringing pigs to a pen.
+var brought = setOfWords(split("kicked, chased, shooed, pushed, let, turned, moved, herded, drove, ran, put, led, walked, brought, threw, sent"))
+
 // reached are the words of what reaches through a barrier, and no pig goes.
 var reached = setOfWords(split("nose, noses, snout, head, heads, foot, ear, tongue, scratched, scratching, scratch, petted, petting, pet, passed, fed, feeding, talked, chatted, looked, looking, peeking, saw, watched, watching, sniffing, sniffed, touched, photo, staring, stared, pushing, rubbing"))
 

@@ -38,7 +38,7 @@ func (r *reader) strays() {
 			it.sense = setOf(sFiller) // "wore everybody out"
 			continue
 		}
-		if it.is(sOut) && r.notTheirs(k) {
+		if it.is(sOut) && (r.notTheirs(k) || r.outInto(k)) {
 			it.sense = setOf(sFiller)
 			continue
 		}

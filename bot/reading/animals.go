@@ -159,7 +159,7 @@ func (r *reader) selectPigs(i, j int) selection {
 				s.count = int(r.items[k-1].v)
 			}
 		case (it.is(sPronoun) || it.s == "moved them" || it.s == "moved em") && !s.any && (len(r.subject) > 0 || r.subjAll):
-			one := it.s == "she" || it.s == "he" || it.s == "it" || it.s == "her" || it.s == "him" || it.s == "his" || it.s == "she's" || it.s == "he's"
+			one := onePronouns[it.s]
 			if it.s == "it" || it.s == "its" || it.s == "it's" {
 				continue
 			}

@@ -61,7 +61,8 @@ func (r *reader) fillMove(s span) {
 		r.useAll(s)
 		return
 	}
-	if sel.stray || sel.some || r.movesSome(s, sel) || r.movesStranger(s) {
+	unsaid := !sel.any && r.anyNamed() && r.alive > 1 && len(r.subject) == 0 && r.ofOnePig(s) // "put her in willow"
+	if unsaid || sel.stray || sel.some || r.movesSome(s, sel) || r.movesStranger(s) {
 		r.useAll(s)
 		r.whichPig("move", s, r.draft(Fact{m}, s), func(n []string) Act { return Fact{model.Move{Pen: pen, Animals: n}} })
 		return

@@ -5,6 +5,8 @@ var saidWords = []entryWords{
 	{sFiller, escapeTurns + ", main street, high street, car park, veg patch, vegetable patch, sugar beet, flower beds, front yard, back yard, back garden, front garden"},
 	{sHearsay, "saw a program, saw a programme, saw a show, saw a video, watched a video, watched a show, watched a program, on tv, on the tv, on telly, on the telly, on television, on the television, read about, in a movie, in the paper, in the newspaper, when i was a girl, when i was a boy, when i was a kid, when i was little, when i was young, when i was small, when we were kids, growing up, bet me"},
 	{sDied, "had to be shot, had to be destroyed, had to be killed, had to put him down, had to put her down, had to put it down, so we put him down, so we put her down, so i put him down, so i put her down, crossed the rainbow bridge, gave up the fight, put out of his misery, put out of her misery, put out of its misery"},
+	{sBut, "cept, 'cept, xcept, exept, cept for"},
+	{sWallow, "mud place, the mud place, mud spot, mud bath place"},
 	{sForeign, "next doors, next door's, nextdoors"},
 	{sOut, "on the wrong side of the fence, on the wrong side of the wire, on the wrong side of the gate, on the wrong side of the wall, on the wrong side of the hedge, wrong side of the fence, wrong side of the wire, wrong side of the gate, wrong side of the wall, wrong side of the hedge, jailbreak, jail break, outt, great escape"},
 	{sAbout, "bang on, spot on, dead on, right on, smack on, on the nose"},

@@ -24,6 +24,9 @@ func (r *reader) mood(s span) string {
 	if why := r.headMood(s); why != "" {
 		return why
 	}
+	if r.notYet(s) || s.frame == fMove && r.movingThen(s) {
+		return NonePlan
+	}
 	if r.toFetch(s) || s.frame == fStock && r.onOrder(s) {
 		return NonePlan
 	}

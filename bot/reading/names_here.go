@@ -15,6 +15,9 @@ func (r *reader) thingHere(i int) bool {
 	if m != nil && m.sense.any(setOf(sFull, sEmpty)) || m != nil && m.isFrac {
 		return true
 	}
+	if m != nil && m.sense.has(sAbout) && i+2 < len(r.toks) && r.levelSoon(i+2) && (i == 0 || r.toks[i-1].kind != tokWord) { // "front full, back about half"
+		return true
+	}
 	if next.s == "one" && (i == 0 || r.toks[i-1].kind != tokWord || r.toks[i-1].s == "the") { // "the back one is full"
 		return !r.countsSomething(i + 1)
 	}

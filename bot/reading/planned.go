@@ -43,3 +43,40 @@ func Planned(c Context, text string) (model.Remind, bool) {
 	}
 	return m, m.What != ""
 }
+
+// notYet says that the sentence behind a span takes it back for now: "Garden Friday. Not
+// yet."
+func (r *reader) notYet(s span) bool {
+	end := r.sentenceEnd(s.j - 1)
+	if s.frame == fAlarm {
+		return false
+	}
+	if end >= len(r.items) {
+		return saysAny(r.said(span{0, s.i, end}), notYetWords)
+	}
+	switch r.said(span{0, end, r.sentenceEnd(end)}) {
+	case " not yet ", " not done yet ", " but not yet ", " not yet though ", " haven't yet ", " havent yet ", " not done it yet ", " not today ":
+		return true
+	}
+	return saysAny(r.said(span{0, s.i, end}), notYetWords)
+}
+
+var notYetWords = phrasesOf("not yet, not done yet")
+
+// movingThen says that a move is told as one going to be on a weekday: "moving to garden
+// friday".
+func (r *reader) movingThen(s span) bool {
+	verb := false
+	for k := s.i; k < s.j; k++ {
+		it := &r.items[k]
+		switch firstWord(it.s) {
+		case "moving", "shifting", "rotating", "switching":
+			verb = true
+		}
+		if verb && it.kind == itDay && it.day.form == dayWeekday && it.day.mod == 0 {
+			d, ok := it.day.on(r.today, lookBack, r.dayFirst)
+			return ok && d != r.today
+		}
+	}
+	return false
+}

@@ -210,7 +210,8 @@ func (r *reader) putThere() {
 			continue
 		}
 		switch it.s {
-		case "put", "brought", "took", "led", "drove", "herded", "chased", "walked", "got", "let", "sent", "ran", "lured":
+		case "put", "brought", "took", "led", "drove", "herded", "chased", "walked", "got", "let", "sent", "ran", "lured",
+			"stuck", "popped", "penned", "shut", "plopped", "separated", "isolated", "quarantined", "parked", "locked", "kicked", "shooed", "pushed", "turned", "dragged", "coaxed", "loaded":
 		default:
 			continue
 		}
@@ -219,7 +220,7 @@ func (r *reader) putThere() {
 			x := &r.items[n]
 			if x.pen >= 0 && x.pig < 0 && x.feeder < 0 && x.barrel < 0 && pigs {
 				switch r.items[n-1].s {
-				case "to", "in", "into", "onto", "on", "the", "over to", "over in", "pen", "paddock", "back to", "back in", "out to":
+				case "to", "in", "into", "onto", "on", "the", "over to", "over in", "pen", "paddock", "back to", "back in", "out to", "up in", "out into":
 					it.sense = setOf(sMove)
 					if k > 0 && r.items[k-1].is(sArrive) {
 						r.items[k-1].sense = setOf(sFiller) // "I have | put"
@@ -230,7 +231,7 @@ func (r *reader) putThere() {
 			if x.number() && !x.soft && (n+1 >= len(r.items) || !r.items[n+1].isAny(whoWords)) {
 				break
 			}
-			pigs = pigs || x.pig >= 0 || x.group >= 0 || x.isAny(whoWords) || x.s == "them" || x.s == "em"
+			pigs = pigs || x.pig >= 0 || x.group >= 0 || x.isAny(whoWords) || x.s == "them" || x.s == "em" || (x.s == "her" || x.s == "him") && r.pigNamedBefore(k)
 		}
 	}
 }
@@ -262,6 +263,21 @@ func (r *reader) pigsPut(k int) bool {
 		pen = pen || r.items[n].pen >= 0
 	}
 	return pigs && pen
+}
+
+// pigNamedBefore says that one pig is named before item k in its sentence, so that a
+// "her" is that one.
+func (r *reader) pigNamedBefore(k int) bool {
+	named := int16(-1)
+	for n := r.sentenceStart(k); n < k; n++ {
+		if p := r.items[n].pig; p >= 0 && int(p) < r.alive {
+			if named >= 0 && p != named {
+				return false
+			}
+			named = p
+		}
+	}
+	return named >= 0
 }
 
 // ownBody says that the sentence of item k tells of the person's own body: "otis
