@@ -12,6 +12,12 @@ import (
 // new entry with the record that it replaces.
 func (r *reader) correction() (Reading, bool) {
 	target, reply := r.corrected()
+	if got, ok := r.unitInstead(); ok {
+		return got, true
+	}
+	if got, ok := r.lengthToo(); ok {
+		return got, true
+	}
 	if got, ok := r.amended(reply); ok && !r.noneOrExpected() {
 		return got, true
 	}

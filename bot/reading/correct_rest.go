@@ -42,7 +42,7 @@ func (r *reader) correctedAndTold() (Reading, bool) {
 const longestTurn = 6
 
 // turnWords open such a sentence.
-var turnWords = setOfWords(split("no, not, it, its, it's, that, sorry, oops, correction, wrong, actually, i, scratch"))
+var turnWords = setOfWords(split("no, not, it, its, it's, that, that's, thats, sorry, oops, correction, wrong, actually, i, scratch"))
 
 // readAs reads a part of the text by itself: as one of its own, or as what goes on from
 // the messages before.

@@ -30,6 +30,10 @@ func (r *reader) answer() (Reading, bool) {
 	if r.waves() {
 		return r.chosen(Choice{})
 	}
+	if got, ok := r.unitAnswer(p); ok {
+		r.answered = true
+		return got, true
+	}
 	if r.awayDays(p.Clarify) {
 		r.answered = true
 		return Reading{Entries: append([]Entry(nil), r.out...), Answers: true}, true
