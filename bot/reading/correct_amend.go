@@ -33,6 +33,7 @@ type amends struct {
 	product           string
 	notProduct        bool
 	kind              string
+	byTag             bool     // "cant read these tags"
 	words             []string // what else the record was told by
 }
 
@@ -44,6 +45,9 @@ func (r *reader) amended(reply bool) (Reading, bool) {
 	a, ok := r.amends()
 	if !ok || !a.cue && !a.excused && !a.was && !(a.pigWas && a.on != nil) && a.notNum == nil && len(a.notPigs) == 0 && a.notThing == nil && !a.notProduct && !a.theWas(r) {
 		return Reading{}, false
+	}
+	if got, ok := r.amendedBoth(&a); ok {
+		return got, true
 	}
 	if a.on != nil || a.minute != nil {
 		if len(a.pigs) > 1 || a.num != nil || a.level || a.product != "" || !a.was && !a.led && !a.cue && !a.pigWas {
@@ -70,7 +74,7 @@ func (r *reader) amends() (amends, bool) {
 	denied := false
 	for from := 0; from < len(r.items); {
 		to := from + 1
-		for to < len(r.items) && r.items[to].gap < gapComma && r.items[to].s != "but" && !r.dashBefore(to) {
+		for to < len(r.items) && r.items[to].gap < gapComma && r.items[to].s != "but" && !r.dashBefore(to) && !r.cannotRead(from, to) {
 			to++
 		}
 		if (from > 0 || to < len(r.items)) && r.excuse(from, to) && (from == 0 && !r.items[0].is(sNot) || from > 0 && !r.namesPig(from, to)) {
@@ -91,6 +95,12 @@ func (r *reader) amends() (amends, bool) {
 			continue
 		}
 		if r.saysItStands(&a, from, to) {
+			from = to
+			continue
+		}
+		if from > 0 && len(a.now) > 0 && (a.led || sorryWords[r.items[from].s]) && r.mereReason(from, to) {
+			a.byTag = a.byTag || saysAny(r.said(span{0, from, to}), earTagWords)
+			a.cue, a.led = true, true // "make that four, one was hiding under the tarp", "sixteen, sorry my english"
 			from = to
 			continue
 		}
@@ -164,6 +174,8 @@ func (r *reader) amends() (amends, bool) {
 				denied = false
 			case it.kind != itWord && !it.soft:
 				return a, false
+			case s == "not" && k+1 < to && r.items[k+1].isAny(setOf(sFull, sEmpty)) && !r.items[k+1].is(sFill):
+				denied, a.cue, a.notLevel = true, true, true // "not full, a third"
 			case s == "not" || s == "instead of" || s == "rather than" || s == "hindi" || s == "di":
 				denied = true
 			case s == "no" && a.notNum == nil && k+1 < len(r.items) && (a.num != nil && r.items[k+1].number() && r.heldBefore(r.inUnit(&r.items[k+1], a.num)) && !r.heldBefore(a.num) ||
@@ -207,6 +219,9 @@ func (r *reader) amends() (amends, bool) {
 			case it.unit != 0 && it.unit.dim() == vessel, it.unit != 0 && it.unit.dim() == mass:
 			case (s == "that" || s == "who" || s == "what" || s == "which") && k > 1 && k < 5 && r.items[k-1].pig >= 0 && a.was:
 				a.cue = true // "it was otis that got wormed"
+			case (s == "came to" || s == "cost" || s == "it cost" || it.isAny(setOf(sBuy, sPay))) && r.spentLast():
+				a.kind = "spend"
+				a.cue = a.cue || s == "came to"
 			case s == "only" && a.was: // "it was only 100"
 				a.cue = true
 			case amendSmall[s], it.soft, it.isAny(setOf(sPronoun, sFiller, sIs)) && !it.isAny(setOf(sPlan, sIf, sHearsay, sForeign, sAskSure, sNot)):
@@ -265,12 +280,30 @@ func (a *amends) names() bool {
 	return a.kind != "" || len(a.pigs) > 0 || a.thing != nil || len(a.words) > 0
 }
 
+// amendedBoth puts a value right and the day of the record with it: "the straw came to $27,
+// and it was purchased on Friday".
+func (r *reader) amendedBoth(a *amends) (Reading, bool) {
+	if a.on == nil || a.num == nil || !a.cue || *a.on > r.today || a.minute != nil {
+		return Reading{}, false
+	}
+	got, ok := r.amendedValue(*a)
+	if !ok || len(got.Entries) != 1 {
+		return Reading{}, false
+	}
+	if f, is := got.Entries[0].Act.(Fact); !is || !backward(f.Fact) {
+		return Reading{}, false
+	}
+	got.Entries[0].On, got.Entries[0].Dated = *a.on, true
+	return got, true
+}
+
 // amendedValue puts a value of the record right that the text means, or asks where it
 // may mean two of one text.
 func (r *reader) amendedValue(a amends) (Reading, bool) {
 	if len(a.now) == 0 || len(a.pigs) > 1 || a.num == nil && len(a.pigs) == 0 && a.thing == nil && !a.level && a.product == "" {
 		return Reading{}, false
 	}
+	r.pensMeant(&a)
 	r.tagsMeant(&a)
 	best, score, tied := -1, 0, []int(nil)
 	for n := range r.c.Before {
@@ -345,7 +378,7 @@ func (r *reader) askAmends(about, code string, es []Entry) (Reading, bool) {
 // weighs, where a pig is named alone whose number may be a weight: "207, thumb slipped"
 // behind "204 weighs 206".
 func (r *reader) amendedNumber(a *amends, n int) (Entry, bool) {
-	if a.num != nil || len(a.pigs) != 1 || len(a.notPigs) > 0 || len(a.stays) > 0 {
+	if a.byTag || a.num != nil || len(a.pigs) != 1 || len(a.notPigs) > 0 || len(a.stays) > 0 {
 		return Entry{}, false
 	}
 	v, err := strconv.ParseFloat(r.pigs[a.pigs[0]].Name, 64)

@@ -73,11 +73,43 @@ func (r *reader) excuse(i, j int) bool {
 // plainExcuse says that the clause items[i:j] tells of a slip, and not but of being tired.
 func (r *reader) plainExcuse(i, j int) bool {
 	for k := i; k < j; k++ {
+		if w := r.items[k].s; (w == "read" || w == "red" || w == "write") && k > i && r.items[k-1].is(sNot) { // "can't read my own writing"
+			return true
+		}
 		if w := r.items[k].s; (excuseWords[w] || excuseWords[firstWord(w)]) && !vagueExcuses[w] && !vagueExcuses[firstWord(w)] {
 			return true
 		}
 	}
 	return false
+}
+
+// cannotRead says that item k begins why a value was read wrong, without a comma: "pepper
+// was 176 cant read my own writing".
+func (r *reader) cannotRead(from, k int) bool {
+	if k <= from+1 || !r.items[k].is(sNot) {
+		return false
+	}
+	return k+1 < len(r.items) && (r.items[k+1].s == "read" || r.items[k+1].s == "write" || r.items[k+1].s == "red") && r.excuse(k, r.sentenceEnd(k))
+}
+
+// spentLast says that the message before told what was spent.
+func (r *reader) spentLast() bool {
+	f, ok := r.c.Before[0].Entry.Act.(Fact)
+	return ok && f.Kind() == "spend" && r.c.Now.Sub(r.c.Before[0].At) <= justTold
+}
+
+// sorryWords begin an excuse.
+var sorryWords = setOfWords(split(`sorry, sry, soz, pardon, excuse, excuse me, apologies, my`))
+
+// mereReason says that the clause items[i:j] names no value and nothing of the trade.
+func (r *reader) mereReason(i, j int) bool {
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		if it.quest || it.kind != itWord && !it.soft || it.pig >= 0 || it.isAny(tradeSenses) && !it.is(sFiller) || it.isAny(setOf(sPlan, sIf, sAskSure, sPigs, sOut, sRemind)) && !it.is(sFiller) {
+			return false
+		}
+	}
+	return true
 }
 
 // tellsUndone takes the clause items[i:j] that says of a pig that it was not done: "haven't

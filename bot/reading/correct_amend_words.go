@@ -13,7 +13,7 @@ var amendSmall = setOfWords(split(`ay, po, ho, opo, kasi, yun, yung, na, ah, aw,
 
 // excuseWords tell why the wrong value was told, and nothing else.
 var excuseWords = setOfWords(split(`thumb, thumbs, finger, fingers, fat, slipped, slip, typo, typos, mistake, mistakes, misread, mistyped, forgot, i forgot, forgot to, glasses, specs, keyboard, key, keys, button, phone, autocorrect, auto correct, autocomplete, mixed up, mixed them up, mixed em up,
-	confused, muddled, error, eyes, hands, gloves, apologies, pardon, beg, misspoke, i misspoke, mistaken, mishit, typing, wrong, miscounted, i miscounted, mismeasured, late, tired, head, brain, dark, handwriting, writing, notebook, notes, sevens, blame, duh, dumb, stupid, silly, daft, mind, excuse, my fault, my error, my bad, my mistake, wrong one, wrong pig, wrong number, i misread, spelling, smudged, upside, forgive, in error, afraid`))
+	confused, muddled, error, eyes, hands, gloves, apologies, pardon, beg, misspoke, i misspoke, mistaken, mishit, typing, wrong, miscounted, i miscounted, mismeasured, late, tired, head, brain, dark, handwriting, writing, writting, notebook, notes, sevens, blame, duh, dumb, stupid, silly, daft, mind, excuse, my fault, my error, my bad, my mistake, wrong one, wrong pig, wrong number, i misread, spelling, smudged, upside, forgive, in error, afraid`))
 
 // saidOfRecord are words for what was told last.
 var saidOfRecord = setOfWords(split(`that, those, it, these, they, this, feed, refill, fill, weights, weighing, numbers, readings`))
@@ -23,7 +23,7 @@ var standsWords = setOfWords(split(`stands, is right, is correct, right, correct
 
 // amendSigns are all the words that may put something right.
 var amendSigns = func() map[string]bool {
-	all := setOfWords(split(`was, were, that was, it was, those were, these were, they were, these are, those are, took place, took, happened, yesterday's, yesterdays, instead of, rather than, hindi, di`))
+	all := setOfWords(split(`came to, was, were, that was, it was, those were, these were, they were, these are, those are, took place, took, happened, yesterday's, yesterdays, instead of, rather than, hindi, di`))
 	for _, words := range []map[string]bool{amendWords, excuseWords, standsWords} {
 		for w := range words {
 			all[w] = true
@@ -34,3 +34,6 @@ var amendSigns = func() map[string]bool {
 
 // vagueExcuses tell that something may have gone wrong, and of no slip.
 var vagueExcuses = setOfWords(split(`tired, dark, late, head, brain, eyes, hands, mind, forgot, i forgot, forgot to, phone, writing, notes, notebook, gloves, glasses`))
+
+// earTagWords speak of what pigs wear in their ears.
+var earTagWords = phrasesOf("tag, tags, ear, ears, eartag, eartags")

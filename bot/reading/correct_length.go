@@ -11,6 +11,7 @@ const (
 // lengthToo reads a text that gives the length of the pig that was taped last, by itself
 // or beside what it puts right: "and 119 long", "should read 107, and she was 119 long".
 func (r *reader) lengthToo() (Reading, bool) {
+	defer r.repliedTo()()
 	if len(r.c.Before) == 0 || len(r.items) < 2 || len(r.items) > 12 || r.c.Now.Sub(r.c.Before[0].At) > justTold {
 		return Reading{}, false
 	}

@@ -5,6 +5,9 @@ package reading
 // the same: "it was 505. mixed 2 batches".
 func (r *reader) correctedAndTold() (Reading, bool) {
 	n := r.sentenceEnd(0)
+	if k := r.otherPigTold(); k > 0 {
+		n = k
+	}
 	var first, rest string
 	behind := 0
 	if n < len(r.items) && !r.part {
@@ -18,7 +21,7 @@ func (r *reader) correctedAndTold() (Reading, bool) {
 	}
 	head := r.readAs(first, false)
 	switch {
-	case ok && !sameEntries(got.Entries, head.Entries):
+	case ok && !sameEntries(got.Entries, head.Entries) && !(r.otherPigTold() == n && len(head.Entries) == 1 && head.Entries[0].Replace != ""):
 		return got, true // it needs what stands behind
 	case !ok && (len(head.Entries) != 1 || head.Entries[0].Replace == ""):
 		return got, false
@@ -37,12 +40,35 @@ func (r *reader) correctedAndTold() (Reading, bool) {
 	return got, true
 }
 
+// otherPigTold is the item of a pig with a weight of its own behind the first clause, which
+// names but another one: "no thats noodle, waffles is 85". 0 if there is none.
+func (r *reader) otherPigTold() int {
+	pig := false
+	for k := 0; k+1 < len(r.items) && k <= longestTurn; k++ {
+		it := &r.items[k]
+		switch {
+		case it.pig >= 0 && pig && it.gap >= gapComma:
+			for x := k + 1; x < len(r.items) && x < k+4; x++ {
+				if r.items[x].number() && !r.items[x].soft {
+					return k
+				}
+			}
+			return 0
+		case it.pig >= 0 && pig, it.number() && !it.soft, it.s == "not":
+			return 0
+		case it.pig >= 0:
+			pig = true
+		}
+	}
+	return 0
+}
+
 // longestTurn is how many items a sentence has at most that puts a record right before
 // others tell something new.
 const longestTurn = 6
 
 // turnWords open such a sentence.
-var turnWords = setOfWords(split("no, not, it, its, it's, that, that's, thats, sorry, oops, correction, wrong, actually, i, scratch"))
+var turnWords = setOfWords(split("no, not, it, its, it's, that, that's, thats, sorry, oops, correction, wrong, actually, i, scratch, wait, oh"))
 
 // readAs reads a part of the text by itself: as one of its own, or as what goes on from
 // the messages before.

@@ -12,6 +12,7 @@ const longestUnit = 8
 // unitInstead reads a text that gives the number of one of the last records another unit:
 // "buckets not bags", "thats cm".
 func (r *reader) unitInstead() (Reading, bool) {
+	defer r.repliedTo()()
 	now, not, ok := r.unitMeant()
 	if !ok {
 		return Reading{}, false

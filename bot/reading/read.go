@@ -89,7 +89,7 @@ func (r *reader) wholeText() (Reading, bool) {
 	}
 	for _, read := range [...]func(*reader) (Reading, bool){
 		(*reader).wholeWish, (*reader).seasonAsked, (*reader).leaving, (*reader).eveningBefore, (*reader).choresDaily, (*reader).nudgesAgain, (*reader).shopHour, (*reader).levelMidweek,
-		(*reader).pictured, (*reader).place, (*reader).loaded, (*reader).home, (*reader).postponed,
+		(*reader).pictured, (*reader).place, (*reader).loaded, (*reader).home, (*reader).postponed, (*reader).shifted,
 	} {
 		if got, ok := read(r); ok {
 			return got, true
@@ -131,6 +131,7 @@ func (r *reader) readItems() {
 	r.backAgain()
 	r.passiveGot()
 	r.heldPigs()
+	r.drugInto()
 	r.cratesApart()
 	r.compared()
 	r.weighVerbs()

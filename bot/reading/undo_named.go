@@ -16,6 +16,7 @@ const longestTakeBack = 24
 // namedUndo reads such a text. What it names stands in one of the last texts, else
 // nothing is taken back here.
 func (r *reader) namedUndo() (Reading, bool) {
+	defer r.repliedTo()()
 	if len(r.c.Before) == 0 || r.part || len(r.items) == 0 || len(r.items) > longestTakeBack {
 		return Reading{}, false
 	}
