@@ -40,7 +40,7 @@ var runts = setOfWords(split("runt, runty, runtling"))
 // describes says that item k says what the "one" behind it is like.
 func (r *reader) describes(k int) bool {
 	it := &r.items[k]
-	return it.kind == itWord && it.pig < 0 && it.gap < gapComma && len(it.s) > 2 && !it.isAny(whoWords) && !it.isAny(setOf(sFiller, sIs, sPronoun, sGave, sAbout, sPour, sFill, sWeigh, sTook, sArrive, sBuy, sMore, sNot, sFeeder, sBarrel, sPen, sWater, sFeed))
+	return it.kind == itWord && it.pig < 0 && it.gap < gapComma && len(it.s) > 2 && !it.isAny(whoWords) && !it.isAny(setOf(sFiller, sIs, sPronoun, sGave, sAbout, sPour, sFill, sWeigh, sTook, sArrive, sBuy, sMore, sNot, sFeeder, sBarrel, sPen, sWater, sFeed, sUndo, sNo, sDone, sDo, sAskSure, sRemind, sNote))
 }
 
 // weightOfOne is the item of the weight that is told of the one pig at item k, and of
