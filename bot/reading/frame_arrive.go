@@ -109,6 +109,12 @@ func (r *reader) arrival(s, whole span) {
 			r.out = append(r.out, told)
 		}
 	}
+	for k := s.i; k < s.j; k++ { // "3 pigs, 50 lb each, 240 bucks"
+		if it := &r.items[k]; it.qty(money) && !it.used {
+			it.used = true
+			r.emitOn(Fact{model.Spend{Amount: it.v, Currency: it.unit.name(), What: "pigs"}}, s, on, nil, dated)
+		}
+	}
 	for _, w := range own {
 		if len(own) < 2 || w.Check() != nil {
 			continue
@@ -259,7 +265,7 @@ func (r *reader) arrivalNumbers(a *model.Arrive, s span, used map[int]bool, on m
 				v = (it.v + it.v2) / 2
 			}
 			kg := it.unit.si(v)
-			if (prev.is(sGain) || r.quoteHas(s, "total", "together", "altogether")) && a.Count > 1 {
+			if (prev.is(sGain) || r.quoteHas(span{s.frame, r.clauseFrom(k), r.clauseEnd(k)}, "total", "together", "altogether") && !r.paidIn(k)) && a.Count > 1 {
 				kg /= float64(a.Count)
 			}
 			a.WeightKg = model.Float(kg)
