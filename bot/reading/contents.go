@@ -173,7 +173,7 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.left = true
 		case it.is(sPour) && it.s != "plus":
 			c.filled = true
-		case it.s == "in" && feed && prev.number() && (prev.qty(vessel) || prev.qty(mass) || prev.kind == itNum && !prev.soft) && (k+1 == j || r.items[k+1].gap >= gapComma):
+		case it.s == "in" && feed && prev.number() && (prev.qty(vessel) || prev.qty(mass) || prev.kind == itNum && !prev.soft && r.speaksOfFeed(k)) && (k+1 == j || r.items[k+1].gap >= gapComma):
 			c.filled = true // "9 bags in"
 		case it.s == "into" && feed && (prev.qty(vessel) || prev.qty(mass)) && it.gap == gapNone:
 			c.filled = true
@@ -278,6 +278,16 @@ func (r *reader) negated(k, i int) bool {
 		}
 		if !it.is(sFiller) || it.gap > gapAnd {
 			return false
+		}
+	}
+	return false
+}
+
+// speaksOfFeed says that the sentence of item k names a feeder or feed, or pours.
+func (r *reader) speaksOfFeed(k int) bool {
+	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
+		if it := &r.items[n]; it.feeder >= 0 || it.isAny(setOf(sFeeder, sFeed, sFill, sPour, sTook, sFull, sIngredient)) {
+			return true
 		}
 	}
 	return false

@@ -10,7 +10,7 @@ import (
 func (r *reader) fillSpend(s span) {
 	var at []int
 	for k := s.i; k < s.j; k++ {
-		if it := &r.items[k]; it.qty(money) || it.kind == itNum && !it.soft && !it.ord {
+		if it := &r.items[k]; it.qty(money) || it.kind == itNum && !it.soft && !it.ord && !(k+1 < s.j && r.items[k+1].is(sPartOf)) {
 			at = append(at, k)
 		}
 	}
@@ -142,6 +142,10 @@ func (r *reader) spendWords(s span, at int) string {
 		if k == at || it.kind == itDay || it.kind == itClock {
 			continue
 		}
+		if len(words) > 0 && whyWords[it.s] { // "20 bucks for a sprinkler so they stay cool"
+			r.useAll(span{s.frame, k, s.j})
+			break
+		}
 		if it.is(sPay) || it.s == "bought" || it.s == "got" || it.is(sReceived) && it.s != "made" {
 			it.used = true
 			if it.s == "deposit" || firstWord(it.s) == "bill" && !strings.HasPrefix(it.s, "billed") {
@@ -149,7 +153,7 @@ func (r *reader) spendWords(s span, at int) string {
 			}
 			continue
 		}
-		if it.is(sFiller) && it.pig < 0 || it.s == "for" || it.is(sAnd) {
+		if it.is(sFiller) && it.pig < 0 || it.s == "for" || it.s == "worth" || it.is(sAnd) {
 			continue
 		}
 		it.used = true
@@ -157,6 +161,9 @@ func (r *reader) spendWords(s span, at int) string {
 	}
 	return trimSpend(words)
 }
+
+// whyWords begin what is said of why money was spent.
+var whyWords = setOfWords(split("so, because, cuz, cos, since, which, as"))
 
 // trimSpend takes the small words off both ends of what money was for: "the butcher",
 // "vet bill came to".

@@ -51,7 +51,11 @@ func (r *reader) fillNote(s span) {
 	}
 	what := strings.Trim(r.quote(from, s.j), " ,.;:-")
 	if from > s.i {
-		what = strings.TrimPrefix(what, "that ") // "make a note that otis likes the hose"
+		for _, lead := range noteLeads { // "make a note that otis likes the hose"
+			if len(what) > len(lead) && strings.EqualFold(what[:len(lead)], lead) {
+				what = strings.TrimLeft(what[len(lead):], " ,.;:-")
+			}
+		}
 	}
 	if slices.Contains(notesWanted, strings.ToLower(strings.Trim(r.quote(s.i, s.j), " ?.!"))) {
 		r.emit(Ask{Topic: "history", About: "note"}, s)
@@ -63,6 +67,9 @@ func (r *reader) fillNote(s span) {
 	}
 	r.emit(Fact{model.Note{What: what}}, s)
 }
+
+// noteLeads may stand between the wish for a note and what is to be noted.
+var noteLeads = []string{"would you", "will you", "could you", "please", "pls", "for me", "that "}
 
 // aboutWords name the topics of nudges, for "done", "snooze" and "mute".
 var aboutWords = []struct{ about, words string }{

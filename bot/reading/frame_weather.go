@@ -64,7 +64,7 @@ func (r *reader) fillWeather(s span) {
 			switch label := r.degreeLabel(k, s); {
 			case label == humidity && it.kind == itNum:
 				w.RhPct = model.Float(it.v)
-			case label == nightLow && w.LowC == nil:
+			case label == nightLow && w.LowC == nil, label == unlabelled && w.LowC == nil && r.coldMorning(k):
 				w.LowC = v
 			case w.HighC == nil:
 				w.HighC = v
@@ -80,7 +80,7 @@ func (r *reader) fillWeather(s span) {
 		}
 		it.used = true
 	}
-	if k := r.firstAny(s); k >= 0 && r.units == model.US && !r.has(s, sWeather) && !r.has(s, sHigh) && !r.has(s, sLow) && !r.has(s, sHumid) && r.items[k].v < 20 {
+	if k := r.firstAny(s); k >= 0 && r.units == model.US && !r.has(s, sWeather) && !r.has(s, sHigh) && !r.has(s, sLow) && !r.has(s, sHumid) && r.items[k].v < 20 && !r.coldMorning(k) {
 		r.idleSpan(s) // a bare number and a day: no weather to speak of
 		return
 	}

@@ -74,7 +74,7 @@ digging plowed tilled planted mulch mulched pruned sprayed weeded tarp tarps str
 weld wiring panel panels gateway shovel forkful wheelbarrow cart sawed chopped stacked solo sole soul sour sofa sodas soda slid slide sliding slate
 slated skilled spilled grilled chilled thrilled frilled trilled wheeled shelled smelled dwelled swelled jelled belled yelled celled felled welled
 lulled culled mulled dulled billed quiche quince quarrel jumpy dumpy lumpy grumpy frumpy humpty bumpy stumpy fluffy snuggle snuggled cuddle cuddled
-turd turds cutest gut guts gutted creak creaks creaky adorable sweetest goofy sleepy playful friendly curious shy bossy spoiled mood moody moods broody brood blooded flooded floods wooded hooded
+sprinkler sprinklers mister misters splitter splitters dawn dusk daybreak sunup sunrise sundown sunset sticky turd turds cutest gut guts gutted creak creaks creaky adorable sweetest goofy sleepy playful friendly curious shy bossy spoiled mood moody moods broody brood blooded flooded floods wooded hooded
 loved loves loving fighting fought fights fitting petted petting begged begging barged barging chased chasing napping yawned yawning danced climbing climbed jumped jumping
 nodded nodding sunburnt tanned tanning panned canned banned fanned manned scanned spanned planned
 `

@@ -153,10 +153,13 @@ func (r *reader) readItems() {
 	r.carriedIn()
 	r.settleContainers()
 	r.waterSources()
+	r.frost()
 	r.hoseForBarrel()
 	r.settleHerdName()
 	r.introductions()
 	r.slipsOfTongue()
+	r.besideMoney()
+	r.moneyDropped()
 	r.spokenPrices()
 	r.feedOutOf()
 	r.fillForFull()
@@ -174,6 +177,9 @@ func (r *reader) readItems() {
 	r.questionTails()
 	r.questionHeads()
 	r.leadingClock()
+	r.barePours()
+	r.oddments()
+	r.fares()
 	r.batchesMade()
 	r.boughtShared()
 	r.forceFrames()
@@ -432,7 +438,7 @@ func (r *reader) degreesToday(k int) (from, to int) {
 		return k - 1, k + 1
 	case k > 1 && it.gap == gapNone && r.items[k-2].s == "hot" && r.items[k-1].gap == gapNone && r.items[k-1].is(sFiller):
 		return k - 2, k + 1
-	case next.gap == gapNone && (next.s == "outside" || next.s == "out here" || next.s == "degrees out" || next.s == "out" && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].is(sHere))):
+	case next.gap == gapNone && (next.is(sWeather) && strings.HasPrefix(next.s, "in the ") || next.s == "outside" || next.s == "out here" || next.s == "degrees out" || next.s == "out" && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].is(sHere))):
 		return k, k + 2
 	}
 	return 0, 0

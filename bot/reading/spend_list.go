@@ -4,7 +4,7 @@ package reading
 // number beside one of them and nothing else is what it cost.
 var sundries = setOfWords(split(`straw, hay, bedding, shavings, sawdust, screws, nails, staples, lumber, boards, plywood, tarp, twine, rope, bulb, heat lamp,
 	gas, diesel, fuel, salt block, salt lick, salt licks, mineral lick, mineral licks, vet, the vet, vet bill, vet visit, gate, panels, posts, fence posts, insulators, t posts, lime, syringes, needles,
-	ear tags, tags, batteries, battery, cement, gravel, wire, fence wire, hog wire, welded wire, barbed wire, polywire, hose, new hose, garden hose,
+	ear tags, tags, sprinkler, sprinklers, mister, splitter, batteries, battery, cement, gravel, wire, fence wire, hog wire, welded wire, barbed wire, polywire, hose, new hose, garden hose,
 	float valve, nipples, fittings, hinges, chain, padlock, bolts, wire clips, ground rod, charger, fence charger, energizer, trailer rental, freezer paper`))
 
 // rolls measure sundries that are otherwise words of the fence or the water.

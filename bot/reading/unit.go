@@ -190,7 +190,7 @@ var unitWords = []struct{ unit, words string }{
 	{"bale", "bale, bales"},
 	{"USD", "dollar, dollars, bucks, buck, usd, us dollars, us dollar"},
 	{"EUR", "euro, euros, eur"},
-	{"GBP", "quid, gbp, pounds sterling"},
+	{"GBP", "quid, quid's, gbp, pounds sterling"},
 	{"CHF", "chf, francs, franken"},
 	{"CAD", "cad, canadian dollars"},
 	{"AUD", "aud, australian dollars"},
