@@ -86,3 +86,23 @@ func (r *reader) aboutWaiting(k int) bool {
 	}
 	return false
 }
+
+// givenAgain records the drug told of last for the day and hour of a part that names
+// nothing else: "yesterday and again today at 6".
+func (r *reader) givenAgain(s span) bool {
+	if s.frame != fDrug || len(r.out) == 0 {
+		return false
+	}
+	e := r.out[len(r.out)-1]
+	if _, ok := drugOf(e); !ok {
+		return false
+	}
+	day, minute, dated := r.when(s, lookBack)
+	if !dated || day > r.today || day == e.On && (minute == nil || e.Minute != nil && *minute == *e.Minute) {
+		return false
+	}
+	e.On, e.Minute = day, minute
+	r.useAll(s)
+	r.out = append(r.out, e)
+	return true
+}

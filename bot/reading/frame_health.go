@@ -44,6 +44,7 @@ func (r *reader) fillSick(s span) {
 		r.emit(Fact{model.Alarm{What: model.AlarmDown, Over: true, Animals: open.Animals}}, s)
 		return
 	}
+	s.i = r.ailsFrom(s, first)
 	sel := r.selectPigs(s.i, r.fineFrom(s, last, well))
 	if first > s.i && sel.any {
 		if own := r.selectPigs(s.i, first); len(own.pigs) > 0 && !own.all && r.find(span{s.frame, first, s.j}, sRest) >= 0 {
@@ -113,6 +114,21 @@ func (r *reader) fillSick(s span) {
 	}
 	r.remember(sel)
 	r.emit(act(sel.names(r)), s)
+}
+
+// ailsFrom is where the clause begins that tells whom the sign at item first is of, where
+// what stands before it tells something else: "fern and juno fighting, fern's ear is torn".
+func (r *reader) ailsFrom(s span, first int) int {
+	from := r.clauseFrom(first)
+	if from <= s.i || !r.eachNamed(from, first) {
+		return s.i
+	}
+	for k := s.i; k < from; k++ {
+		if it := &r.items[k]; it.kind == itWord && it.pig < 0 && it.sense.empty() && !it.used {
+			return from
+		}
+	}
+	return s.i
 }
 
 // ofOnePig says that a span speaks of one pig by a pronoun.

@@ -49,8 +49,8 @@ var headWords = func() map[string]heading {
 			m[w] = heading{kind: k, verb: verb}
 		}
 	}
-	lend(headPlan, "plan", "to do, todo, to-do, todo list, to do list, todos, plan, plans, the plan, shopping list, to buy, still to do, jobs to do, left to do, not yet done")
-	lend(headPlan, "", "shopping, need, needs, jobs, tasks, next, need to, planned, wish list, wishlist, ideas, goals, want to, upcoming, coming up, buy list, to get")
+	lend(headPlan, "plan", "to do, todo, to-do, todo list, to do list, todos, plan, plans, the plan, shopping list, to buy, still to do, jobs to do, left to do, not yet done, jobs for, tasks for, list for, chores for")
+	lend(headPlan, "", "shopping, need, needs, jobs, tasks, next, need to, planned, wish list, wishlist, ideas, goals, want to, upcoming, coming up, buy list, to get, before, by")
 	lend(headQuestion, "", "ask, asks, asking, question, questions, q, qs, query, queries, quick question, quick questions, wondering, want to know, need to know, what i need to know, two questions, few questions, a few questions, some questions")
 	lend(headNote, "note:", "note, notes, memo, memos, for the record, keep in mind, noted, observations, remarks")
 	lend(headRemind, "remind me", "remind, reminder, reminders, remind me, remind me to, remind us, remember, remember to, don't forget, dont forget, don't let me forget, dont let me forget, set reminders, new reminders")
@@ -133,6 +133,10 @@ func (r *reader) headingOf(l listLine) heading {
 		h.kind, h.verb = headSick, core[0]
 		return h
 	}
+	if planHead(core) {
+		h.kind, h.verb = headPlan, "plan"
+		return h
+	}
 	if h.dayFrom >= 0 && smallWords(core) {
 		h.kind = headDay
 		if r.toks[l.i].s == "for" {
@@ -142,6 +146,18 @@ func (r *reader) headingOf(l listLine) heading {
 	}
 	return none
 }
+
+// planHead says that a heading is over what is yet to be done: "to do before it gets
+// cold", "still need to do", "jobs for".
+func planHead(core []string) bool {
+	said := " " + strings.Join(core, " ") + " "
+	return saysAny(said, toBeDone) && !saysAny(said, wasDone) || len(core) > 1 && (core[0] == "jobs" || core[0] == "tasks" || core[0] == "list") && core[1] == "for"
+}
+
+var (
+	toBeDone = phrasesOf("to do, todo, to-do, need to, needs doing, need doing, left to do, still to, list for the, jobs for, tasks for, chores for, before it gets, before winter, before the frost, before the freeze, before we go, before we leave, have to, got to, gotta")
+	wasDone  = phrasesOf("did, done, finished, got done, i've done, what's, whats, to do list done, nothing, what")
+)
 
 // hungSmall are what a heading over carcasses may have besides: where they were weighed
 // and what tells it.

@@ -239,7 +239,9 @@ func (r *reader) readItems() {
 		parts := r.byDay(s)
 		for p, part := range parts {
 			if len(parts) > 1 && r.onlyDay(part) {
-				r.keepDay(part)
+				if p == 0 || !r.givenAgain(part) {
+					r.keepDay(part)
+				}
 				continue
 			}
 			before := len(r.out)

@@ -13,8 +13,44 @@ func (r *reader) noteEnd(k int) int {
 		if it.gap >= gapAnd && it.is(sRemind) && (strings.HasPrefix(it.s, "remind me") || strings.HasPrefix(it.s, "remind us")) {
 			return n
 		}
+		if it.gap >= gapStop && r.measuredAlone(n, r.sentenceEnd(n)) {
+			return n // "note the valve leaks. 416 weighed 262"
+		}
 	}
 	return end
+}
+
+// measuredAlone says that the sentence of the items from i to j is but what a scale, a
+// gauge or a fill told of a thing of the herd.
+func (r *reader) measuredAlone(i, j int) bool {
+	if r.part || j-i > measuredWords || !r.amountIn(i, j) {
+		return false
+	}
+	got := r.readPart(i, j)
+	for _, e := range got.Entries {
+		f, ok := e.Act.(Fact)
+		if !ok {
+			return false
+		}
+		switch f.Intent() {
+		case "weigh", "fence", "refill", "water", "feed_level":
+		default:
+			return false
+		}
+	}
+	return len(got.Left) == 0
+}
+
+// measuredWords is how many words such a sentence has at most.
+const measuredWords = 8
+
+func (r *reader) amountIn(i, j int) bool {
+	for k := i; k < j; k++ {
+		if it := &r.items[k]; it.number() && !it.soft {
+			return true
+		}
+	}
+	return false
 }
 
 // reminderEnd is the item behind the reminder that begins at item k: the sentence's end, or
