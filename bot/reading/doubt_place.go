@@ -79,3 +79,20 @@ func (r *reader) soTheyCan(s span) bool {
 	}
 	return false
 }
+
+// weekdayAhead says that the weekday of a move is one to come: nothing tells that it was
+// made, and words of what is to come: "garden on friday maybe", "woods till friday".
+func (r *reader) weekdayAhead(s span, _ int) bool {
+	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
+	weekday := false
+	for k := from; k < to; k++ {
+		it := &r.items[k]
+		weekday = weekday || it.kind == itDay && it.day.form == dayWeekday && it.day.mod >= 0 && !it.day.every
+		if it.kind == itWord && it.pig < 0 && (pastTense(it.s) || it.s == "went" || it.s == "are in" || it.s == "is in" || it.s == "now") {
+			return false
+		}
+	}
+	return weekday && saysAny(r.said(span{0, from, to}), aheadWords)
+}
+
+var aheadWords = phrasesOf("maybe, probably, perhaps, till, until, til, they go, goes to, go to, go in, then")

@@ -104,6 +104,7 @@ var vetoes = [numFrames][]veto{
 		{"the barrel is full of leaves", (*reader).fullOfOther, drop},
 	},
 	fFeed: {
+		{"a bag of chicken pellets in the pig feeder", (*reader).strangeFeedIn, askWhether},
 		{"they eat 30 lb a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
 		{"pen 5 is 120x120 ft, empty", (*reader).emptySetting, drop},
 		{"fed the chickens, before any pig came", (*reader).nobodyToFeed, drop},
@@ -111,6 +112,7 @@ var vetoes = [numFrames][]veto{
 		{"2 bags still sitting in the truck", (*reader).lyingElsewhere, drop},
 		{"the hopper is full of wasps", (*reader).fullOfOther, drop},
 		{"topped it off", (*reader).filledUntold, askFeedOrWater},
+		{"3 or 4 bags", (*reader).soManyOr, askSoManyOr},
 		{"moss is 161 and the hopper is half", func(r *reader, s span, _ int) bool { return r.weightOfNamed(s) >= 0 }, weighApart},
 		{"Brick stood on the platform, 91 pounds", (*reader).onThePlatform, weighInstead},
 	},
@@ -137,6 +139,7 @@ var vetoes = [numFrames][]veto{
 		{"mowed by the hill pen", func(r *reader, s span, _ int) bool { return r.force[s.i] == 0 && r.mentioned(s) }, drop},
 		{"Pear pen: ...", func(r *reader, s span, _ int) bool { return r.penHeading(s) }, drop},
 		{"found a snake by the hill", (*reader).penOnlyNamed, drop},
+		{"garden on friday maybe", (*reader).weekdayAhead, dropAs(NonePlan)},
 	},
 	fWeather: {
 		{"93 forecast", func(r *reader, s span, _ int) bool {

@@ -1,6 +1,10 @@
 package reading
 
-import "troughbell/model"
+import (
+	"slices"
+
+	"troughbell/model"
+)
 
 // rivalry settles which of several bare numbers was poured: the only one that a
 // feeder can take, or else it asks and says so.
@@ -337,4 +341,31 @@ func (r *reader) strangeThing(s span) bool {
 		}
 	}
 	return false
+}
+
+// soManyOr says that a span tells a pour by a count of bags that is not sure: "3 or 4
+// bags in the feeder".
+func (r *reader) soManyOr(s span, from int) bool {
+	if len(r.out) != from+1 {
+		return false
+	}
+	pour, ok := refillOf(r.out[from])
+	k := r.firstQty(s, vessel)
+	return ok && k >= 0 && r.items[k].rng && r.items[k].v2 > r.items[k].v && pour.FeedKg != nil && !pour.Full
+}
+
+// askSoManyOr asks how many it were, either count a choice.
+func askSoManyOr(r *reader, s span, from int) {
+	e := r.out[from]
+	it := &r.items[r.firstQty(s, vessel)]
+	pour, _ := refillOf(e)
+	more := e
+	kg := *pour.FeedKg * it.v2 / it.v
+	pour.FeedKg = &kg
+	more.Act = Fact{pour}
+	c := doubtful([]Entry{e})
+	c.Choices = slices.Insert(c.Choices, 1, Choice{Entries: []Entry{more}})
+	r.takeBack(s, from)
+	r.useAll(s)
+	r.clarify(c, s)
 }

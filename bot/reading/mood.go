@@ -58,7 +58,8 @@ func (r *reader) mood(s span) string {
 		case it.is(sForeign) && s.frame == fAlarm && r.placeBefore(k): // "pigs at the neighbor's"
 		case it.s == "no" && s.frame == fAlarm && k+1 < s.j && r.items[k+1].isAny(setOf(sPigs, sOut)) && !r.items[k+1].isAny(setOf(sNoWater, sNoFeed)) && r.has(s, sOut) && !(k > 0 && r.items[k-1].s == "oh") && !theySaid[firstWord(r.items[k+1].s)] && firstWord(r.items[k+1].s) != "the":
 			return NoneNegation // "no pigs out"
-		case it.is(sForeign) && r.householdDid(k):
+		case (it.is(sForeign) || it.is(sHearsay)) && r.householdDid(k):
+		case it.is(sForeign) && r.strangeFeed(k, s): // asked about, see strangeFeedIn
 		case it.is(sForeign) && s.frame == fGone && r.has(s, sSold) && k > 0 && (r.items[k-1].s == "to" || k > 1 && r.items[k-2].s == "to" && r.items[k-1].is(sFiller)): // the buyer
 		case it.is(sForeign) && k < s.i && ours && r.clauseEnd(k) <= s.i && s.frame != fAlarm: // "the kids helped: big hopper 158"
 		case it.is(sForeign) && ours && r.spokenFor(k, s.j) && !r.quoteHas(s, "his", "her", "their", "theirs"): // "my neighbor came by and we weighed otis"

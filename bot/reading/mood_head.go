@@ -1,7 +1,5 @@
 package reading
 
-import "strings"
-
 // What stands at the head of a sentence, or of the whole text, governs all of it.
 
 // headMood says why a factual span records nothing because of what stands before
@@ -141,55 +139,6 @@ func (r *reader) spokenFor(k, end int) bool {
 	}
 	return false
 }
-
-// todoHead is the item behind a label that opens a list of things to do at the
-// head of a text, "to do Sunday:", "this week: worm the pigs, order straw", 0 if none
-// does.
-func (r *reader) todoHead() int {
-	n := 1
-	for n < len(r.items) && n < 6 && !r.items[n-1].label {
-		n++
-	}
-	if n >= len(r.items) || !r.items[n-1].label {
-		return 0
-	}
-	weak := saysAny(r.said(span{0, 0, n}), todoHeads) && !r.has(span{0, 0, n}, sNote) && !r.has(span{0, 0, n}, sRemind)
-	for k := range n {
-		it := &r.items[k]
-		if it.number() && !it.soft {
-			return 0
-		}
-		if it.is(sPlan) || strings.HasPrefix(it.s, "to do") || it.s == "todo" || it.kind == itDay && (it.day.form == dayOffset && it.day.a > 0 || it.day.mod > 0) {
-			return n
-		}
-	}
-	if weak && r.bareDeeds(n) {
-		return n
-	}
-	return 0
-}
-
-// todoHeads may head what is to be done, or what was.
-var todoHeads = phrasesOf(`this week, this weekend, week, weekend, jobs, job list, next up, next, chores left, left to do, left, still to do, still, remaining, list, to buy, shopping, for today, for tonight, for tomorrow, plan, plans, agenda,
-	for sunday, for monday, for tuesday, for wednesday, for thursday, for friday, for saturday, for sun, for mon, for tue, for tues, for wed, for thu, for thurs, for fri, for sat, for the weekend, for this week`)
-
-// bareDeeds says that what follows from item n on begins with a verb that tells what is
-// to be done, and that no verb in it tells what was: "worm pigs sat, order straw".
-func (r *reader) bareDeeds(n int) bool {
-	if !bareVerbs[firstWord(r.items[n].s)] {
-		return false
-	}
-	from, to := r.tokenRange(span{0, n, len(r.items)})
-	for i := from; i < to; i++ {
-		if t := &r.toks[i]; t.kind == tokWord && (pastTense(t.s) && t.s != "feed" && t.s != "need" && t.s != "shed" && t.s != "red" || t.s == "done" || t.s == "was" || t.s == "were" || t.s == "took" || t.s == "went") {
-			return false
-		}
-	}
-	return true
-}
-
-// bareVerbs are verbs of the chores in the form of an order, which no past shares.
-var bareVerbs = setOfWords(split("worm, deworm, treat, fill, refill, top, move, shift, rotate, switch, weigh, tape, measure, order, fix, mend, repair, buy, get, pick, fetch, haul, call, phone, book, clean, scrub, check, mix, grind, mow, build, bring, take, sell, load, dose, hose, water, give, find, ask, haul, mark, tag, trim"))
 
 // oneOfUs says that the word of hearsay at item k is about what one of the house
 // saw: "wife says east tank empty". Strangers have no business at the barrels.

@@ -11,6 +11,7 @@ var relatives = map[string]bool{
 	"nana": true, "gran": true, "granny": true, "grandma": true, "gramma": true, "nan": true, "oma": true, "opa": true, "lola": true, "lolo": true, "ate": true, "tatay": true, "nanay": true,
 	"papa": true, "mama": true, "mommy": true, "daddy": true, "hubby": true, "grandson": true, "my grandson": true, "granddaughter": true, "my granddaughter": true, "hired man": true, "the hired man": true, "boss": true, "helper": true, "the helper": true,
 	"brother": true, "my brother": true, "sister": true, "my sister": true, "kuya": true, "my mum": true, "my mother": true, "my father": true, "my grandma": true, "my gran": true, "boy": true, "daughter's": false, "roommate": true, "my roommate": true, "the boss": true, "my helper": true, "sitter": true,
+	"grandpa": true, "grandad": true, "granddad": true, "gramps": true, "grandfather": true, "my grandpa": true, "pops": true, "mother in law": true, "my mother in law": true, "father in law": true, "toddler": true, "the toddler": true, "my nephew": true, "my niece": true, "child": true,
 }
 
 func ofHouse(s string) bool { return household[s] || relatives[s] }

@@ -58,6 +58,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.refusedLog(); ok {
 		return got
 	}
+	if r.todoLine() > 0 {
+		return r.just(None{Reason: NonePlan})
+	}
 	if got, ok := r.namesLater(); ok {
 		return got
 	}
@@ -149,6 +152,8 @@ func (r *reader) readItems() {
 	r.wentToButcher()
 	r.newOnes()
 	r.newcomerOnes()
+	r.childOfAge()
+	r.sitterDid()
 	r.broughtHome()
 	r.carriedIn()
 	r.settleContainers()
@@ -210,6 +215,12 @@ func (r *reader) readItems() {
 			}
 			s = r.trimNegated(r.scoped(s))
 			if why := r.mood(s); why != "" {
+				if why == NoneForeign && r.neighborDid(s) {
+					before := len(r.out)
+					r.fill(s)
+					r.confirm(s, before)
+					continue
+				}
 				if !r.knowsMore(why, s) {
 					r.useAll(s)
 					r.none(why, s)
