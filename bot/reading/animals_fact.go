@@ -42,6 +42,9 @@ func withAnimals(f model.Fact, names []string) (model.Fact, bool) {
 	case model.Move:
 		v.Animals = names
 		return v, true
+	case model.Alarm:
+		v.Animals = names
+		return v, true
 	}
 	return nil, false
 }

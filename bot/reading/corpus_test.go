@@ -30,12 +30,13 @@ type talk struct {
 	before  []reading.Recorded
 	herd    *model.Herd
 	pending *reading.Pending
+	asked   *reading.Ask
 }
 
 func newTalk() *talk { return &talk{loc: time.UTC, herd: model.Fold(nil)} }
 
 func (k *talk) context(now time.Time) reading.Context {
-	return reading.Context{Now: now, Herd: k.herd, Before: k.before, Pending: k.pending}
+	return reading.Context{Now: now, Herd: k.herd, Before: k.before, Pending: k.pending, LastAsked: k.asked}
 }
 
 // say reads a text and records its facts.
@@ -63,6 +64,10 @@ func (k *talk) sayAt(now time.Time, text string) (reading.Reading, error) {
 				}
 				k.pending.Labels = append(k.pending.Labels, label)
 			}
+		}
+		if a, ok := e.Act.(reading.Ask); ok {
+			a.At = now
+			k.asked = &a
 		}
 		f, ok := e.Act.(reading.Fact)
 		if !ok {

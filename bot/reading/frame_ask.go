@@ -42,6 +42,9 @@ func (r *reader) fillQuestion(s span, as *model.Assumption) {
 			r.remember(sel)
 		}
 	}
+	if !sel.any && len(a.Animals) == 0 {
+		a.Animals = r.hePig(r.said(s))
+	}
 	r.askAbout(&a, s)
 	r.askDay(&a, s)
 	r.askAmounts(&a, s)

@@ -158,7 +158,7 @@ func ownWord(w string) bool { return !generalWord(w) }
 func generalWord(w string) bool { return genericThing[w] != 0 || w == "the" || w == "old" }
 
 // otherSize are words of a thing's name that are said for one another.
-var otherSize = map[string]string{"small": "little", "little": "small", "big": "large", "large": "big"}
+var otherSize = map[string]string{"small": "little", "little": "small", "big": "large", "large": "big", "gray": "grey", "grey": "gray"}
 
 // sizeSaid says that one of the names has the word.
 func sizeSaid(w string, names [][]string) bool {

@@ -90,6 +90,8 @@ func (r *reader) mayTell(ask, n, to int) bool {
 	}
 	deed := r.deedDone(n, end)
 	switch {
+	case gap == gapAnd && r.items[n].pig >= 0 && r.onlyNames(ask+1, n): // "when are fern and juno due worming"
+		return false
 	case r.wants(n, end): // "how many feeders and barrels would i want for eight pigs"
 		return false
 	case gap == gapNone && n > ask && (lastWord(r.items[n-1].s) == "to" || modalI[r.items[n-1].s]): // "do i need to put water before wednesday"
@@ -106,6 +108,20 @@ func (r *reader) mayTell(ask, n, to int) bool {
 		return false
 	}
 	return r.tells(n, to)
+}
+
+// onlyNames says that the items from i to j are pigs by name and small words, and at
+// least one pig.
+func (r *reader) onlyNames(i, j int) bool {
+	pig := false
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		pig = pig || it.pig >= 0
+		if it.pig < 0 && !(it.kind == itWord && it.isAny(setOf(sFiller, sAnd))) {
+			return false
+		}
+	}
+	return pig
 }
 
 // joinsAnother says that item n begins what is said besides: behind a semicolon, with

@@ -61,6 +61,12 @@ func (r *reader) run() Reading {
 	if r.todoLine() > 0 {
 		return r.just(None{Reason: NonePlan})
 	}
+	if got, ok := r.askedOn(); ok {
+		return got
+	}
+	if got, ok := r.toldAgain(); ok {
+		return got
+	}
 	if got, ok := r.namesLater(); ok {
 		return got
 	}
