@@ -22,6 +22,21 @@ func (h *Herd) Heat(on Day) (Heat, error) {
 	return h.heat(on, air)
 }
 
+// HeatAt is Heat of a day at a high that somebody only supposes (-40 to 60 Celsius; else
+// *OutOfRange), in air as humid as is told or assumed for the day.
+func (h *Herd) HeatAt(on Day, highC float64) (Heat, error) {
+	if !(highC >= -40 && highC <= 60) {
+		return Heat{}, &OutOfRange{"high_c", highC, -40, 60}
+	}
+	air := h.Air(on)
+	air.HighC = highC
+	x, err := h.heat(on, air)
+	if err == nil {
+		x.Reasons[0].Code = HeatHighSupposed
+	}
+	return x, err
+}
+
 func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
 	f := Heat{
 		THI: thi(air.HighC, air.RhPct), HighC: air.HighC, RhPct: air.RhPct,

@@ -27,6 +27,7 @@ const (
 
 	HeatHighTold        = "heat_high_told"        // day; high
 	HeatHighForecast    = "heat_high_forecast"    // day; high
+	HeatHighSupposed    = "heat_high_supposed"    // day; high
 	HeatHumidity        = "heat_humidity"         // percent
 	HeatHumidityAssumed = "heat_humidity_assumed" // percent
 	HeatIndex           = "heat_index"            // index
@@ -67,7 +68,7 @@ func WaterReasonCodes() []string {
 		WaterFavoured, WaterDryEarly, WaterOdd, WaterUnlogged, WaterBarrelUnseen, WaterAlarm,
 		WallowLoss, WallowLearned, WallowFirstGuess, WallowSizeAssumed, WallowAssumedFull,
 		WallowLastFilled, WallowFoundDry, WallowHose,
-		HeatHighTold, HeatHighForecast, HeatHumidity, HeatHumidityAssumed,
+		HeatHighTold, HeatHighForecast, HeatHighSupposed, HeatHumidity, HeatHumidityAssumed,
 		HeatIndex, HeatPlainLine, HeatHeavyPigs, HeatWeightUnknown,
 		WithdrawalRuns, WithdrawalDaysUnknown, WithdrawalUnsettled,
 		WormingSinceArrival, WormingSinceLast, WormingTestFirst, WormingLastDay,

@@ -66,7 +66,11 @@ func heat(a asked) Answer {
 	if a.On != nil {
 		on = *a.On
 	}
-	x, err := a.h.Heat(on)
+	look := a.h.Heat
+	if a.HighC != nil {
+		look = func(on model.Day) (model.Heat, error) { return a.h.HeatAt(on, *a.HighC) }
+	}
+	x, err := look(on)
 	if err != nil {
 		return a.missing(err)
 	}

@@ -27,4 +27,12 @@ func TestHeat(t *testing.T) {
 	a = ask(cool.herd(), reading.Ask{Topic: "heat"})
 	require.Equal(t, "normal", a.Data["class"])
 	require.Equal(t, "Sat Jul 11: no heat trouble, 59 °F.", a.Text)
+	// A heat that the question names is answered for, whatever was told of the day.
+	for class, highC := range map[string]float64{"normal": 15, "emergency": 36} {
+		for _, h := range []*model.Herd{orchard(t).herd(), cool.herd()} {
+			a = ask(h, reading.Ask{Topic: "heat", HighC: model.Float(highC)})
+			require.Equal(t, class, a.Data["class"])
+			require.InDelta(t, highC, a.Data["high_c"], 0.01)
+		}
+	}
 }

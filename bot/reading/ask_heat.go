@@ -1,6 +1,10 @@
 package reading
 
-import "strings"
+import (
+	"strings"
+
+	"troughbell/model"
+)
 
 // Who asks whether a heat to come is dangerous names it first, or as somebody told it:
 // "the weather man tells 34 for saturday, is this dangerous for pigs", "90 tomorrow
@@ -43,6 +47,23 @@ func (r *reader) forecastIn(i, j int) bool {
 		}
 	}
 	return heat && coming
+}
+
+// heatSupposed is the heat, in Celsius, that the items from i to j ask about; nil where
+// they name none.
+func (r *reader) heatSupposed(i, j int) *float64 {
+	for k := i; k < j; k++ {
+		it := &r.items[k]
+		bare := it.kind == itNum && !it.soft && !it.ord && r.summerHeat(it.v)
+		if !bare && !it.qty(temperature) || it.minus {
+			continue
+		}
+		if it.unit == unitC || it.unit != unitF && r.units == model.Metric {
+			return model.Float(it.v)
+		}
+		return model.Float((it.v - 32) / 1.8)
+	}
+	return nil
 }
 
 // heatAhead says that the items before n tell how hot it is now, and that a question

@@ -57,6 +57,7 @@ var vetoes = [numFrames][]veto{
 	},
 	fAway: {
 		{"3 days until the fair", func(r *reader, s span, _ int) bool { return r.daysUntil(s) }, drop},
+		{"we might go camping Aug 3-6", (*reader).awaySupposed, dropAs(NonePlan)},
 	},
 	fCurrency: {
 		{"found a dollar", (*reader).moneyFound, drop},

@@ -76,6 +76,7 @@ type Ask struct {
 	AreaM2   *float64 // ground asked about
 	FlowLMin *float64 // of a drinker, litres a minute
 	Price    *float64 // that a pig sells for, in the herd's money
+	HighC    *float64 // of a day whose heat is asked about
 
 	// Season is the season asked about, where it is not today's: its year, or
 	// [LastSeason].

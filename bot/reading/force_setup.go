@@ -36,8 +36,10 @@ func (r *reader) forceSetUp() {
 			if f, j := r.calledThings(k); j > k {
 				r.forceRange(k, j, f)
 			}
-		case it.is(sPlan) && r.wantsWeight(k):
-			r.forceRange(r.stretchOf(k), r.clauseEnd(k), fTarget)
+		case it.is(sPlan):
+			if end := r.wantsWeight(k); end > k {
+				r.forceRange(r.stretchOf(k), end, fTarget)
+			}
 		}
 	}
 }
@@ -131,19 +133,20 @@ const (
 	mostWanted  = 220
 )
 
-// wantsWeight says that the clause of item k, a word for wanting, tells the weight
-// that pigs are to reach: "I want 270 lb", "want em at 270".
-func (r *reader) wantsWeight(k int) bool {
+// wantsWeight is where the clause of item k, a word for wanting, ends if it tells the
+// weight that pigs are to reach: "I want 270 lb", "want em at 270"; else -1.
+func (r *reader) wantsWeight(k int) int {
 	switch w := r.items[k].s; {
 	case strings.HasPrefix(w, "want"), strings.HasSuffix(w, " want"), strings.HasSuffix(w, "like"), strings.HasPrefix(w, "hop"), w == "i'd", w == "we'd", w == "would":
 	default:
-		return false
+		return -1
 	}
-	weight := false
-	for n := k + 1; n < r.clauseEnd(k); n++ {
+	weight, end := false, r.clauseEnd(k)
+	for n := k + 1; n < end; n++ {
 		it := &r.items[n]
 		if weight && it.gap >= gapComma {
-			break // "want em about 270, sundays 1 pm"
+			end = n // "want em about 270, sundays 1 pm"
+			break
 		}
 		switch {
 		case it.qty(mass) && it.si() >= leastWanted && it.si() <= mostWanted:
@@ -151,10 +154,13 @@ func (r *reader) wantsWeight(k int) bool {
 		case it.kind == itNum && !it.soft && r.massUnit().si(it.v) >= leastWanted && r.massUnit().si(it.v) <= mostWanted && !weight:
 			weight = true
 		case it.number() && !it.soft, it.kind == itDay, it.pig >= 0, it.isAny(setOf(sFeed, sFeeder, sIngredient, sBuy, sAsk, sAskSure, sMixed)) && !it.is(sFiller):
-			return false
+			return -1
 		}
 	}
-	return weight && len(r.c.Herd.Feeders) == 0 || weight && !r.c.Herd.TargetStated
+	if !weight || len(r.c.Herd.Feeders) > 0 && r.c.Herd.TargetStated {
+		return -1
+	}
+	return end
 }
 
 // stretchOf is the "and" or the clause that item k's words begin at.

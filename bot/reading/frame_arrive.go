@@ -9,6 +9,11 @@ import (
 // fillArrive reads pigs that came: how many, their names, sexes, weight, birth,
 // in one group or several.
 func (r *reader) fillArrive(s span) {
+	if r.onlyMeasured(s) {
+		r.useAll(s)
+		r.none(NoneNoPigs, s)
+		return
+	}
 	s.i = r.namesBefore(s)
 	groups := r.arrivalGroups(s)
 	for _, g := range groups {
@@ -365,4 +370,21 @@ func (r *reader) oneBesideOthers() {
 			}
 		}
 	}
+}
+
+// onlyMeasured says that pigs are weighed in a span before any came, and that none are
+// said to have come: "taped dixie 23, duke 24".
+func (r *reader) onlyMeasured(s span) bool {
+	if r.alive > 0 {
+		return false
+	}
+	measured := false
+	for k := r.sentenceStart(s.i); k < r.sentenceEnd(s.j-1); k++ {
+		it := &r.items[k]
+		if it.isAny(setOf(sArrive, sNamed, sBarrow, sGilt)) || it.s == "pigs" || it.s == "piglets" {
+			return false
+		}
+		measured = measured || measuring[it.s] || it.is(sGirth)
+	}
+	return measured
 }

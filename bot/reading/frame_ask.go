@@ -122,6 +122,9 @@ func (r *reader) fillQuestion(s span, as *model.Assumption) {
 	if a.Topic == "why" && r.c.LastAsked != nil && len(a.Animals) == 0 {
 		a.Animals = r.c.LastAsked.Animals
 	}
+	if a.Topic == "heat" && a.About == "" {
+		a.HighC = r.heatSupposed(s.i, s.j)
+	}
 	if !r.askedOutright(s) {
 		r.soft = append(r.soft, r.items[s.i].from)
 	}

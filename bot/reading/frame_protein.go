@@ -2,6 +2,7 @@ package reading
 
 import (
 	"maps"
+	"strings"
 
 	"troughbell/model"
 )
@@ -44,8 +45,12 @@ func (r *reader) tellsProtein(s span) bool {
 	if r.proteinAt(s) < 0 {
 		return false
 	}
+	called := r.percentOfFeed(s)
 	for n := s.i; n < s.j; n++ {
 		it := &r.items[n]
+		if called && (it.s == "feeding" || strings.HasSuffix(it.s, "feed store")) {
+			continue
+		}
 		if it.quest || it.pig >= 0 || it.qty(money) || it.qty(mass) || it.feeder >= 0 || it.barrel >= 0 && !it.either || it.isAny(setOf(sBuy, sFill, sMixed, sPour, sWorm, sTreat, sProduct, sHumid, sWeather)) && it.canon == "" {
 			return false
 		}
@@ -55,9 +60,26 @@ func (r *reader) tellsProtein(s span) bool {
 		return false
 	}
 	feed := r.has(s, sRecipe) || r.has(s, sFeed) || r.has(s, sIngredient)
-	return saysAny(said, proteinWords) && (feed || saysAny(said, tagWords) || s.j-s.i <= 4) ||
+	return called || saysAny(said, proteinWords) && (feed || saysAny(said, tagWords) || s.j-s.i <= 4) ||
 		saysAny(said, tagWords) && (!saysAny(said, testWords) || feed)
 }
+
+// percentOfFeed says that the percentage is part of what a feed is called: "a 16% grower".
+func (r *reader) percentOfFeed(s span) bool {
+	k := r.proteinAt(s)
+	if k < 0 || !r.items[k].qty(percent) {
+		return false
+	}
+	for n := k + 1; n < s.j && n <= k+3 && r.items[n].gap == gapNone; n++ {
+		if feedCalled[r.items[n].s] {
+			return true
+		}
+	}
+	return false
+}
+
+// feedCalled are the names of bought feeds for pigs at their stages.
+var feedCalled = setOfWords(split("grower, growers, finisher, finishers, starter, grower pellets, finisher pellets, hog grower, hog finisher, pig grower, pig starter, hog feed, pig feed, grow finish, grower finisher, developer"))
 
 // proteinAt is the item that gives the percentage, -1 where there is none or more
 // than one.
@@ -96,6 +118,9 @@ func (r *reader) fillProtein(s span) {
 		}
 	}
 	m, entry := r.mixSoFar()
+	if r.percentOfFeed(s) && entry == nil { // what is bought is fed, and no mix any more
+		m.Ingredients = nil
+	}
 	whole := r.has(s, sRecipe) || saysAny(r.said(s), testWords)
 	switch {
 	case len(m.Ingredients) == 0 && (name == "" || name == model.CompleteFeed) && !r.has(s, sRecipe):

@@ -30,6 +30,9 @@ func (r *reader) answer() (Reading, bool) {
 	if r.waves() {
 		return r.chosen(Choice{})
 	}
+	if len(r.items) > 1 && asksFirst[r.items[0].s] { // "is 85 ok" answers nothing
+		return Reading{}, false
+	}
 	if got, ok := r.unitAnswer(p); ok {
 		r.answered = true
 		return got, true
@@ -49,6 +52,9 @@ func (r *reader) answer() (Reading, bool) {
 	}
 	return Reading{}, false
 }
+
+// asksFirst are words that a question begins with and no answer does.
+var asksFirst = setOfWords(split("is, are, does, isn't, isnt, aren't, arent, can, should"))
 
 // waves says that the text waves the question aside: "nothing, that was a
 // mistake", "never mind, wrong pig".

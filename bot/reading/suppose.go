@@ -34,7 +34,7 @@ func (r *reader) supposedHead(from, to int) int {
 			continue
 		}
 		c := span{fAsk, k, r.supposedTo(k, to)}
-		if c.j >= to || !r.items[to-1].quest && !r.asksBehind(c.j, to) || r.supposedIn(c) == nil {
+		if c.j >= to || !r.items[to-1].quest && !r.asksBehind(c.j, to) || r.supposedIn(c) == nil && r.find(c, sAway) < 0 {
 			continue
 		}
 		if r.tells(from, k) {

@@ -130,6 +130,7 @@ var reasonSentences = catalogue{
 
 	// Heat.
 	"heat_high_told":        "High told for {on}: {q0}.",
+	"heat_high_supposed":    "High as you asked: {q0}.",
 	"heat_high_forecast":    "High forecast for {on}: {q0}.",
 	"heat_humidity":         "Humidity {q0}.",
 	"heat_humidity_assumed": "Humidity not told: {q0} assumed.",
