@@ -295,11 +295,18 @@ func (r *reader) listedAt(i int) bool {
 			switch t.s {
 			case "came", "arrived", "come", "arrive":
 				return true
+			case "joined", "adopted", "fetched", "collected", "arrivals", "newcomers", "called", "named":
+				return r.toks[i].capital
+			case "new", "more":
+				return r.toks[i].capital && k+1 < len(r.toks) && newOnes[r.toks[k+1].s]
 			}
 		}
 	}
 	return false
 }
+
+// newOnes are who is told to be new.
+var newOnes = setOfWords(split("pig, pigs, piglet, piglets, boys, girls, gilt, gilts, barrow, barrows, arrivals, weaners, hogs, ones, babies, kids"))
 
 // tapedAt says that the word at token i stands where the name of a pig does,
 // before a number and a word of the tape: "walter 36 girth".

@@ -18,6 +18,9 @@ func (r *reader) habit(s span) bool {
 // word of feed: "got three more today, 40 lb each".
 func (r *reader) headsBought(s span) bool {
 	all := span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}
+	if r.quoteHas(all, "new pigs", "new piglets", "new weaners") && !r.quoteHas(all, "for", "bag", "bags", "sack") && r.firstQty(all, mass) >= 0 && r.firstQty(all, vessel) < 0 && !r.has(all, sFeed) && !r.has(all, sIngredient) {
+		return true // "got our new pigs today, Otis and Clover, about 42 lb"
+	}
 	return r.has(all, sEach) && r.firstQty(all, mass) >= 0 && r.firstQty(all, vessel) < 0 && r.firstQty(all, money) < 0 && !r.has(all, sFeed) && !r.has(all, sIngredient) && !r.has(all, sShed) && !r.has(all, sFeeder) && (r.has(all, sMore) || r.alive == 0)
 }
 

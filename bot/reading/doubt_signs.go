@@ -372,3 +372,13 @@ func (r *reader) fenceAside(s span, from int) bool {
 	}
 	return false
 }
+
+// eitherAmount says that an amount is told as one or another: "3 or 4 bags".
+func (r *reader) eitherAmount(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.rng && it.used && (it.qty(vessel) || it.qty(mass) || it.qty(volume)) {
+			return true
+		}
+	}
+	return false
+}

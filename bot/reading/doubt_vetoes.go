@@ -102,11 +102,13 @@ var vetoes = [numFrames][]veto{
 	},
 	fWater: {
 		{"they drink 20 gallons a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
+		{"10 or 15 gallons in the tank", func(r *reader, s span, _ int) bool { return r.eitherAmount(s) }, askWhether},
 		{"the barrel is full of leaves", (*reader).fullOfOther, drop},
 	},
 	fFeed: {
 		{"a bag of chicken pellets in the pig feeder", (*reader).strangeFeedIn, askWhether},
 		{"they eat 30 lb a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
+		{"3 or 4 bags in the feeder", func(r *reader, s span, _ int) bool { return r.eitherAmount(s) }, askWhether},
 		{"pen 5 is 120x120 ft, empty", (*reader).emptySetting, drop},
 		{"fed the chickens, before any pig came", (*reader).nobodyToFeed, drop},
 		{"freezer is full", (*reader).otherFeed, drop},

@@ -84,6 +84,15 @@ var heardAs = []struct{ heard, meant string }{
 	{"barrels fool", "barrels full"},
 	{"water fool", "water full"},
 	{"i out", "i put"},
+	{"too more came", "two more came"},
+	{"too more pigs", "two more pigs"},
+	{"to more came", "two more came"},
+	{"to more pigs", "two more pigs"},
+	{"lbs a peace", "lbs apiece"},
+	{"lb a peace", "lb apiece"},
+	{"kg a peace", "kg apiece"},
+	{"pounds a peace", "pounds apiece"},
+	{"kilos a peace", "kilos apiece"},
 }
 
 // levelHomophones are words that stand for a level behind a thing to be filled.

@@ -8,13 +8,16 @@ func (r *reader) newcomerOnes() {
 	if r.alive == 0 {
 		return
 	}
-	for k := 2; k < len(r.items); k++ {
+	for k := 1; k < len(r.items); k++ {
 		it := &r.items[k]
 		if r.newPig(k) {
+			if p := &r.items[k-1]; r.sentenceStart(k) == k-1 { // "new pig today, 42 lb" is one
+				p.kind, p.v, p.soft, p.s, p.sense = itNum, 1, true, "one", setOf(sArrive)
+			}
 			r.settled = append(r.settled, span{fArrive, r.sentenceStart(k), r.sentenceEnd(k)})
 			continue
 		}
-		if it.s != "one" || it.kind != itNum || it.gap != gapNone {
+		if k < 2 || it.s != "one" || it.kind != itNum || it.gap != gapNone {
 			continue
 		}
 		p := &r.items[k-1]
@@ -58,7 +61,8 @@ func (r *reader) newPig(k int) bool {
 	if it.s != "pig" && it.s != "piglet" || it.quest || !newnessWords[r.items[k-1].s] || it.gap != gapNone {
 		return false
 	}
-	if p := &r.items[k-2]; !p.is(sArrive) && !(k > 2 && p.s == "a" && r.items[k-3].is(sArrive)) {
+	if r.sentenceStart(k) == k-1 { // "new pig today, 42 lb"
+	} else if p := &r.items[k-2]; !p.is(sArrive) && !(k > 2 && p.s == "a" && r.items[k-3].is(sArrive)) {
 		return false
 	}
 	weight := false
