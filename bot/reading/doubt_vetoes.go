@@ -108,7 +108,6 @@ var vetoes = [numFrames][]veto{
 	fFeed: {
 		{"a bag of chicken pellets in the pig feeder", (*reader).strangeFeedIn, askWhether},
 		{"they eat 30 lb a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
-		{"3 or 4 bags in the feeder", func(r *reader, s span, _ int) bool { return r.eitherAmount(s) }, askWhether},
 		{"pen 5 is 120x120 ft, empty", (*reader).emptySetting, drop},
 		{"fed the chickens, before any pig came", (*reader).nobodyToFeed, drop},
 		{"freezer is full", (*reader).otherFeed, drop},
@@ -116,6 +115,7 @@ var vetoes = [numFrames][]veto{
 		{"the hopper is full of wasps", (*reader).fullOfOther, drop},
 		{"topped it off", (*reader).filledUntold, askFeedOrWater},
 		{"3 or 4 bags", (*reader).soManyOr, askSoManyOr},
+		{"poured 100 or 150 lb in the feeder", func(r *reader, s span, _ int) bool { return r.eitherAmount(s) }, askWhether},
 		{"moss is 161 and the hopper is half", func(r *reader, s span, _ int) bool { return r.weightOfNamed(s) >= 0 }, weighApart},
 		{"Brick stood on the platform, 91 pounds", (*reader).onThePlatform, weighInstead},
 	},

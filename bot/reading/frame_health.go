@@ -124,12 +124,15 @@ func (r *reader) ailsFrom(s span, first int) int {
 		return s.i
 	}
 	for k := s.i; k < from; k++ {
-		if it := &r.items[k]; it.kind == itWord && it.pig < 0 && it.sense.empty() && !it.used {
+		if it := &r.items[k]; it.kind == itWord && it.pig < 0 && !it.used && (it.sense.empty() || fineWords[it.s]) {
 			return from
 		}
 	}
 	return s.i
 }
+
+// fineWords say that nothing ails who is named before them.
+var fineWords = setOfWords(split("fine, good, ok, okay, great, alright, well, happy, all good, all fine"))
 
 // ofOnePig says that a span speaks of one pig by a pronoun.
 func (r *reader) ofOnePig(s span) bool {
