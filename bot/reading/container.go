@@ -230,7 +230,7 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var cs []cluster
 	for _, m := range ms {
-		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && r.deedFrom(s.i-1, cs[n-1].to, m.k) == m.k && !(r.items[m.k].gap >= gapStop) && !r.onlyLookedAt(m.k, s) && !r.filledBefore(cs[n-1].from, m.k, s) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
+		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && r.deedFrom(s.i-1, cs[n-1].to, m.k) == m.k && !r.restBetween(cs[n-1].to, m.k) && !(r.items[m.k].gap >= gapStop) && !r.onlyLookedAt(m.k, s) && !r.filledBefore(cs[n-1].from, m.k, s) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
 			c := &cs[n-1]
 			c.to = m.k
 			c.t = join(c.t, m.t)
@@ -359,6 +359,17 @@ func (r *reader) anotherFilled(i, k int) bool {
 	}
 	s := span{0, i + 1, from}
 	return r.has(span{0, from, k}, sFill) && (r.has(s, sIs) || r.has(s, sLook) || r.has(s, sLow) || r.has(s, sLeft)) && !r.has(s, sFill)
+}
+
+// restBetween says that a "rest" stands at the head of a clause behind item i, of which
+// nobody knows how much it is: "100 lb to big, rest to small".
+func (r *reader) restBetween(i, k int) bool {
+	for n := i + 1; n <= k; n++ {
+		if it := &r.items[n]; it.is(sRest) && (it.gap >= gapAnd || r.items[n-1].gap >= gapAnd) && n+1 < len(r.items) && (r.items[n+1].s == "to" || r.items[n+1].s == "in" || r.items[n+1].s == "into" || strings.HasPrefix(r.items[n+1].s, "went")) {
+			return true
+		}
+	}
+	return false
 }
 
 // nextDeed says that an "and" begins another filling at item k: "160 in big | and

@@ -95,6 +95,9 @@ func (r *reader) contentsOf(i, j int, feed bool) contents {
 			c.days = model.Float(it.si())
 		case it.kind == itFrac:
 			c.fraction = model.Float(it.v)
+			if r.downBy(k, i) {
+				c.fraction = model.Float(1 - it.v)
+			}
 			if k+1 < j && goneBehind[r.items[k+1].s] && r.items[k+1].gap == gapNone { // "three quarters empty"
 				c.fraction = model.Float(1 - it.v)
 				it.used, r.items[k+1].used = true, true

@@ -80,6 +80,7 @@ var vetoes = [numFrames][]veto{
 		{"corn is 1400, too much, I did not buy", func(r *reader, s span, _ int) bool { return r.refused(s) }, dropAs(NoneNegation)},
 		{"took an hour and a bucket of corn", (*reader).goodsInPassing, drop},
 		{"the corn looks good", (*reader).goodsWithoutAmount, drop},
+		{"93 here, 85 in the barn", (*reader).numberOfNothing, drop},
 	},
 	fWeigh: {
 		{"Pickle girth 38, of pigs without names", (*reader).byNameUntold, askNames},
@@ -87,6 +88,7 @@ var vetoes = [numFrames][]veto{
 	},
 	fSize: {
 		{"a 50 lb bag of mineral, 38 bucks", (*reader).pricedBag, boughtInstead},
+		{"sold two bags to my cousin for 30", (*reader).sizeOfPrice, drop},
 	},
 	fSnooze: {
 		{"90 tomorrow", (*reader).valueToCome, dropAs(NoneFuture)},
@@ -149,6 +151,7 @@ var vetoes = [numFrames][]veto{
 			return r.quoteHas(span{0, r.clauseFrom(s.i), r.clauseEnd(s.j - 1)}, "forecast", "forecasted", "predicted", "expected")
 		}, dropAs(NoneFuture)},
 		{"turned 62 today, knees feel like 80", (*reader).numbersOfOurs, drop},
+		{"turned 41 today", (*reader).turnsAge, drop},
 		{"100 percent done with this heat", (*reader).percentOfNothing, drop},
 	},
 	fMute: {

@@ -171,9 +171,9 @@ func (r *reader) labelsFirst(s span) bool {
 // felt says that the number at k is how hot it felt, which is no reading of the
 // air.
 func (r *reader) felt(k int, s span) bool {
-	for n := k - 1; n >= s.i && n >= k-labelReach; n-- {
+	for n := k - 1; n >= r.sentenceStart(s.i) && n >= k-labelReach && r.items[n+1].gap < gapComma; n-- {
 		switch r.items[n].s {
-		case "heat index", "feels like", "felt like", "feeling like", "real feel", "index", "wind chill":
+		case "felt", "feels", "heat index", "feels like", "felt like", "feeling like", "real feel", "index", "wind chill":
 			return true
 		}
 	}

@@ -14,7 +14,7 @@ var fractionWords = map[string]float64{
 	"half": 0.5, "a half": 0.5, "one half": 0.5, "half full": 0.5, "half way": 0.5, "halfway": 0.5, "half empty": 0.5,
 	"quarter": 0.25, "a quarter": 0.25, "one quarter": 0.25, "quarter full": 0.25, "a quarter full": 0.25, "one fourth": 0.25, "a fourth": 0.25,
 	"three quarters": 0.75, "three quarter": 0.75, "three quarters full": 0.75, "three fourths": 0.75, "3 quarters": 0.75, "three-quarters": 0.75,
-	"a third": 1.0 / 3, "a turd": 1.0 / 3, "a thurd": 1.0 / 3, "one third": 1.0 / 3, "third full": 1.0 / 3, "a third full": 1.0 / 3, "two thirds": 2.0 / 3, "two thirds full": 2.0 / 3,
+	"a third": 1.0 / 3, "a turd": 1.0 / 3, "just shy of full": 0.9, "shy of full": 0.9, "a hair under full": 0.9, "close to full": 0.9, "a thurd": 1.0 / 3, "one third": 1.0 / 3, "third full": 1.0 / 3, "a third full": 1.0 / 3, "two thirds": 2.0 / 3, "two thirds full": 2.0 / 3,
 	"one third full": 1.0 / 3, "half gone": 0.5, "halfway down": 0.5, "half left": 0.5, "halfway full": 0.5, "half way down": 0.5, "half down": 0.5,
 	"half way full": 0.5, "1 quarter": 0.25, "1 third": 1.0 / 3, "2 thirds": 2.0 / 3, "a third left": 1.0 / 3, "a quarter left": 0.25, "quarter left": 0.25,
 	"third": 1.0 / 3, "halfway up": 0.5, "half way up": 0.5, "a tenth": 0.1, "an eighth": 0.125, "a fifth": 0.2, "haf": 0.5, "half of it": 0.5,

@@ -159,6 +159,10 @@ func (r *reader) readItems() {
 	r.newOnes()
 	r.newcomerOnes()
 	r.childOfAge()
+	r.countedNames()
+	r.anotherBag()
+	r.notThisOne()
+	r.tippedOver()
 	r.sitterDid()
 	r.broughtHome()
 	r.carriedIn()
@@ -457,7 +461,7 @@ func (r *reader) degreesToday(k int) (from, to int) {
 		return k - 1, k + 1
 	case k > 1 && it.gap == gapNone && r.items[k-2].s == "hot" && r.items[k-1].gap == gapNone && r.items[k-1].is(sFiller):
 		return k - 2, k + 1
-	case next.gap == gapNone && (next.is(sWeather) && strings.HasPrefix(next.s, "in the ") || next.s == "outside" || next.s == "out here" || next.s == "degrees out" || next.s == "out" && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].is(sHere))):
+	case next.gap == gapNone && (next.is(sWeather) && strings.HasPrefix(next.s, "in the ") || next.s == "outside" || next.s == "out there" || next.s == "out here" || next.s == "degrees out" || next.s == "out" && (k+2 >= len(r.items) || r.items[k+2].gap >= gapAnd || r.items[k+2].is(sHere))):
 		return k, k + 2
 	}
 	return 0, 0
