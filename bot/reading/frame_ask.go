@@ -22,6 +22,9 @@ func (r *reader) fillQuestion(s span, as *model.Assumption) {
 	if (topic == "" || topic == "today") && r.lastIsWeather() && saysAny(r.saidAround(s), heatJudged) {
 		topic, score = "heat", topicSure
 	}
+	if next := r.askedNext(s); next != "" {
+		topic, score = next, topicSure
+	}
 	a := Ask{Topic: topic}
 	sel := r.selectPigs(s.i, s.j)
 	if sel.stray { // a number that no pig has
@@ -59,6 +62,9 @@ func (r *reader) fillQuestion(s span, as *model.Assumption) {
 	} else {
 		r.askAssume(&a, s)
 		r.askAway(&a, s)
+	}
+	if a.Assume != nil && !r.namedBehindAsk(s) && a.Assume.CountDelta < 0 && a.Assume.CountDelta == -len(a.Animals) && (a.Topic == "feed_left" || a.Topic == "feed_need" || a.Topic == "water_left" || a.Topic == "cost") {
+		a.Animals = nil // "if i sell otis how long does the feed last" asks of the others
 	}
 	r.pigsThoughtOf(&a)
 	if k := r.find(s, sProduct); k >= 0 {

@@ -82,6 +82,11 @@ func (r *reader) supposesBehind(k int) bool {
 // mayTell says that item n can begin something told behind the question from item
 // ask on: it tells a deed done or a state, and is no further part of the question.
 func (r *reader) mayTell(ask, n, to int) bool {
+	for k := n; k < to && k < n+3; k++ {
+		if r.items[k].s == "wise" { // "what would we need, room and water wise, with seven"
+			return false
+		}
+	}
 	gap := r.items[n].gap
 	past := r.asksOfPast(ask, n)
 	end := n + 1

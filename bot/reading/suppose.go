@@ -106,7 +106,7 @@ func (r *reader) asksBehind(n, end int) bool {
 	switch {
 	case askWords[w]:
 		return !(w == "when" || w == "where" || w == "which" || w == "who") || n+1 < end && (helpVerbs[secondWord(it.s)] || helpVerbs[firstWord(r.items[n+1].s)]) || it.gap >= gapComma
-	case subject:
+	case subject && !(helpVerbs[w] && it.s == w && r.ownSubject(n+1, end)):
 		return false
 	case it.is(sAskSure) && it.s != "what":
 		return true
@@ -115,6 +115,15 @@ func (r *reader) asksBehind(n, end int) bool {
 		return x.isAny(setOf(sPronoun, sFeed, sWater, sPigs, sFeeder, sBarrel)) || x.pig >= 0 || x.kind == itThing || determiners[firstWord(x.s)] || askedSubjects[firstWord(x.s)]
 	}
 	return false
+}
+
+// ownSubject says that the feed, the water or what holds it stands at item k, as the
+// subject of the verb before it: "if we got one more pig would the hopper last".
+func (r *reader) ownSubject(k, end int) bool {
+	if k < end && determiners[firstWord(r.items[k].s)] {
+		k++
+	}
+	return k < end && (r.items[k].kind == itThing && r.items[k].pen < 0 || r.items[k].isAny(setOf(sFeed, sFeeder, sWater, sBarrel)) && !r.items[k].is(sFiller))
 }
 
 // headSubject are the last words of heads and phrases that are a clause's subject.
