@@ -106,6 +106,7 @@ var vetoes = [numFrames][]veto{
 		{"they drink 20 gallons a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
 		{"10 or 15 gallons in the tank", func(r *reader, s span, _ int) bool { return r.eitherAmount(s) }, askWhether},
 		{"the barrel is full of leaves", (*reader).fullOfOther, drop},
+		{"one of em chewed the nipple off, losing water", (*reader).waterLost, noteInstead},
 	},
 	fFeed: {
 		{"a bag of chicken pellets in the pig feeder", (*reader).strangeFeedIn, askWhether},

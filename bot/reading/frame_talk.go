@@ -281,7 +281,7 @@ func (r *reader) fillDo(s span) {
 		for _, w := range wishes {
 			for _, x := range split(w.words) {
 				if it.s == x {
-					if (w.what == "skip" || w.what == "cancel") && (k > 0 || s.j-s.i > 3) {
+					if (w.what == "skip" || w.what == "cancel") && (k > 0 || s.j-s.i > 3 || s.j < len(r.items)) {
 						continue // "if i skip the 25th"
 					}
 					r.useAll(s)

@@ -12,7 +12,7 @@ var animalWords = []entryWords{
 	{sPigs, "theyre all out, they're all out, they are all out, all of them are out, everybody is out, everyone is out, everybody's out, everyone's out"},
 	{sDitto, "ditto, dito, same, the same, same for, same as, likewise, the same for, same with, same weight, the same weight"},
 	{sGave, "vet came out, the vet came out, vet was out, the vet was out, the vet was here, vet was here, the vet stopped by, vet stopped by"},
-	{sWithdraw, "bottle says, the bottle says, on the bottle, box says, the box says, on the box, package says, the package says, on the package, tag says, the tag says, label said, before slaughter, till slaughter, until slaughter, to slaughter wait, no slaughter, wait time, waiting time, slaughter wait, clearance, meat hold, days hold, on label"},
+	{sWithdraw, "bag says, the bag says, sack says, tub says, tube says, jug says, bottle says, the bottle says, on the bottle, box says, the box says, on the box, package says, the package says, on the package, tag says, the tag says, label said, before slaughter, till slaughter, until slaughter, to slaughter wait, no slaughter, wait time, waiting time, slaughter wait, clearance, meat hold, days hold, on label"},
 	{sTreat, "sprayed for lice, dusted for lice, sprayed for mange, dusted for mange, sprayed for mites"},
 	{sButcher, "talked to the butcher, spoke to the butcher, spoke with the butcher, talked with the butcher, called the butcher, told the butcher, heard from the butcher, said to the butcher, asked the butcher, texted the butcher, emailed the butcher, from the butcher, with the butcher, butcher called, the butcher called, butcher said, the butcher said, butcher says, the butcher says"},
 	{sBook, "termin, termin bei"},

@@ -19,7 +19,7 @@ var tradeWords = []entryWords{
 	{sOld, "big guys, the big guys, big ones, older ones, old ones, first batch, first group, older, older pigs, big pigs, the bigs, first lot, big boys"},
 
 	{sGirth, "girth, heart girth, girthed, chest, girths, grith, heartgirth, around the heart, around the chest, round the chest, chest circumference, breast circumference, circumference, around behind the front legs, behind the front legs, behind the elbows, girth's, brustumfang, umfang"},
-	{sLength, "length, long, len, lenght, lengths, longs, in length, nose to tail, länge"},
+	{sLength, "length, from ears to tail, from ear to tail, from the ears to the tail, ears to tail, ear to tail, from the ears back, from ears back, poll to tail, long, len, lenght, lengths, longs, in length, nose to tail, länge"},
 	{sTape, "taped, tape, tapes, measured, taping, tape measured, taped out, measures, measure, taped at"},
 	{sWeigh, "averaged, averaging, avg, weigh, weighs, weighed, weight, weights, weighing, wt, wts, scale, scaled, scales, weighed in, tips the scales, weighed out, weighin, wgt, on the scale, weighd, wieght, wiegh, wieghs, wieghed, tipped the scale, put on the scale, went over the scale, comes to, clocked, liveweight, live weight, avg, average, averaging, averages, averaged, average weight, avg weight, mean weight, hanging scale, hanging scales, on the hanging scale, on a hanging scale, hook scale, off the hook scale, on the hook scale, hung from the scale, hung on the scale"},
 	{sCrate, "crate, in crate, in the crate, with the crate, with crate, incl crate, crated, including crate, including the crate, crate and all, crate included, cage, with the cage, with cage, in the cage, in cage, in the box, with box, pig and crate, crate + pig, crate plus pig"},

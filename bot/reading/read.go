@@ -130,6 +130,8 @@ func (r *reader) readItems() {
 	r.fullOfItsOwn()
 	r.heardWallow()
 	r.wentFor()
+	r.bagsGotIn()
+	r.waterRun()
 	r.sacksNamedAhead()
 	r.goneThings()
 	r.outOfWhat()
