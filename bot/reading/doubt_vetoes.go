@@ -103,6 +103,7 @@ var vetoes = [numFrames][]veto{
 		{"got the weights back from my friend", (*reader).topicInPassing, drop},
 	},
 	fWater: {
+		{"carried 4 buckets of water to blue", (*reader).waterByBucket, askWhether},
 		{"they drink 20 gallons a day", func(r *reader, s span, _ int) bool { return r.habit(s) }, drop},
 		{"10 or 15 gallons in the tank", func(r *reader, s span, _ int) bool { return r.eitherAmount(s) }, askWhether},
 		{"the barrel is full of leaves", (*reader).fullOfOther, drop},

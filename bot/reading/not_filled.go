@@ -1,6 +1,10 @@
 package reading
 
-import "strings"
+import (
+	"strings"
+
+	"troughbell/model"
+)
 
 // Words that look like a filling, a level or a pen and are none.
 
@@ -19,6 +23,11 @@ func (r *reader) notThisOne() {
 		if i == 0 || !r.amountless(i, k) || r.has(span{0, i, k}, sFull) || r.has(span{0, i, k}, sFill) {
 			continue
 		}
+		if r.poursNext(k + 1) { // "small isn't, only put a bag in"
+			r.blank(k)
+			r.items[k+1].gap = gapNone
+			continue
+		}
 		for n := i; n <= k; n++ {
 			r.blank(n)
 			r.items[n].s = ""
@@ -30,6 +39,21 @@ func (r *reader) notThisOne() {
 	}
 }
 
+// poursNext says that the clause from item k on goes on with what was poured and names no
+// thing.
+func (r *reader) poursNext(k int) bool {
+	if k >= len(r.items) || r.items[k].gap >= gapStop {
+		return false
+	}
+	s := span{0, k, r.clauseEnd(k)}
+	for n := s.i; n < s.j; n++ {
+		if it := &r.items[n]; it.feeder >= 0 || it.barrel >= 0 || it.isAny(setOf(sFeeder, sBarrel)) {
+			return false
+		}
+	}
+	return (r.has(s, sPour) || r.has(s, sTook)) && (r.firstQty(s, vessel) >= 0 || r.firstQty(s, mass) >= 0 || r.firstQty(s, volume) >= 0)
+}
+
 // deniesBare end a clause that denies without saying what.
 var deniesBare = setOfWords(split("aren't, arent, isn't, isnt, wasn't, wasnt, weren't, werent, ain't, aint, didn't, didnt, not, is not, are not, was not, were not, did not"))
 
@@ -38,12 +62,12 @@ var deniesBare = setOfWords(split("aren't, arent, isn't, isnt, wasn't, wasnt, we
 func (r *reader) countedNames() {
 	for k := 1; k < len(r.items); k++ {
 		it, p := &r.items[k], &r.items[k-1]
-		of := p.is(sOf) && k > 1 && r.items[k-2].qty(mass)
+		of := p.is(sOf) && k > 1 && r.items[k-2].qty(mass) && !r.has(span{0, r.sentenceStart(k), k}, sPlan)
 		if it.pen < 0 || !of && (p.kind != itNum || p.soft) || it.gap != gapNone || !strings.HasSuffix(it.s, "s") || strings.EqualFold(it.s, r.c.Herd.Pens[it.pen].Name) {
 			continue
 		}
 		r.blank(k)
-		if !of {
+		if it.sense = (senses{}); !of {
 			r.blank(k - 1)
 		}
 	}
@@ -93,6 +117,88 @@ func (r *reader) tippedOver() {
 }
 
 var tips = setOfWords(split("tipped, knocked, kicked, flipped, pushed, turned, rolled, shoved, blew, blown, tip, knocks, tips"))
+
+// wentDown takes an amount that a barrel sank by for none that was poured: "shed went down
+// 20 gallons since yesterday".
+func (r *reader) wentDown() {
+	for k := 1; k < len(r.items); k++ {
+		if !r.items[k].qty(volume) || r.items[k].gap != gapNone {
+			continue
+		}
+		n := k - 1
+		for n > 0 && r.items[n].isAny(setOf(sAbout)) && r.items[n+1].gap == gapNone {
+			n--
+		}
+		if i, j := r.stretch(k); sinks[r.items[n].s] && r.amountless(i, k) && !r.has(span{0, i, j}, sFill) && !r.has(span{0, i, j}, sPour) {
+			for x := i; x < j; x++ {
+				r.blank(x)
+				r.items[x].s = ""
+			}
+		}
+	}
+}
+
+var sinks = setOfWords(split("down, went down, dropped, fell, sank, lost, is down, went down by, down by, dropped by, loses, losing"))
+
+// adjectiveBags joins a number to the measure that stands behind a word for what kind:
+// "put 2 fresh bags in".
+func (r *reader) adjectiveBags() {
+	for k := 0; k+2 < len(r.items); k++ {
+		it, a, u := &r.items[k], &r.items[k+1], &r.items[k+2]
+		if it.kind == itNum && !it.ord && kindOfBag[a.s] && a.gap == gapNone && u.gap == gapNone && u.kind == itWord && u.unit != 0 && u.unit.dim() == vessel && a.feeder < 0 && a.barrel < 0 {
+			it.kind, it.unit, it.soft = itQty, u.unit, false
+			r.blank(k + 1)
+			r.blank(k + 2)
+		}
+	}
+}
+
+var kindOfBag = setOfWords(split("fresh, full, whole, new, heavy, extra, good, heaping, heaped, level, more, other, entire, giant, little, unopened, fat"))
+
+// shedBarrel takes "in shed" for the barrel of that name where the sentence tells of
+// water in another, and of no goods: "12 in shed, 30 in hill".
+func (r *reader) shedBarrel() {
+	for k := range r.items {
+		it := &r.items[k]
+		if it.s != "in shed" && it.s != "in the shed" && it.s != "in the barn" || it.kind != itWord {
+			continue
+		}
+		s := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
+		if !r.hasBarrel(s) || r.has(s, sFeed) || r.has(s, sIngredient) || r.firstQty(s, mass) >= 0 || r.firstQty(s, vessel) >= 0 {
+			continue
+		}
+		for n, b := range r.c.Herd.Barrels {
+			if strings.EqualFold(b.Name, lastWord(it.s)) {
+				it.kind, it.barrel, it.sense = itThing, int8(n), senses{}
+			}
+		}
+	}
+}
+
+// bucketsOfWater takes buckets of water for no feed; how much they held is asked.
+func (r *reader) bucketsOfWater() {
+	for k := 0; k+2 < len(r.items); k++ {
+		if it := &r.items[k]; it.qty(vessel) && r.items[k+1].is(sOf) && r.items[k+2].s == "water" {
+			r.blank(k)
+			r.blank(k + 1)
+		}
+	}
+}
+
+// waterByBucket says that a span tells water by the bucket and fills nothing to the brim.
+func (r *reader) waterByBucket(s span, from int) bool {
+	if len(r.out) != from+1 || !saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), bucketfuls) || r.has(s, sFull) {
+		return false
+	}
+	f, ok := r.out[from].Act.(Fact)
+	if !ok {
+		return false
+	}
+	w, ok := f.Fact.(model.Water)
+	return ok && w.Full && w.Litres == nil
+}
+
+var bucketfuls = phrasesOf("buckets of water, bucket of water, pails of water, pail of water")
 
 // turnsAge says that a number is what somebody turned.
 func (r *reader) turnsAge(s span, _ int) bool {

@@ -334,7 +334,7 @@ func (r *reader) when(s span, l look) (model.Day, *int, bool) {
 	day, dated, part := r.today, false, partNone
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
-		if it.kind != itDay || it.day.every {
+		if it.kind != itDay || it.day.every || k > s.i && r.items[k-1].s == "since" && (s.frame == fFeed || s.frame == fWater) {
 			continue
 		}
 		if d, ok := it.day.on(r.today, l, r.dayFirst); ok {

@@ -91,6 +91,8 @@ func (r *reader) sundry(i, j int) bool {
 			thing = true
 			trade = trade || it.isAny(setOf(sFence, sHose, sWater)) || it.unit != 0
 		case (it.is(sFence) || it.is(sPigs)) && k+1 < j && sundries[r.items[k+1].s] && r.items[k+1].gap == gapNone: // "fence insulators", "hog panels"
+		case it.s == "at" && !thing: // "5.6 at the gate" is no purchase
+			return false
 		case it.s == "bought", it.s == "on":
 		case it.kind == itDay, it.isAny(setOf(sFiller, sIs, sPay, sOf)) && it.pig < 0:
 		default:

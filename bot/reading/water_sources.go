@@ -92,7 +92,9 @@ func (r *reader) hoseForBarrel() {
 			continue
 		}
 		s := span{fWater, r.sentenceStart(k), r.sentenceEnd(k)}
-		if r.has(s, sWallow) || r.has(s, sPigs) || !r.hasBarrel(s) && !r.has(s, sBarrel) || !r.has(s, sFull) && !r.has(s, sFill) || r.firstQty(s, hours) >= 0 {
+		i, j := r.stretch(k)
+		into := r.hasBarrel(span{0, k, j}) && !r.has(span{0, i, j}, sPigs)
+		if r.has(s, sWallow) || r.has(s, sPigs) || !r.hasBarrel(s) && !r.has(s, sBarrel) || !into && !r.has(s, sFull) && !r.has(s, sFill) || r.firstQty(s, hours) >= 0 {
 			continue
 		}
 		r.blank(k)
