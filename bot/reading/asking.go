@@ -109,6 +109,9 @@ func (r *reader) asksWithin(from, to int) int {
 		if !r.asksAt(n, to) {
 			continue
 		}
+		if n > from && r.items[n].gap >= gapAnd && r.remindsFrom(from, n) { // "remind me friday to call the locker and when are they ready"
+			return n
+		}
 		if n > from && (r.onlyTopic(from, n) || !r.tells(from, n) && !r.alarming(from, n) || r.items[from].isAny(setOf(sWhatIf, sIf))) {
 			if n > from && r.namesIn(span{fAsk, from, n}) && !r.onlyTopic(from, n) && r.items[n].gap >= gapComma && !r.has(span{fAsk, n, to}, sPronoun) && !r.items[from].isAny(setOf(sWhatIf, sIf, sTopic, sAsk, sAskSure)) && !r.quoteHas(span{fAsk, n, to}, "that", "this", "is that", "is this") {
 				return n // "munti is such a glutton, do you know if the feed will hold out"
@@ -121,6 +124,16 @@ func (r *reader) asksWithin(from, to int) int {
 		return from
 	}
 	return -1
+}
+
+// remindsFrom says that the words from item i to j ask to be reminded of something.
+func (r *reader) remindsFrom(i, j int) bool {
+	for k := i; k < j && k < i+3; k++ {
+		if it := &r.items[k]; it.is(sRemind) && it.pig < 0 {
+			return j > k+2
+		}
+	}
+	return false
 }
 
 // longestAsked is how many items a sentence has at most that is looked through for

@@ -16,6 +16,7 @@ type dayExpr struct {
 	coarse  bool // "last week": no single day
 	every   bool // "saturdays": a habit
 	weekend bool // "labor day weekend"
+	weeks   int8 // counted on from that day: "a week from friday"
 	beside  int8 // the weekday behind that day, counted from 1, below zero before it: "the tuesday after easter"
 }
 
@@ -94,6 +95,9 @@ func (d dayReader) at(i int) (dayExpr, int) {
 	t := d.toks[i]
 	if d.depth++; d.depth > deepest {
 		return dayExpr{}, 0
+	}
+	if e, n := d.weeksFrom(i); n > 0 {
+		return e, n
 	}
 	switch t.kind {
 	case tokISO:

@@ -40,6 +40,11 @@ const futureReach = 120
 // on is the day that was meant, seen from today. dayFirst reads 5/8 as the
 // fifth of August.
 func (e dayExpr) on(today model.Day, l look, dayFirst bool) (model.Day, bool) {
+	if w := e.weeks; w != 0 {
+		e.weeks = 0
+		d, ok := e.on(today, lookForward, dayFirst)
+		return d + 7*model.Day(w), ok
+	}
 	if w := e.beside; w != 0 {
 		e.beside = 0
 		d, ok := e.on(today, l, dayFirst)

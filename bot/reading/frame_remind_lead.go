@@ -25,7 +25,7 @@ func (r *reader) remindsFirst(k int) bool {
 }
 
 // tellWords ask for a message; with a day and a thing to do they ask for a reminder.
-var tellWords = setOfWords(split(`tell me, text me, message me, ping me, nudge me, poke me, bug me, write me, alert me, notify me, buzz me, poke, bug`))
+var tellWords = setOfWords(split(`tell me, text me, message me, ping me, nudge me, poke me, bug me, write me, alert me, notify me, buzz me, poke, bug, nag, nag me, badger, pester`))
 
 // tellsToDo reads "text me friday to check the wire" as a reminder: a day, and what
 // is to be done behind a "to".
@@ -36,6 +36,29 @@ func (r *reader) tellsToDo(k int) bool {
 	r.items[k].sense = setOf(sRemind)
 	r.forceRange(k, r.sentenceEnd(k), fRemind)
 	return true
+}
+
+// tellsLater reads "bug me in 2 hrs" as a wish to be told again then.
+func (r *reader) tellsLater(k int) bool {
+	if !tellWords[r.items[k].s] || k != r.sentenceStart(k) && !r.fillersBefore(k) {
+		return false
+	}
+	end, timed := r.sentenceEnd(k), false
+	for n := k + 1; n < end; n++ {
+		it := &r.items[n]
+		switch {
+		case it.qty(hours) && r.items[n-1].s == "in" && !timed:
+			timed = true
+		case it.s == "me", it.s == "in", it.s == "again", it.s == "about", it.s == "please", it.kind == itWord && it.isAny(setOf(sFiller, sPronoun)) && !it.isAny(setOf(sNot)):
+		default:
+			return false
+		}
+	}
+	if timed {
+		r.items[k].sense = setOf(sSnooze)
+		r.forceRange(k, end, fSnooze)
+	}
+	return timed
 }
 
 // dayToDo says that item k asks for a message, and what follows tells on which day and
@@ -50,6 +73,9 @@ func (r *reader) dayToDo(k int) bool {
 		day = day || x.kind == itDay && !x.day.every
 		if x.is(sChore) || x.kind == itDay && x.day.every {
 			return false
+		}
+		if x.s == "about" && n+1 < r.sentenceEnd(k) && (r.items[n+1].kind == itWord || r.items[n+1].kind == itThing) && day { // "nag me wed about the drippy valve"
+			what = true
 		}
 		if x.s == "to" && n+1 < r.sentenceEnd(k) {
 			y := &r.items[n+1]
