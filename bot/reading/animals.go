@@ -1,6 +1,8 @@
 package reading
 
 import (
+	"strings"
+
 	"troughbell/model"
 )
 
@@ -392,7 +394,7 @@ func (r *reader) whichPig(about string, s span, draft Entry, with func(names []s
 // allBut says that a phrase for "but" holds the word for all: "all but".
 func allBut(s string) bool {
 	w := firstWord(s)
-	return w == "all" || w == "everyone" || w == "everybody" || w == "every"
+	return w == "all" || w == "everyone" || w == "everybody" || w == "every" || strings.Contains(s, "em all ") || strings.Contains(s, "of them ") || strings.Contains(s, "of em ")
 }
 
 // leavesOut says that item k leads to pigs and nothing else, which are then left out of

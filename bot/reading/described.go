@@ -17,6 +17,11 @@ func (r *reader) describedOnes() {
 			continue
 		}
 		switch {
+		case runts[it.s] && it.kind == itWord && !(k == r.clauseFrom(k) || r.fillersBefore(k)):
+			if r.has(span{0, r.clauseFrom(k), k}, sLost) || r.has(span{0, r.clauseFrom(k), k}, sSold) || r.has(span{0, r.clauseFrom(k), k}, sDied) {
+				it.sense = setOf(sPigs) // "lost the runt"
+			}
+			continue
 		case runts[it.s] && it.kind == itWord:
 			r.blank(k)
 			it.s, it.kind, it.soft, it.v = "one", itNum, true, 1

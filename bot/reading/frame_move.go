@@ -92,6 +92,9 @@ func (r *reader) movesStranger(s span) bool {
 			continue
 		}
 		n := k + 1
+		if n+1 < s.j && r.items[n].is(sFiller) && runts[r.items[n+1].s] {
+			return true // "moved the runt to pear"
+		}
 		if it := &r.items[n]; it.kind != itWord || it.gap > gapNone || !it.sense.empty() || it.pig >= 0 || it.pen >= 0 || it.group >= 0 {
 			continue
 		}

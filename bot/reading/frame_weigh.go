@@ -168,7 +168,7 @@ func (r *reader) measures(s span) []measure {
 	r.label(s, ms)
 	for k := range ms {
 		m := &ms[k]
-		if m.role == roleOpen && taped && !r.has(s, sWeigh) {
+		if m.role == roleOpen && taped && !r.has(s, sWeigh) && (r.tapeLike(m.v) || r.lengthUnit() == unitCm || m.v < leastByTape) { // "190 by the tape" is what it makes of it
 			m.role = roleGirth
 		}
 		if m.role == roleOpen && m.unit.dim() == length {
@@ -180,6 +180,10 @@ func (r *reader) measures(s span) []measure {
 	}
 	return ms
 }
+
+// leastByTape is the least weight, in pounds, that a tape is taken to have told; what is
+// less and no girth is a slip.
+const leastByTape = 100
 
 // onlyAverage keeps, of several weights of a herd without names, the one said to
 // be their average: "they were 170 181 176 so call it 176 average".

@@ -13,6 +13,10 @@ var machines = setOfWords(split(`truck, mower, tractor, battery, batteries, phon
 func (r *reader) goneThings() {
 	for k := range r.items {
 		it := &r.items[k]
+		if it.pig < 0 && !it.quest && victimVerbs[it.s] && r.otherVictim(k) {
+			it.sense = setOf(sFiller)
+			continue
+		}
 		if it.pig >= 0 || !it.isAny(setOf(sDied, sLost, sSold, sSlaughtered)) {
 			continue
 		}
@@ -56,6 +60,27 @@ var sleepForGood = phrasesOf("to sleep, out of his misery, out of her misery, ou
 
 // preyers kill pigs.
 var preyers = setOfWords(split(`bear, a bear, the bear, coyote, coyotes, a coyote, dog, dogs, the dog, wolf, wolves, cougar, mountain lion, lion, bobcat, fox, foxes, lightning, truck, car, train, boar, wild boar, bears`))
+
+// victimVerbs are verbs of killing that have their victim behind them.
+var victimVerbs = setOfWords(split("killed, shot, had to shoot, shoot, butchered, slaughtered, put down, had to put down, dispatched, processed"))
+
+// otherVictim says that what was killed at item k is no pig of the herd: another animal, a
+// weed.
+func (r *reader) otherVictim(k int) bool {
+	for n := k + 1; n < len(r.items) && n <= k+4 && r.items[n].gap == gapNone; n++ {
+		it := &r.items[n]
+		switch {
+		case it.pig >= 0, it.group >= 0, it.isAny(whoWords) && it.s != "old", it.number() && !it.soft, firstWord(it.s) == "by":
+			return false
+		case it.s == "old":
+		case it.is(sForeign), preyers[it.s], beasts[it.s]:
+			return true
+		case !it.is(sFiller) && !it.is(sPronoun) || it.s == "for":
+			return r.goodsBehind(k)
+		}
+	}
+	return false
+}
 
 // beastDid says that a beast is told to have done what the verb at item k says.
 func (r *reader) beastDid(k int) bool {
@@ -109,7 +134,7 @@ func (r *reader) goodsBehind(k int) bool {
 	for n := k + 1; n < len(r.items) && n <= k+5 && r.items[n].gap == gapNone; n++ {
 		it := &r.items[n]
 		switch {
-		case it.pig >= 0, it.group >= 0, it.stray, it.near, it.isAny(whoWords), it.kind == itFrac, it.qty(money), it.kind == itDay:
+		case it.pig >= 0, it.group >= 0, it.stray, it.near, it.isAny(whoWords), runts[it.s], it.kind == itFrac, it.qty(money), it.kind == itDay:
 			return false
 		case it.kind == itQty && it.unit.dim() == vessel, it.kind == itWord && it.unit != 0 && it.unit.dim() == vessel, it.s == "dozen", it.s == "eggs":
 			return true
@@ -117,7 +142,7 @@ func (r *reader) goodsBehind(k int) bool {
 			led = true
 		case it.s == "the", it.s == "a", it.s == "my", it.s == "our", it.s == "some", it.s == "an", it.s == "old", it.s == "that", it.s == "his", it.s == "her":
 			led = true
-		case it.kind == itWord && it.known && it.sense.empty() && it.pen < 0 && it.feeder < 0 && it.barrel < 0 && !buyers[it.s]:
+		case it.kind == itWord && (it.known || led && rarerEnglish().has(it.s)) && it.sense.empty() && it.pen < 0 && it.feeder < 0 && it.barrel < 0 && !buyers[it.s]:
 			return led || machines[it.s] || eaten[it.s]
 		default:
 			return false
@@ -171,7 +196,7 @@ func (r *reader) thatOne(k int) bool {
 	return false
 }
 
-var onePig = setOfWords(split("pig, hog, piggy, piglet, porker, shoat, piggie, pigling, the pig, that pig, this pig, my pig, our pig"))
+var onePig = setOfWords(split("pig, runt, hog, piggy, piglet, porker, shoat, piggie, pigling, the pig, that pig, this pig, my pig, our pig"))
 
 func lastByte(s string) byte {
 	if s == "" {

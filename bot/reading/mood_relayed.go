@@ -29,6 +29,10 @@ func (r *reader) relayed() {
 		switch {
 		case strings.HasPrefix(it.s, "i read") && r.measuresNext(k+1):
 			it.sense.drop(sHearsay) // "I read the scale wrong"
+		case it.s == "according to" && r.measuresNext(k+1):
+			it.sense = setOf(sFiller) // "180 according to the tape"
+		case (it.s == "vet says" || it.s == "the vet says" || it.s == "vet said" || it.s == "the vet said") && r.vetWeighs(k):
+			r.blank(k) // "vet says hazel is 180"
 		case (it.s == "says" || it.s == "said") && k > 0 && (r.items[k-1].s == "it" || r.items[k-1].s == "which") && r.amountNext(k+1):
 			it.sense.drop(sHearsay) // "it says 39 around"
 		case (it.s == "says" || it.s == "say" || it.s == "reads") && k > r.clauseFrom(k) && r.items[k-1].isAny(setOf(sFence, sTape)) && r.items[k-1].kind == itWord && r.amountNext(k+1):
@@ -39,6 +43,12 @@ func (r *reader) relayed() {
 			it.sense.drop(sForeign)
 		}
 	}
+}
+
+// vetWeighs says that the sentence of item k tells what a pig weighs, and of no drug.
+func (r *reader) vetWeighs(k int) bool {
+	s := span{0, r.sentenceStart(k), r.sentenceEnd(k)}
+	return r.eachNamed(s.i, s.j) && !r.has(s, sProduct) && !r.has(s, sWorm) && !r.has(s, sTreat) && r.firstQty(s, days) < 0 && r.amountIn(s.i, s.j)
 }
 
 // measuresNext says that what measures stands right behind.

@@ -118,6 +118,7 @@ func (r *reader) readItems() {
 	r.nothingIn()
 	r.leftAsIs()
 	r.readingBefore()
+	r.clearDates()
 	r.hurtBy()
 	r.allOfThem()
 	r.notInThere()
