@@ -16,8 +16,11 @@ func (r *reader) showsFull() {
 		if r.items[i].gap < gapAnd || r.items[i].gap >= gapStop || r.items[i].quest {
 			continue
 		}
+		if !r.pouredBefore(i) {
+			continue
+		}
 		j := r.stretchEnd(i)
-		if s := (span{0, i, j}); !saysAny(r.said(s), fullSigns) || !r.pouredBefore(i) {
+		if !saysAny(r.said(span{0, i, j}), fullSigns) {
 			continue
 		}
 		from := i
