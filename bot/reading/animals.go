@@ -146,6 +146,10 @@ func (r *reader) selectPigs(i, j int) selection {
 			s.any = true
 			was := len(s.pigs)
 			r.addSex(it, add)
+			if n := r.countedAt(k - 1); n > 0 && n < len(s.pigs)-was && !not { // "the two gilts", of four
+				it.used = true
+				return selection{any: true, lost: true, some: true, count: n}
+			}
 			if len(s.pigs) == was && !not && !s.all {
 				s.lost = r.alive > 0
 			} else {
@@ -189,6 +193,21 @@ func (r *reader) selectPigs(i, j int) selection {
 		s.all = true
 	}
 	return s
+}
+
+// countedAt is the count of pigs that item k tells, "two", "the two"; 0 where it is none.
+func (r *reader) countedAt(k int) int {
+	if k < 0 || r.items[k+1].gap != gapNone {
+		return 0
+	}
+	it := &r.items[k]
+	switch {
+	case it.is(sBoth):
+		return 2
+	case it.kind == itNum && !it.soft && !it.ord && !it.rng && it.pig < 0 && it.v >= 1 && it.v <= mostPigs && it.v == float64(int(it.v)):
+		return int(it.v)
+	}
+	return 0
 }
 
 // someOf is how many pigs of a kind are spoken of where there are more of the kind:

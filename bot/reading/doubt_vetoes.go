@@ -65,6 +65,7 @@ var vetoes = [numFrames][]veto{
 	fSpend: {
 		{"the neighbor paid 40 for straw", func(r *reader, s span, _ int) bool { return r.strangersMoney(s) }, drop},
 		{"made 12 loaves", (*reader).madeThings, drop},
+		{"the younger pigs received their fenbendazole", (*reader).drugReceived, drop},
 		{"corn is 1400, too much, I did not buy", func(r *reader, s span, _ int) bool { return r.refused(s) }, dropAs(NoneNegation)},
 		{"the butcher charges 80 per pig", func(r *reader, s span, _ int) bool { return r.asksMoney(s) }, dropAs(NoneHearsay)},
 		{"straw goes for 8 a bale these days", func(r *reader, s span, _ int) bool { return r.goingRate(s) }, dropAs(NoneHearsay)},

@@ -7,11 +7,35 @@ import (
 	"troughbell/model"
 )
 
+// downTo is where the words end by which the pig of a span, which is unwell, does not get
+// up; 0 where it is not said.
+func (r *reader) downTo(s span) int {
+	k := r.find(span{s.frame, s.i, r.sentenceEnd(s.j - 1)}, sDown)
+	if k < 0 || r.items[k].used || !staysDown(r.items[k].s) || r.has(s, sWell) {
+		return 0
+	}
+	for n := s.j; n < k; n++ {
+		if r.items[n].pig >= 0 {
+			return 0 // another one
+		}
+	}
+	return max(s.j, k+1)
+}
+
+// staysDown says that words for a pig that is down say that it does not get up.
+func staysDown(s string) bool {
+	return strings.HasSuffix(s, "get up") || strings.HasSuffix(s, "stand") || strings.HasSuffix(s, "rise") || strings.HasSuffix(s, "getting up")
+}
+
 // fillSick reads a pig seen unwell, or well again.
 func (r *reader) fillSick(s span) {
 	if k := r.nextAiling(s); k > 0 { // "otis limping and hazel coughing"
 		r.fillSick(span{s.frame, s.i, k})
 		r.fillSick(span{s.frame, k, s.j})
+		return
+	}
+	if end := r.downTo(s); end > 0 { // "laying there and won't get up"
+		r.fillAlarm(span{fAlarm, s.i, end})
 		return
 	}
 	well := false

@@ -2,10 +2,14 @@ package reading
 
 // What one "got in" was poured, not bought: "only got 4 bags in before it was full".
 
-// bagsGotIn makes a pour of such a getting.
+// bagsGotIn makes a pour of such a getting, and of "3 bags got the big hopper full".
 func (r *reader) bagsGotIn() {
 	for k := 0; k+2 < len(r.items); k++ {
 		got, amount, in := &r.items[k], &r.items[k+1], &r.items[k+2]
+		if k > 0 && got.s == "got" && got.gap == gapNone && (r.items[k-1].qty(vessel) || r.items[k-1].qty(mass)) && (amount.feeder >= 0 || amount.s == "the" && (in.feeder >= 0 || in.is(sFeeder)) || amount.is(sFeeder)) {
+			got.sense = setOf(sPour)
+			continue
+		}
 		if got.kind != itWord || lastWord(got.s) != "got" && lastWord(got.s) != "get" || !amount.qty(vessel) && !amount.qty(mass) || amount.gap != gapNone || in.gap != gapNone {
 			continue
 		}

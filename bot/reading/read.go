@@ -131,6 +131,7 @@ func (r *reader) readItems() {
 	r.fullOfItsOwn()
 	r.heardWallow()
 	r.wentFor()
+	r.halfThePigs()
 	r.bagsGotIn()
 	r.waterRun()
 	r.sacksNamedAhead()

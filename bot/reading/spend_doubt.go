@@ -23,3 +23,9 @@ func (r *reader) strangersMoney(s span) bool {
 	}
 	return strange >= strangeBefore
 }
+
+// drugReceived says that what was received in the sentence of a span is a drug, by pigs.
+func (r *reader) drugReceived(s span, _ int) bool {
+	whole := span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}
+	return r.has(whole, sReceived) && r.has(whole, sProduct) && r.firstQty(whole, money) < 0
+}
