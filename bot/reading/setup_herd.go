@@ -226,6 +226,9 @@ func (r *reader) fillSize(s span) {
 			r.setUp.sizes = setSize(r.setUp.sizes, name, it.si())
 			r.set(s, model.Setting{Key: model.SetSize, Thing: &model.Thing{Name: name, FeedKg: model.Float(it.si())}})
 			name = ""
+		} else if it.kind == itNum && !it.soft && (name == unitBag.name() || name == "sack") && it.v < fewestInBag {
+			r.idleSpan(s) // "the sacks were three" counts them
+			return
 		} else if it.kind == itNum && !it.soft && name != "" {
 			kg := r.massUnit().si(it.v)
 			it.used = true
@@ -245,6 +248,10 @@ func (r *reader) fillSize(s span) {
 		r.idleSpan(s)
 	}
 }
+
+// fewestInBag is the least bare number that may be what a bag holds, in either unit.
+// Common practice, no source.
+const fewestInBag = 10
 
 func (r *reader) fillMute(s span) {
 	about := r.aboutIn(s)
