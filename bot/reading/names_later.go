@@ -32,6 +32,9 @@ func (r *reader) namesLater() (Reading, bool) {
 	if r.tagOfPig() {
 		return r.just(Fact{model.Note{What: text}}), true
 	}
+	if !r.anyUnnamed() {
+		return Reading{}, false
+	}
 	n, ok := r.namingIn(text)
 	if !ok {
 		return Reading{}, false
@@ -43,6 +46,16 @@ func (r *reader) namesLater() (Reading, bool) {
 	got := r.replaced(rec, e)
 	got.Left = n.left
 	return got, true
+}
+
+// anyUnnamed says that a living pig has no name.
+func (r *reader) anyUnnamed() bool {
+	for p := range r.alive {
+		if r.pigs[p].Name == "" {
+			return true
+		}
+	}
+	return false
 }
 
 // tagLeads are what a list of tags begins with.
