@@ -195,69 +195,6 @@ func (r *reader) selectPigs(i, j int) selection {
 	return s
 }
 
-// countedAt is the count of pigs that item k tells, "two", "the two"; 0 where it is none.
-func (r *reader) countedAt(k int) int {
-	if k < 0 || r.items[k+1].gap != gapNone {
-		return 0
-	}
-	it := &r.items[k]
-	switch {
-	case it.is(sBoth):
-		return 2
-	case it.kind == itNum && !it.soft && !it.ord && !it.rng && it.pig < 0 && it.v >= 1 && it.v <= mostPigs && it.v == float64(int(it.v)):
-		return int(it.v)
-	}
-	return 0
-}
-
-// someOf is how many pigs of a kind are spoken of where there are more of the kind:
-// "two of the gilts" where five live; 0 where all are, or no kind is counted.
-func (r *reader) someOf(i, j int) int {
-	for k := i; k < j; k++ {
-		it := &r.items[k]
-		if it.kind != itNum || it.soft || it.ord || it.rng || it.v < 1 || it.v != float64(int(it.v)) {
-			continue
-		}
-		n := k + 1
-		for n < j && n < k+4 && r.items[n].gap == gapNone && (r.items[n].s == "of" || r.items[n].s == "the" || r.items[n].s == "of the" || r.items[n].s == "my" || r.items[n].s == "our") {
-			n++
-		}
-		if n >= j || r.items[n].gap != gapNone || r.items[n].pig >= 0 || !r.items[n].isAny(setOf(sBarrow, sGilt, sBoar, sSow)) {
-			continue
-		}
-		size := 0
-		r.addSex(&r.items[n], func(int16) { size++ })
-		if float64(size) > it.v {
-			it.used, r.items[n].used = true, true
-			return int(it.v)
-		}
-	}
-	return 0
-}
-
-// countsUsed takes the counts that stand before the words for the pigs and say how
-// many they are: "the four big ones".
-func (r *reader) countsUsed(i, j int, s *selection) {
-	n := len(s.pigs)
-	if s.all && n == 0 {
-		n = r.alive
-	}
-	for k := max(i-1, 0); k < j; k++ {
-		it := &r.items[k]
-		if it.kind != itNum || it.soft || it.ord || it.v != float64(n) || n == 0 {
-			continue
-		}
-		for m := k + 1; m < j && m <= k+3 && r.items[m].gap == gapNone; m++ {
-			if x := &r.items[m]; x.isAny(whoWords) || x.group >= 0 || x.s == "of them" {
-				it.used = true
-				break
-			} else if !x.is(sFiller) && x.s != "of" {
-				break
-			}
-		}
-	}
-}
-
 func (s *selection) drop(p int16) {
 	for k, q := range s.pigs {
 		if q == p {
@@ -322,58 +259,6 @@ func (r *reader) thingBeside(k, j int) bool {
 		}
 	}
 	return false
-}
-
-func (r *reader) addGroup(g *model.Group, add func(int16)) {
-	for p := range r.alive {
-		if r.pigs[p].Group == g {
-			add(int16(p))
-		}
-	}
-}
-
-func (r *reader) addSex(it *item, add func(int16)) {
-	for p := range r.alive {
-		switch sex := r.pigs[p].Sex; {
-		case it.is(sBarrow) && (sex == model.Barrow || sex == model.Boar && (it.s == "boys" || it.s == "males")),
-			it.is(sGilt) && (sex == model.Gilt || sex == model.Sow && (it.s == "girls" || it.s == "females")),
-			it.is(sBoar) && sex == model.Boar, it.is(sSow) && sex == model.Sow:
-			add(int16(p))
-		}
-	}
-}
-
-// ageGroup is the youngest or the oldest of several groups of living pigs; nil
-// where all are of one age.
-func (r *reader) ageGroup(youngest bool) *model.Group {
-	var best *model.Group
-	groups := 0
-	age := func(g *model.Group) model.Day {
-		if g.Born != nil {
-			return *g.Born
-		}
-		return g.Arrived
-	}
-	for _, g := range r.c.Herd.Groups {
-		lives := false
-		for p := range r.alive {
-			if r.pigs[p].Group == g {
-				lives = true
-				break
-			}
-		}
-		if !lives {
-			continue
-		}
-		groups++
-		if best == nil || youngest && age(g) > age(best) || !youngest && age(g) < age(best) {
-			best = g
-		}
-	}
-	if groups < 2 {
-		return nil
-	}
-	return best
 }
 
 // remember keeps the pigs spoken of, for "she" and for a fact without a
