@@ -25,6 +25,7 @@ func (chatCmd) Help() string {
 terminal.
 
 Example: troughbell chat
+
 Example: echo "how much feed is left" | troughbell chat --db herd.db`
 }
 

@@ -33,7 +33,9 @@ goes over those that "calendar file" in the chat gave; only those are noted down
 what falls away after this one is taken back by none.
 
 Example: troughbell export --out herd.zip
+
 Example: troughbell export --report season.html --calendar dates.ics
+
 Example: troughbell export --report 2025.html --season 2025`
 }
 

@@ -30,6 +30,7 @@ nothing. Lines that cannot be read are named and left out; the status is then 1.
 undo in the chat takes the whole file back.
 
 Example: troughbell import herd.zip
+
 Example: troughbell import --yes weights.csv`
 }
 
