@@ -153,7 +153,7 @@ func (r *reader) spendWords(s span, at int) string {
 			}
 			continue
 		}
-		if it.is(sFiller) && it.pig < 0 || it.s == "for" || it.s == "worth" || it.is(sAnd) {
+		if it.is(sFiller) && it.pig < 0 || it.is(sTotal) || it.s == "for" || it.s == "worth" || it.is(sAnd) {
 			continue
 		}
 		it.used = true

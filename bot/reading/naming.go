@@ -16,7 +16,7 @@ type naming struct {
 
 // Words around the names of a text that only tells names.
 var (
-	tellsNames = setOfWords(split(`name, names, named, naming, call, called, calling, christened, dubbed, meet, introducing, introduce`))
+	tellsNames = setOfWords(split(`name, names, named, naming, call, called, calling, answer, answers, christened, dubbed, meet, introducing, introduce`))
 	theseAre   = setOfWords(split(`they're, theyre, these, they, it's, its, here`))
 	// namingFillers stand between the beginning and the first name.
 	namingFillers = setOfWords(split(`the, their, our, my, his, her, we, i, us, you, have, has, had, 've, we've, weve, is, are, were, was, be, being, will, a, all, them, em, 'em, this,

@@ -27,6 +27,7 @@ func TestNamesToldLater(t *testing.T) {
 		"Pickle is the boar, the others are gilts, Truffle and Olive":  {model.Boar, model.Gilt, model.Gilt},
 		"names Pickle (barrow), Truffle (gilt), Olive (gilt)":          {model.Barrow, model.Gilt, model.Gilt},
 		"My daughter has called them Pickle, Truffle and Olive.":       nil,
+		"They answer to Pickle, Truffle and Olive.":                    nil,
 		"2 gilts and a barrow: Pickle the barrow, and Truffle & Olive": {model.Barrow},
 		"we call them Truffle, Pickle and Olive. Pickle is the boy":    {model.Barrow},
 	} {
@@ -96,4 +97,17 @@ func TestNameUntold(t *testing.T) {
 	got, err := play(t, "ridge").say("2026-09-10T18:00", "olive is limping")
 	require.NoError(t, err)
 	require.Equal(t, model.Sick{Animals: []string{model.All}, Count: 1, Note: "limping"}, got.Entries[0].Act.(reading.Fact).Fact)
+}
+
+// One of the pigs that have no names yet is out all the same.
+func TestOutByNameUntold(t *testing.T) {
+	for text, out := range map[string]bool{
+		"zeke got out through the gate": true, "pickle is out": true, "Maple escaped": true,
+		"trash got out of hand": false, "finally got out there": false,
+	} {
+		got, err := play(t, "ridge").say("2026-09-10T18:00", text)
+		require.NoError(t, err)
+		f, ok := got.Entries[0].Act.(reading.Fact)
+		require.Equal(t, out, ok && f.Fact.Kind() == model.Alarm{}.Kind(), text)
+	}
 }

@@ -135,6 +135,7 @@ func (r *reader) readItems() {
 	r.outOfWhat()
 	r.gains()
 	r.gotStuck()
+	r.outByName()
 	r.strays()
 	r.brokenFence()
 	r.backAgain()
