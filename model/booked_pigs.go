@@ -11,11 +11,9 @@ import (
 // weight come last.
 func (h *Herd) BookedPigs(b Booked, today Day) []*Animal {
 	pigs := h.Alive(today)
-	kg := map[*Animal]float64{}
+	var kg map[*Animal]float64
 	if weights, err := h.medianWeights(h.Alive(b.Day), b.Day); err == nil {
-		for _, w := range weights {
-			kg[w.animal] = w.kg
-		}
+		kg = byPig(weights)
 	}
 	sort.SliceStable(pigs, func(i, j int) bool { return kg[pigs[i]] > kg[pigs[j]] })
 	if len(b.Animals) > 0 {

@@ -8,6 +8,15 @@ type pigKg struct {
 	kg     float64
 }
 
+// byPig are weights by whose they are.
+func byPig(weights []pigKg) map[*Animal]float64 {
+	kg := make(map[*Animal]float64, len(weights))
+	for _, w := range weights {
+		kg[w.animal] = w.kg
+	}
+	return kg
+}
+
 // medianWeights is the middle of what Weights has of these pigs on a day. Ranges,
 // gains and reasons take most of the time of that, and many figures need none.
 // Missing as in Weights.

@@ -19,7 +19,10 @@ func (h *Herd) Heat(on Day) (Heat, error) {
 	if !air.HighTold {
 		return Heat{}, &Missing{What: "temperature"}
 	}
-	return h.heat(on, air)
+	if air.Forecast {
+		return h.heat(on, air, HeatHighForecast)
+	}
+	return h.heat(on, air, HeatHighTold)
 }
 
 // HeatAt is Heat of a day at a high that somebody only supposes (-40 to 60 Celsius; else
@@ -30,25 +33,18 @@ func (h *Herd) HeatAt(on Day, highC float64) (Heat, error) {
 	}
 	air := h.Air(on)
 	air.HighC = highC
-	x, err := h.heat(on, air)
-	if err == nil {
-		x.Reasons[0].Code = HeatHighSupposed
-	}
-	return x, err
+	return h.heat(on, air, HeatHighSupposed)
 }
 
-func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
+// heat is that of a day in this air, whose high is known as the reason code says.
+func (h *Herd) heat(on Day, air DayAir, known string) (Heat, error) {
 	f := Heat{
 		THI: thi(air.HighC, air.RhPct), HighC: air.HighC, RhPct: air.RhPct,
 		RhAssumed: air.RhAssumed,
 	}
 	f.Class = classOfTHI(f.THI)
-	high, told := Quantity{air.HighC, Celsius}, HeatHighTold
-	if air.Forecast {
-		told = HeatHighForecast
-	}
-	f.Reasons = append(f.Reasons, Reason{Code: told, On: on, Q: []Quantity{high}})
-	heaviest, known, err := h.heaviestKg(on)
+	f.Reasons = append(f.Reasons, Reason{Code: known, On: on, Q: []Quantity{{air.HighC, Celsius}}})
+	heaviest, weighed, err := h.heaviestKg(on)
 	if err != nil {
 		return Heat{}, err
 	}
@@ -56,10 +52,10 @@ func (h *Herd) heat(on Day, air DayAir) (Heat, error) {
 	case air.HighC >= WatchAnyC && f.Class == HeatNormal:
 		f.Class = HeatWatch
 		f.Reasons = append(f.Reasons, Reason{Code: HeatPlainLine, Q: []Quantity{{WatchAnyC, Celsius}}})
-	case air.HighC >= WatchHeavyC && f.Class == HeatNormal && known && heaviest > HeavyPigKg:
+	case air.HighC >= WatchHeavyC && f.Class == HeatNormal && weighed && heaviest > HeavyPigKg:
 		f.Class = HeatWatch
 		f.Reasons = append(f.Reasons, Reason{Code: HeatHeavyPigs, Q: []Quantity{{heaviest, Kilograms}, {WatchHeavyC, Celsius}}})
-	case air.HighC >= WatchHeavyC && f.Class == HeatNormal && !known && len(h.Alive(on)) > 0:
+	case air.HighC >= WatchHeavyC && f.Class == HeatNormal && !weighed && len(h.Alive(on)) > 0:
 		// A weight nobody told may be a heavy one.
 		f.Class = HeatWatch
 		f.Reasons = append(f.Reasons, Reason{Code: HeatWeightUnknown, Q: []Quantity{{WatchHeavyC, Celsius}}})

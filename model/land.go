@@ -154,10 +154,7 @@ func (h *Herd) penLoad(pigs []*Animal, on Day) (float64, error) {
 	if err != nil && !errors.As(err, &missing) {
 		return 0, err
 	}
-	kg := make(map[*Animal]float64, len(weights))
-	for _, w := range weights {
-		kg[w.animal] = w.kg
-	}
+	kg := byPig(weights)
 	load := 0.0
 	for _, a := range pigs {
 		if a.Group.Arrived > on || a.Gone != nil && a.Gone.On <= on {

@@ -161,20 +161,18 @@ func (d *herdDraw) kg(a *Animal, day Day) (float64, error) {
 }
 
 func (d *herdDraw) weighed(a *Animal, day Day) (float64, bool, error) {
-	byPig, ok := d.weights[day]
+	kgs, ok := d.weights[day]
 	if !ok {
-		byPig = map[*Animal]float64{}
+		kgs = map[*Animal]float64{}
 		if alive := d.h.Alive(day); len(alive) > 0 {
 			weights, err := d.h.medianWeights(alive, day)
 			if err != nil {
 				return 0, false, err
 			}
-			for _, w := range weights {
-				byPig[w.animal] = w.kg
-			}
+			kgs = byPig(weights)
 		}
-		d.weights[day] = byPig
+		d.weights[day] = kgs
 	}
-	kg, ok := byPig[a]
+	kg, ok := kgs[a]
 	return kg, ok && !math.IsNaN(kg), nil
 }

@@ -29,7 +29,7 @@ func penFigures(t require.TestingT, h *Herd, d *penDiary) []any {
 	require.NoError(t, err)
 	wallow, err := h.WallowLeft(at)
 	require.NoError(t, err)
-	heat, err := h.heat(DayOf(at), h.Air(DayOf(at)))
+	heat, err := h.heat(DayOf(at), h.Air(DayOf(at)), HeatHighTold)
 	require.NoError(t, err)
 	worm, err := h.WormingDue(DayOf(at))
 	require.NoError(t, err)

@@ -2,7 +2,7 @@ package reading
 
 // countedAt is the count of pigs that item k tells, "two", "the two"; 0 where it is none.
 func (r *reader) countedAt(k int) int {
-	if k < 0 || r.items[k+1].gap != gapNone {
+	if k < 0 || k+1 >= len(r.items) || r.items[k+1].gap != gapNone {
 		return 0
 	}
 	it := &r.items[k]
@@ -19,8 +19,8 @@ func (r *reader) countedAt(k int) int {
 // "two of the gilts" where five live; 0 where all are, or no kind is counted.
 func (r *reader) someOf(i, j int) int {
 	for k := i; k < j; k++ {
-		it := &r.items[k]
-		if it.kind != itNum || it.soft || it.ord || it.rng || it.v < 1 || it.v != float64(int(it.v)) {
+		count := r.countedAt(k)
+		if count == 0 {
 			continue
 		}
 		n := k + 1
@@ -32,9 +32,9 @@ func (r *reader) someOf(i, j int) int {
 		}
 		size := 0
 		r.addSex(&r.items[n], func(int16) { size++ })
-		if float64(size) > it.v {
-			it.used, r.items[n].used = true, true
-			return int(it.v)
+		if size > count {
+			r.items[k].used, r.items[n].used = true, true
+			return count
 		}
 	}
 	return 0

@@ -37,9 +37,7 @@ func (r *reader) forecastIn(i, j int) bool {
 		switch {
 		case it.pig >= 0, it.kind == itThing, it.qty(mass), it.qty(volume), it.qty(money), it.kind == itDim, it.kind == itFrac, it.isAny(setOf(sWeigh, sGirth, sTape, sFill, sPour, sTarget)):
 			return false
-		case it.qty(temperature):
-			heat = true
-		case it.kind == itNum && !it.soft && !it.ord && r.summerHeat(it.v):
+		case r.tellsHeat(it):
 			heat = true
 		case it.kind == itDay && !it.day.every:
 			d, ok := it.day.on(r.today, lookForward, r.dayFirst)
@@ -54,16 +52,25 @@ func (r *reader) forecastIn(i, j int) bool {
 func (r *reader) heatSupposed(i, j int) *float64 {
 	for k := i; k < j; k++ {
 		it := &r.items[k]
-		bare := it.kind == itNum && !it.soft && !it.ord && r.summerHeat(it.v)
-		if !bare && !it.qty(temperature) || it.minus {
+		if !r.tellsHeat(it) || it.minus {
 			continue
 		}
-		if it.unit == unitC || it.unit != unitF && r.units == model.Metric {
-			return model.Float(it.v)
+		scale := it.unit
+		switch {
+		case scale == unitC || scale == unitF:
+		case r.units == model.Metric:
+			scale = unitC
+		default:
+			scale = unitF
 		}
-		return model.Float((it.v - 32) / 1.8)
+		return model.Float(scale.si(it.v))
 	}
 	return nil
+}
+
+// tellsHeat says that an item is a temperature, or a bare number as high as one in summer.
+func (r *reader) tellsHeat(it *item) bool {
+	return it.qty(temperature) || it.kind == itNum && !it.soft && !it.ord && r.summerHeat(it.v)
 }
 
 // heatAhead says that the items before n tell how hot it is now, and that a question

@@ -16,11 +16,7 @@ func TestCapacityInBags(t *testing.T) {
 		"the feeder takes about 6 fifty pound bags", "feeder holds six 50 lb bags", "our feeder has room for 6 50 lb bags",
 	} {
 		t.Run(text, func(t *testing.T) {
-			k := newTalk()
-			_, err := k.say("2026-04-12T18:00", "3 pigs came today, 45 lb each")
-			require.NoError(t, err)
-			got, err := k.say("2026-04-12T18:05", text)
-			require.NoError(t, err)
+			got := saidAfter(t, "3 pigs came today, 45 lb each", text)
 			set := got.Entries[0].Act.(reading.Fact).Fact.(model.Setting)
 			require.Equal(t, model.SetFeeder, set.Key)
 			require.InDelta(t, 300*0.45359237, *set.Thing.CapacityKg, 0.01)

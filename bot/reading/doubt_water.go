@@ -1,7 +1,5 @@
 package reading
 
-import "troughbell/model"
-
 var (
 	waterGoes  = phrasesOf("losing water, losing all the water, loosing water, lost water, lost a lot of water, losing it all, nipple off, nipple broke off, chewed the nipple, chewed off the nipple, broke the nipple, busted the nipple, nipple is broken, nipple broke, spraying everywhere")
 	waterComes = phrasesOf("filled, filled it, refilled, topped, topped up, topped off, filled up, full again, full now")
@@ -17,13 +15,5 @@ func (r *reader) waterLost(s span, _ int) bool {
 // noteInstead keeps the sentence of a span as a note.
 func noteInstead(r *reader, s span, from int) {
 	r.out = r.out[:from]
-	i, j := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
-	r.useAll(span{s.frame, i, j})
-	note := Fact{model.Note{What: r.quote(i, j)}}
-	for _, e := range r.out {
-		if e.Act == Act(note) {
-			return // by another part of it
-		}
-	}
-	r.emit(note, s)
+	r.noteSpan(s)
 }

@@ -1,6 +1,10 @@
 package reading
 
-import "troughbell/model"
+import (
+	"slices"
+
+	"troughbell/model"
+)
 
 // wasted says that what the sentence of a span tells of feed went out of a feeder
 // or to waste, so that no amount in it was poured.
@@ -30,11 +34,15 @@ func (r *reader) spoiltWho(k int) bool {
 	return false
 }
 
-// noteSpan keeps the sentence of a span as a note, in the person's words.
+// noteSpan keeps the sentence of a span as a note, in the person's words, unless another
+// span of it has done so.
 func (r *reader) noteSpan(s span) {
 	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
 	r.useAll(span{s.frame, from, to})
-	r.emit(Fact{model.Note{What: r.quote(from, to)}}, s)
+	note := Fact{model.Note{What: r.quote(from, to)}}
+	if !slices.ContainsFunc(r.out, func(e Entry) bool { return e.Act == Act(note) }) {
+		r.emit(note, s)
+	}
 }
 
 // leftForDays says that the clause of item k tells for how many days the feed

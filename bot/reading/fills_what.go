@@ -176,3 +176,32 @@ func (r *reader) pouredOnes() {
 }
 
 var overBehind = setOfWords(split("left over, leftover, to spare, over, remaining"))
+
+// waterRun makes a hosing of water that was run for a span of time, where no barrel is
+// named: "ran water in it half an hour".
+func (r *reader) waterRun() {
+	if r.c.Herd.Wallow == nil {
+		return
+	}
+	for k := range r.items {
+		it := &r.items[k]
+		if it.s != "ran water" && !(it.s == "ran" && k+1 < len(r.items) && r.items[k+1].s == "water") {
+			continue
+		}
+		lasted := false
+		for n := k + 1; n < r.clauseEnd(k); n++ {
+			x := &r.items[n]
+			if x.barrel >= 0 || x.is(sBarrel) || x.qty(volume) || x.is(sNot) {
+				return
+			}
+			lasted = lasted || x.qty(hours) || x.kind == itFrac
+		}
+		if !lasted {
+			continue
+		}
+		it.sense = setOf(sHose)
+		if n := k + 1; it.s == "ran" {
+			r.blank(n)
+		}
+	}
+}

@@ -184,9 +184,7 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 			return
 		}
 		if !r.quoteHas(whole, "gone", "dry", "empty") && r.quoteHas(whole, "stuck", "leak", "leaks", "leaking", "leaky", "clogged", "plugged", "dripping", "drips", "valve", "gasket", "hose", "algae", "dirty", "scrubbed") {
-			from, to := r.sentenceStart(whole.i), r.sentenceEnd(whole.j-1)
-			r.useAll(span{whole.frame, from, to})
-			r.emit(Fact{model.Note{What: r.quote(from, to)}}, whole)
+			r.noteSpan(whole)
 			return
 		}
 		if r.amountless(whole.i, whole.j) && (r.quoteHas(whole, "ok", "okay", "good", "fine", "great", "is fine", "looks fine", "plenty") || r.haveWater(whole)) {
@@ -194,9 +192,7 @@ func (r *reader) waterEntries(s span, t things, c contents, whole span) {
 			return
 		}
 		if !r.quoteHas(whole, "gone", "dry", "empty") && r.quoteHas(span{whole.frame, r.sentenceStart(whole.i), r.sentenceEnd(whole.j - 1)}, "leak", "leaks", "leaking", "leaky", "cracked", "crack", "broken", "stuck", "clogged") {
-			from, to := r.sentenceStart(whole.i), r.sentenceEnd(whole.j-1)
-			r.useAll(span{whole.frame, from, to})
-			r.emit(Fact{model.Note{What: r.quote(from, to)}}, whole)
+			r.noteSpan(whole)
 			return
 		}
 		w.Full = r.doneWithWater(s, t)

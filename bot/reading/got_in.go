@@ -16,41 +16,22 @@ func (r *reader) bagsGotIn() {
 		if in.s != "in" && in.s != "in it" && in.s != "into it" && in.s != "in there" || r.ingredientBehind(k+1) {
 			continue
 		}
-		if k+3 < len(r.items) && r.items[k+3].gap == gapNone && !r.items[k+3].isAny(setOf(sPronoun, sFeeder)) && r.items[k+3].s != "before" && r.items[k+3].feeder < 0 && r.items[k+3].s != "the" && r.items[k+3].s != "and" {
+		if !r.intoFeeder(k + 3) {
 			continue // "got 4 bags in the truck"
-		}
-		if k+4 < len(r.items) && r.items[k+3].s == "the" && !r.items[k+4].is(sFeeder) && r.items[k+4].feeder < 0 {
-			continue
 		}
 		got.sense = setOf(sPour)
 	}
 }
 
-// waterRun makes a hosing of water that was run for a span of time, where no barrel is
-// named: "ran water in it half an hour".
-func (r *reader) waterRun() {
-	if r.c.Herd.Wallow == nil {
-		return
+// intoFeeder says that what follows from item k on names no other place than a feeder.
+func (r *reader) intoFeeder(k int) bool {
+	if k >= len(r.items) || r.items[k].gap != gapNone {
+		return true
 	}
-	for k := range r.items {
-		it := &r.items[k]
-		if it.s != "ran water" && !(it.s == "ran" && k+1 < len(r.items) && r.items[k+1].s == "water") {
-			continue
-		}
-		lasted := false
-		for n := k + 1; n < r.clauseEnd(k); n++ {
-			x := &r.items[n]
-			if x.barrel >= 0 || x.is(sBarrel) || x.qty(volume) || x.is(sNot) {
-				return
-			}
-			lasted = lasted || x.qty(hours) || x.kind == itFrac
-		}
-		if !lasted {
-			continue
-		}
-		it.sense = setOf(sHose)
-		if n := k + 1; it.s == "ran" {
-			r.blank(n)
-		}
+	it := &r.items[k]
+	if it.s == "the" && k+1 < len(r.items) {
+		it = &r.items[k+1]
+		return it.is(sFeeder) || it.feeder >= 0
 	}
+	return it.isAny(setOf(sPronoun, sFeeder)) || it.feeder >= 0 || it.s == "before" || it.s == "and"
 }

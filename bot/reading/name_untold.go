@@ -1,6 +1,10 @@
 package reading
 
-import "troughbell/model"
+import (
+	"strings"
+
+	"troughbell/model"
+)
 
 // Pigs came without names, and a text speaks of one by a name: "Pickle's girth is 38",
 // "wormed spot with ivermectin". That is no fact of all of them.
@@ -30,7 +34,7 @@ func (r *reader) nameUntold(s span) int {
 	from, to := r.sentenceStart(s.i), r.sentenceEnd(s.j-1)
 	for k := from; k < to; k++ {
 		it := &r.items[k]
-		if it.kind != itWord || it.known && !r.written(k) || len(it.s) < 3 || !isLetters(bareName(it.s)) {
+		if it.kind != itWord || it.known && !r.written(k) || len(it.s) < 3 || !isLetters(strings.TrimSuffix(it.s, "'s")) {
 			continue
 		}
 		next := &item{}
@@ -43,7 +47,7 @@ func (r *reader) nameUntold(s span) int {
 		case k > from && it.gap < gapComma && !r.items[k-1].is(sAnd):
 		case next.isAny(setOf(sGirth, sSick, sDied)), next.kind == itDim,
 			next.is(sIs) && k+2 < to && (r.items[k+2].isAny(setOf(sSick, sWell, sDown)) || r.items[k+2].number()),
-			next.number() && !next.soft && s.frame == fWeigh, bareName(it.s) != it.s:
+			next.number() && !next.soft && s.frame == fWeigh, strings.HasSuffix(it.s, "'s"):
 			return k
 		}
 	}
@@ -55,16 +59,8 @@ var measuring = setOfWords(split("taped, measured, weighed, scaled, checked"))
 // written says that a known word is written as a name: with a capital inside of a
 // sentence that has small letters.
 func (r *reader) written(k int) bool {
-	w := r.text[r.items[k].from:r.items[k].to]
-	return k > 0 && r.items[k].gap < gapStop && r.cased() && w[0] >= 'A' && w[0] <= 'Z' && !r.items[k].isAny(tradeSenses)
-}
-
-// bareName is a word without an "'s".
-func bareName(s string) string {
-	if n := len(s); n > 2 && (s[n-2:] == "'s") {
-		return s[:n-2]
-	}
-	return s
+	it := &r.items[k]
+	return k > 0 && it.capital && it.gap < gapStop && r.cased() && !it.isAny(tradeSenses)
 }
 
 // askNames asks what the pigs are called; one that is unwell is one of them all the same.
@@ -82,7 +78,7 @@ func askNames(r *reader, s span, from int) {
 	es := append([]Entry(nil), r.out[from:]...)
 	r.out = r.out[:from]
 	r.clarify(Clarify{
-		About: es[0].Act.Intent(), Code: "no_names", Names: []string{capitalize(bareName(r.items[k].s))}, Draft: es,
+		About: es[0].Act.Intent(), Code: "no_names", Names: []string{capitalize(strings.TrimSuffix(r.items[k].s, "'s"))}, Draft: es,
 		Choices: []Choice{{Code: "all_pigs", Entries: es}, {Code: "nothing"}},
 	}, s)
 }

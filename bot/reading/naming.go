@@ -55,7 +55,7 @@ func (r *reader) namingIn(text string) (n naming, ok bool) {
 		}
 	}
 	n.names = t.names
-	if len(n.names) == 0 || !t.nameable() {
+	if len(n.names) == 0 {
 		return naming{}, false
 	}
 	n.sexes = t.sexesFirst()
@@ -161,7 +161,7 @@ func (t *namesTold) sentence(words []string) (rest []string, whole bool) {
 			}
 		case sex != "" && len(current) > 0:
 			one := !strings.HasSuffix(low, "s") || low == "castrates"
-			if one && !oneBefore(words, k) {
+			if one && !saidOfAll(words, k) {
 				current = current[len(current)-1:]
 			}
 			for _, i := range current {
@@ -192,8 +192,8 @@ func (t *namesTold) sentence(words []string) (rest []string, whole bool) {
 	return nil, true
 }
 
-// oneBefore says that the sex at word k is said of all names before it: "are", "both".
-func oneBefore(words []string, k int) bool {
+// saidOfAll says that the sex at word k is said of all names before it: "are", "both".
+func saidOfAll(words []string, k int) bool {
 	for n := k - 1; n >= 0 && n >= k-3; n-- {
 		switch strings.ToLower(words[n]) {
 		case "are", "both", "all":
@@ -230,14 +230,4 @@ func (t *namesTold) sexesFirst() (sexes []model.Sex) {
 	}
 	t.names = append(known, others...)
 	return sexes
-}
-
-// nameable says that the names differ.
-func (t *namesTold) nameable() bool {
-	for i, n := range t.names {
-		if slices.Contains(t.names[:i], n) {
-			return false
-		}
-	}
-	return true
 }

@@ -32,11 +32,7 @@ func TestNamesToldLater(t *testing.T) {
 		"we call them Truffle, Pickle and Olive. Pickle is the boy":    {model.Barrow},
 	} {
 		t.Run(text, func(t *testing.T) {
-			k := newTalk()
-			_, err := k.say("2026-04-12T18:00", "3 pigs came today, 45 lb each")
-			require.NoError(t, err)
-			got, err := k.say("2026-04-12T18:05", text)
-			require.NoError(t, err)
+			got := saidAfter(t, "3 pigs came today, 45 lb each", text)
 			require.Len(t, got.Entries, 1)
 			require.NotEmpty(t, got.Entries[0].Replace)
 			a := got.Entries[0].Act.(reading.Fact).Fact.(model.Arrive)
@@ -55,11 +51,7 @@ func TestNoNamesTold(t *testing.T) {
 		"call the herd Hill Bunch", "we named the pens Upper, Lower and Creek",
 	} {
 		t.Run(text, func(t *testing.T) {
-			k := newTalk()
-			_, err := k.say("2026-04-12T18:00", "3 pigs came today, 45 lb each")
-			require.NoError(t, err)
-			got, err := k.say("2026-04-12T18:05", text)
-			require.NoError(t, err)
+			got := saidAfter(t, "3 pigs came today, 45 lb each", text)
 			for _, e := range got.Entries {
 				if f, ok := e.Act.(reading.Fact); ok {
 					require.NotEqual(t, model.Arrive{}.Kind(), f.Fact.Kind())

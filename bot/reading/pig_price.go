@@ -77,9 +77,7 @@ func (r *reader) byTheHead(k int) int {
 		it := &r.items[m]
 		said += it.s + " "
 		switch {
-		case it.s == "each" || it.s == "apiece" || it.s == "a piece" || it.is(sEach) && it.kind == itWord:
-			return m + 1
-		case it.qty(head) && it.v == 1, said == "a head ", said == "per head ", said == "a pig ", said == "per pig ", said == "per piglet ", said == "a piglet ", said == "per weaner ":
+		case it.is(sEach) && it.kind == itWord, it.qty(head) && it.v == 1, said == "a pig ", said == "a piglet ", said == "per piglet ", said == "per weaner ":
 			return m + 1
 		}
 	}

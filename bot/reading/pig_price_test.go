@@ -61,11 +61,7 @@ func TestMixInParts(t *testing.T) {
 		"ration is two parts barley to one part peas":        {"barley": 2. / 3, "peas": 1. / 3},
 	} {
 		t.Run(text, func(t *testing.T) {
-			k := newTalk()
-			_, err := k.say("2026-05-02T18:00", "4 pigs came today 45 lb each")
-			require.NoError(t, err)
-			got, err := k.say("2026-05-02T18:01", text)
-			require.NoError(t, err)
+			got := saidAfter(t, "4 pigs came today 45 lb each", text)
 			mix := got.Entries[0].Act.(reading.Fact).Fact.(model.Recipe).Ingredients
 			total := 0.0
 			for _, kg := range mix {

@@ -106,3 +106,14 @@ func TestLeft(t *testing.T) {
 	require.Len(t, got.Left, 1)
 	require.Contains(t, got.Left[0], "Fizzbuck 7")
 }
+
+// saidAfter is how a text is read that follows another, of somebody who has no herd yet.
+func saidAfter(t *testing.T, before, text string) reading.Reading {
+	t.Helper()
+	k := newTalk()
+	_, err := k.say("2026-05-02T18:00", before)
+	require.NoError(t, err)
+	got, err := k.say("2026-05-02T18:05", text)
+	require.NoError(t, err)
+	return got
+}
