@@ -14,7 +14,7 @@ type newPig struct {
 // and plain words where names are told.
 func (r *reader) arrivalNames(s span, count int) []newPig {
 	var out []newPig
-	naming, seller := false, false
+	naming := false
 	sure := func(k int) bool { // what stands in a list of names
 		it := &r.items[k]
 		return it.capital && (it.gap < gapStop || naming || k+1 < s.j && r.items[k+1].capital && r.items[k+1].gap >= gapAnd && r.items[k+1].gap <= gapComma)
@@ -23,14 +23,6 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 		it := &r.items[k]
 		if it.gap >= gapStop && k > s.i {
 			naming = false
-		}
-		seller = it.gap < gapComma && (seller || k > s.i && sellerLeads[r.items[k-1].s])
-		if seller { // "from the Amish fella"
-			if it.kind == itWord && !it.number() {
-				it.used = true
-				continue
-			}
-			seller = false
 		}
 		if it.is(sNamed) && !it.capital || it.s == "names are" || it.s == "their names are" || it.is(sNamed) && it.gap >= gapStop {
 			naming = true
@@ -96,9 +88,6 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 	}
 	return out
 }
-
-// sellerLeads stand before who the pigs were bought from, or where.
-var sellerLeads = setOfWords(split("from, from a, from the, from our, from my, off, off of, off a, by"))
 
 // listAhead says that item k is one of several words set apart by commas.
 func (r *reader) listAhead(k int, s span) bool {

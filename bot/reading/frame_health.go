@@ -354,7 +354,7 @@ func (r *reader) sickNote(s span, first, last int) string {
 		r.items[k].used = true
 	}
 	note := strings.Trim(r.quote(from, to), " ,;.-")
-	for _, lead := range []string{" since", " from", " on", " for", " in", " of"} { // what led up to the day
+	for _, lead := range []string{" since", " from", " on", " for", " in", " of", " a"} { // what led up to the day
 		note = strings.TrimSuffix(note, lead)
 	}
 	return note

@@ -23,6 +23,9 @@ func (r *reader) pigPrices() {
 		if bare && end == 0 && r.items[k-1].s != "for" && r.items[k-1].s != "paid" {
 			continue
 		}
+		if u := unitNamed(r.currency()); bare && u != 0 {
+			it.kind, it.unit = itQty, u
+		}
 		if end > 0 {
 			it.v *= float64(n)
 			for m := k + 1; m < end; m++ {
@@ -83,3 +86,20 @@ func (r *reader) byTheHead(k int) int {
 	}
 	return 0
 }
+
+// sellers blanks who the pigs of a sentence came from: "4 pigs from the feed store guy
+// today". It is no feed, and no name of a pig.
+func (r *reader) sellers() {
+	for k := 1; k+1 < len(r.items); k++ {
+		if !sellerLeads[r.items[k].s] || r.items[k].gap >= gapStop || r.pigsBought(k) == 0 {
+			continue
+		}
+		for n := k; n < len(r.items) && (n == k || r.items[n].gap < gapComma) && r.items[n].kind != itDay && !r.items[n].number(); n++ {
+			r.blank(n)
+			r.items[n].capital = false
+		}
+	}
+}
+
+// sellerLeads stand before who pigs were bought from, or where.
+var sellerLeads = setOfWords(split("from, from a, from the, from our, from my, off, off of, off a, by"))

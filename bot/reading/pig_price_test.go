@@ -17,6 +17,9 @@ func TestPigPrices(t *testing.T) {
 		kg, paid float64
 	}{
 		"bought four pigs today from the Amish fella, 40 to 50 pounds, paid 75 apiece": {4, 45 * lb, 300},
+		"got 2 pigs from the feed store guy today, 55 lb, 90 bucks each":               {2, 55 * lb, 180},
+		"got 2 pigs from the mill today, 55 lb each, paid 180":                         {2, 55 * lb, 180},
+		"3 weaners came Saturday, from the Harpers, thirty pounds apiece":              {3, 30 * lb, 0},
 		"bought 4 pigs today for 75 a head":                                            {4, 0, 300},
 		"bought 4 pigs today for 300":                                                  {4, 0, 300},
 		"bought 3 gilts 50 lb each for 80 bucks apiece":                                {3, 50 * lb, 240},

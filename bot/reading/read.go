@@ -191,6 +191,7 @@ func (r *reader) readItems() {
 	r.mixParts()
 	r.arrivalRanges()
 	r.pigPrices()
+	r.sellers()
 	r.countedThings()
 	r.didTheThing()
 	r.clockWords()

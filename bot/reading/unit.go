@@ -136,12 +136,20 @@ var (
 )
 
 func mustUnit(name string) unitID {
+	if u := unitNamed(name); u != 0 {
+		return u
+	}
+	panic("reading: no unit " + name)
+}
+
+// unitNamed is the unit of that name, 0 if there is none.
+func unitNamed(name string) unitID {
 	for i, u := range units {
 		if u.name == name {
 			return unitID(i)
 		}
 	}
-	panic("reading: no unit " + name)
+	return 0
 }
 
 // unitWords lists the ways each unit is written.
