@@ -150,7 +150,7 @@ func (r *reader) onlyOpening(from, n int) bool {
 	return true
 }
 
-var openers = setOfWords(split("roughly, about, so, ok, okay, and, but, hey, um, uh, hmm, also, oh, well, bot, now, then, please, pls, plz, kindly, dear, friend, sir, madam, quick, question, ask, just, say, lol, honestly, sorry, yo, bruh, bro, dude, man, anyway"))
+var openers = setOfWords(split("ugh, argh, shoot, dang, crap, roughly, about, so, ok, okay, and, but, hey, um, uh, hmm, also, oh, well, bot, now, then, please, pls, plz, kindly, dear, friend, sir, madam, quick, question, ask, just, say, lol, honestly, sorry, yo, bruh, bro, dude, man, anyway"))
 
 // onlyTopic says that what stands before a question but names what it is about: a
 // thing, a pig, a weight to reach, a day to come. What states an amount of a thing is
@@ -231,7 +231,7 @@ func (r *reader) asksAt(n, to int) bool {
 		plain := !r.measured(n) || lastWord(r.items[to-1].s) == "yet"
 		return plainSubjects[w(1)] && (quest || w(2) != "" && w(1) != "a" && plain) || first == "has" && r.askedSubject(n, i+1) && (quest || plain)
 	case first == "did" || first == "do" || first == "does":
-		return plainSubjects[w(1)] && (quest || w(1) != "it") || quest && r.askedSubject(n, i+1)
+		return plainSubjects[w(1)] && (quest || w(1) != "it") || quest && r.askedSubject(n, i+1) || first == "did" && r.asksDeed(i)
 	case first == "will" && it.s != "will" && !quest, first == "might" && !quest, first == "must" && !quest:
 		return false
 	case helpVerbs[first] && n > 0 && it.gap < gapStop && !quest && !r.onlyOpening(r.sentenceStart(n), n): // "the girls, fern and juno, are both at 103"

@@ -30,7 +30,7 @@ func (r *reader) supposition(s span) (span, *model.Assumption) {
 // say three go to market how long does the feed last"; -1 if it does not.
 func (r *reader) supposedHead(from, to int) int {
 	for k := from; k < to; k++ {
-		if k > from && r.items[k].gap == gapNone && !r.onlyOpening(from, k) || !r.supposesAt(k, from) {
+		if k > from && r.items[k].gap == gapNone && !r.onlyOpening(from, k) && !r.muses(k) || !r.supposesAt(k, from) {
 			continue
 		}
 		c := span{fAsk, k, r.supposedTo(k, to)}
