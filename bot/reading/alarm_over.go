@@ -23,11 +23,13 @@ func (r *reader) backAgain() {
 			return
 		}
 	}
-	who := false
+	who := r.onlyOutOnes()
+	named := !who
+	r.gotThemAll()
 	for k := range r.items {
 		it := &r.items[k]
 		who = who || it.pig < 0 && (it.isAny(whoWords) || theySaid[firstWord(it.s)] || it.s == "them all") || it.kind == itNum && int(it.v) == r.alive
-		if it.pig >= 0 {
+		if it.pig >= 0 && named {
 			return // a single one says nothing of the others
 		}
 	}

@@ -59,7 +59,7 @@ func (r *reader) fillAlarm(s span) {
 	case r.has(s, sFence) && !sel.any:
 		a.What = model.AlarmFence
 	case r.has(s, sOut):
-		a.What = model.AlarmOut
+		a.What, a.Over = model.AlarmOut, r.backSince(s)
 	case r.has(s, sDown):
 		a.What = model.AlarmDown
 	default:
@@ -88,7 +88,7 @@ func (r *reader) fillAlarm(s span) {
 		r.fillMove(span{fMove, all.i, all.j})
 		return
 	}
-	if a.Over && r.notAllBack(s, a.Animals) { // "got most of them back in"
+	if a.Over && !r.has(s, sOut) && r.notAllBack(s, a.Animals) { // "got most of them back in"
 		r.idleSpan(s)
 		r.left = append(r.left, r.quote(r.sentenceStart(s.i), r.sentenceEnd(s.j-1)))
 		return

@@ -262,7 +262,7 @@ func (r *reader) othersWish(k int) bool {
 // time something is so: "moss squeals when i pick her up".
 func (r *reader) relativeWhich() {
 	for k := 1; k < len(r.items); k++ {
-		if it := &r.items[k]; it.is(sNote) && lastWord(it.s) == "year" && r.othersWish(k) {
+		if it := &r.items[k]; it.is(sNote) && lastWord(it.s) == "year" && (r.othersWish(k) || it.s == "next year" && r.supposedBefore(k)) {
 			it.sense = setOf(sFiller) // "the kid wants to show otis next year"
 		}
 	}

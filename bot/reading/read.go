@@ -117,6 +117,8 @@ func (r *reader) readItems() {
 	r.clearDates()
 	r.hurtBy()
 	r.allOfThem()
+	r.helpersNotPigs()
+	r.pigsPresent()
 	r.notInThere()
 	r.morePigs()
 	r.conditions()
