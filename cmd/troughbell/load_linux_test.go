@@ -81,7 +81,9 @@ func TestLoad(t *testing.T) {
 	} else {
 		file := built(t)
 		t.Logf("disk: %s", fsyncRate(t, filepath.Dir(db)))
-		t.Logf("memory: %s", slowSpells())
+		idle := watchStalls()
+		time.Sleep(5 * time.Second)
+		t.Logf("machine before: %s", idle.over())
 		debug.SetGCPercent(400) // who texts is to take little from the program
 		began = time.Now()
 		p = startFile(t, file, []string{"TROUGHBELL_TELEGRAM_TOKEN=" + api.Token}, "serve", "--db", db, "--telegram-api", api.URL(), "--backups", "off")
@@ -92,6 +94,10 @@ func TestLoad(t *testing.T) {
 
 	w := watch(t, db)
 	before, ours := usage(t, p), processor(t)
+	var machine *stalls
+	if full != "" {
+		machine = watchStalls()
+	}
 	began = time.Now()
 	for i := range l.texts {
 		if l.rate > 0 {
@@ -103,16 +109,18 @@ func TestLoad(t *testing.T) {
 	spoke := time.Since(began)
 	if full != "" {
 		w.waitFor(l.texts)
+		slow := machine.over()
 		after := usage(t, p)
 		cpu := after.cpu - before.cpu
 		t.Logf("load: %d texts from %d chats in %.1f s, committed after %.1f s: %.0f a second",
 			l.texts, l.chats, spoke.Seconds(), time.Since(began).Seconds(), float64(l.texts)/time.Since(began).Seconds())
 		t.Logf("arrival to commit: %s", w.spans())
+		t.Logf("machine: %s", slow)
+		t.Logf("arrival to commit, outside its stalls: %s", w.spansOutside(slow))
 		each := func(d time.Duration) float64 { return d.Seconds() * 1000 / float64(l.texts) }
 		t.Logf("the program: %.2f ms of processor a text, %s; who texts, the loopback server and the watcher: %.2f ms",
 			each(cpu), after, each(processor(t)-ours))
 		t.Logf("disk: %s", fsyncRate(t, filepath.Dir(db)))
-		t.Logf("memory: %s", slowSpells())
 		t.Logf("sent meanwhile: %d", len(api.Calls("sendMessage")))
 		began = time.Now()
 	}
@@ -170,7 +178,7 @@ func requireOnceInOrder(t *testing.T, path string, l load) {
 type watcher struct {
 	mu      sync.Mutex
 	arrived map[string]time.Time // by the message's id
-	all     []time.Duration
+	all     []spell              // from arrival to commit
 	stop    context.CancelFunc
 	done    chan error
 }
@@ -228,7 +236,7 @@ func (w *watcher) saw(messages []string, at time.Time) {
 	w.mu.Lock()
 	defer w.mu.Unlock()
 	for _, m := range messages {
-		w.all = append(w.all, at.Sub(w.arrived[m]))
+		w.all = append(w.all, spell{w.arrived[m], at})
 	}
 }
 
@@ -245,14 +253,51 @@ func (w *watcher) waitFor(texts int) {
 	}
 }
 
+// spans tells how long it took from arrival to commit.
 func (w *watcher) spans() string {
 	w.mu.Lock()
 	defer w.mu.Unlock()
-	s := slices.Sorted(slices.Values(w.all))
-	at := func(share float64) float64 {
-		return float64(s[int(share*float64(len(s)-1))].Microseconds()) / 1000
+	return told(w.all)
+}
+
+// spansOutside tells it of the texts that met no stall of the machine and nothing that
+// waited because of one: a stall lasts here until a text takes less than twice what
+// half of all take.
+func (w *watcher) spansOutside(stalled spells) string {
+	w.mu.Lock()
+	defer w.mu.Unlock()
+	texts := slices.SortedFunc(slices.Values(w.all), func(a, b spell) int { return a.from.Compare(b.from) })
+	usual := 2 * inOrder(texts)[len(texts)/2]
+	var caughtUp []spell
+	for _, s := range stalled.all {
+		i, _ := slices.BinarySearchFunc(texts, s.to, func(text spell, to time.Time) int { return text.from.Compare(to) })
+		for ; i < len(texts) && texts[i].took() >= usual; i++ {
+			s.to = texts[i].to
+		}
+		caughtUp = append(caughtUp, s)
 	}
-	return fmt.Sprintf("p50 %.1f ms, p90 %.1f ms, p99 %.1f ms, most %.1f ms", at(0.5), at(0.9), at(0.99), at(1))
+	return told(slices.DeleteFunc(texts, func(text spell) bool { return spells{all: caughtUp}.met(text) }))
+}
+
+// inOrder gives how long the texts took, the quickest first.
+func inOrder(texts []spell) []time.Duration {
+	out := make([]time.Duration, len(texts))
+	for i, text := range texts {
+		out[i] = text.took()
+	}
+	slices.Sort(out)
+	return out
+}
+
+func told(texts []spell) string {
+	if len(texts) == 0 {
+		return "no text"
+	}
+	took := inOrder(texts)
+	at := func(share float64) float64 {
+		return float64(took[int(share*float64(len(took)-1))].Microseconds()) / 1000
+	}
+	return fmt.Sprintf("%d texts, p50 %.1f ms, p90 %.1f ms, p99 %.1f ms, most %.1f ms", len(took), at(0.5), at(0.9), at(0.99), at(1))
 }
 
 func (w *watcher) close(t *testing.T) {
