@@ -43,11 +43,12 @@ type hypothesis struct {
 
 // beam is a bounded set of hypotheses, no two of the same frame with the same parts.
 type beam struct {
-	of   []hypothesis
-	keys []uint16 // frame and parts of each
+	of    []hypothesis
+	keys  []uint16 // frame and parts of each
+	worst int      // where the least of a full beam is; -1: not looked for yet
 }
 
-func (b *beam) clear() { b.of, b.keys = b.of[:0], b.keys[:0] }
+func (b *beam) clear() { b.of, b.keys, b.worst = b.of[:0], b.keys[:0], -1 }
 
 // cut divides the items into spans and says which frame each is. It looks at
 // each item once, with a bounded number of ways to read what came before.
@@ -143,7 +144,7 @@ func (b *beam) keep(h hypothesis) {
 	key := uint16(h.frame)<<8 | uint16(h.parts)
 	if k := slices.Index(b.keys, key); k >= 0 {
 		if h.score > b.of[k].score {
-			b.of[k] = h
+			b.of[k], b.worst = h, -1
 		}
 		return
 	}
@@ -151,14 +152,15 @@ func (b *beam) keep(h hypothesis) {
 		b.of, b.keys = append(b.of, h), append(b.keys, key)
 		return
 	}
-	worst := -1
-	for k := range b.of {
-		if b.of[k].frame != fIdle && (worst < 0 || b.of[k].rank < b.of[worst].rank) {
-			worst = k
+	if b.worst < 0 {
+		for k := range b.of {
+			if b.of[k].frame != fIdle && (b.worst < 0 || b.of[k].rank < b.of[b.worst].rank) {
+				b.worst = k
+			}
 		}
 	}
-	if h.rank > b.of[worst].rank || h.frame == fIdle {
-		b.of[worst], b.keys[worst] = h, key
+	if h.rank > b.of[b.worst].rank || h.frame == fIdle {
+		b.of[b.worst], b.keys[b.worst], b.worst = h, key, -1
 	}
 }
 

@@ -100,7 +100,7 @@ var spillStarts = setOfWords(split("on, onto, in, leaked, leaking, nosed, scatte
 // that only such sentences are looked at.
 func (r *reader) spillStart(k int) bool {
 	w := firstWord(r.items[k].s)
-	return spiltWords()[w] != nil || robberWords()[w] != nil || spillStarts[w]
+	return spiltWords().behind(w) != nil || robberWords().behind(w) != nil || spillStarts[w]
 }
 
 // fillSpill reads feed that was lost, and how much.

@@ -76,7 +76,7 @@ func (r *reader) likelyWord(i int) (string, bool) {
 	best, bestCost, second := "", math.Inf(1), math.Inf(1)
 	ofName := r.nameSlip(t.s)
 	named := before == usageEdge && behind == usageNumber // "stella 180": a name that nobody has told
-	for _, w := range usedWords().meantFor(t.s) {
+	for _, w := range usedWords().meantFor(t.s, soundsOf(t.s)) {
 		if m := r.lex.of[w.s]; m != nil && (m.drug != "" || m.sense.has(sDied)) || len(t.s) == 2 && !clippedFrom(t.s, w.s) || ofName < w.cost+nameLead || named && w.cost > nearSlip {
 			continue // no drug and no death rests on a slip, and a name of the herd is likelier
 		}
@@ -111,15 +111,16 @@ func (r *reader) namesGiven() bool {
 func (r *reader) nameSlip(said string) float64 {
 	least, heard := float64(noSlip), soundsOf(said)
 	for _, w := range r.nameSounds() {
-		least = min(least, slipCostOf(said, w.word, heard, w.sounds))
+		least = min(least, slipCost(said, w.word, heard, w.sounds))
 	}
 	return least
 }
 
-// heardWord is a word with its sounds.
+// heardWord is a word of a name with its sounds.
 type heardWord struct {
 	word   string
 	sounds sounds
+	name   int // in the reader's names
 }
 
 // nameSounds are the words of the herd's names that may be misheard, made where a
@@ -130,7 +131,7 @@ func (r *reader) nameSounds() []heardWord {
 		for k := range r.names {
 			for _, w := range r.names[k].words {
 				if len(w) > 2 && genericThing[w] == 0 {
-					r.heard = append(r.heard, heardWord{w, soundsOf(w)})
+					r.heard = append(r.heard, heardWord{w, soundsOf(w), k})
 				}
 			}
 		}

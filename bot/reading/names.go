@@ -99,20 +99,20 @@ func herdNames(h *model.Herd, pigs []*model.Animal) []herdName {
 	return out
 }
 
-// isPlainWord says that a name is one word of small and capital letters of ASCII.
-func isPlainWord(name string) bool {
+// plainName says that a name is words of small and capital letters of ASCII.
+func plainName(name string) bool {
 	for i := range len(name) {
-		if c := name[i] | 0x20; c < 'a' || c > 'z' {
+		if c := name[i] | 0x20; (c < 'a' || c > 'z') && name[i] != ' ' {
 			return false
 		}
 	}
-	return name != ""
+	return true
 }
 
 // nameWords are the words of a name as they stand in a text.
 func nameWords(name string) []string {
-	if isPlainWord(name) { // most names, and all of them are looked at for each text
-		return []string{strings.ToLower(name)}
+	if plainName(name) { // most names, and all of them are looked at for each text
+		return strings.Fields(strings.ToLower(name))
 	}
 	var own []string
 	for _, t := range scan(nil, name, false) {
@@ -179,6 +179,9 @@ func (r *reader) nameAt(i int) (herdName, int) {
 		return best, 0
 	}
 	first := r.toks[i].s[0]
+	if !r.nameStarts.has(first) {
+		return best, 0
+	}
 	for k := range r.names {
 		h := &r.names[k]
 		if h.words[0][0] != first && !h.sized {
@@ -267,6 +270,21 @@ var compass = map[string]string{"n": "north", "s": "south", "e": "east", "w": "w
 var sizeAlias = map[string]string{
 	"sm": "small", "lil": "small", "little": "small", "smaller": "small", "tiny": "small", "smal": "small", "sml": "small",
 	"lg": "big", "large": "big", "larger": "big", "bigger": "big", "bg": "big", "bigg": "big",
+}
+
+// sizeStarts are what those begin with.
+const sizeStarts = "slbt"
+
+// byteSet is a set of bytes.
+type byteSet [4]uint64
+
+func (s *byteSet) add(b byte)      { s[b>>6] |= 1 << (b & 63) }
+func (s *byteSet) has(b byte) bool { return s[b>>6]&(1<<(b&63)) != 0 }
+
+func (s *byteSet) addAll(bytes string) {
+	for i := range len(bytes) {
+		s.add(bytes[i])
+	}
 }
 
 // sizeWord says that a name's word is one that people say in other words.

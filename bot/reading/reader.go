@@ -17,7 +17,9 @@ type reader struct {
 	pigs  []*model.Animal // the living first, then those gone
 	alive int             // how many of pigs live
 	names []herdName
-	heard []heardWord // the words of the names, nil until a text needs them
+	// nameStarts are the bytes that the names, and the other words for their sizes, begin with.
+	nameStarts byteSet
+	heard      []heardWord // the words of the names, nil until a text needs them
 	// plainNames says that the pigs' names are of ASCII alone.
 	plainNames bool
 	today      model.Day
@@ -104,9 +106,15 @@ func newReader(c Context, text string) *reader {
 	r.names, r.heard = herdNames(c.Herd, r.pigs), nil
 	r.plainNames = !slices.ContainsFunc(r.pigs, func(a *model.Animal) bool { return !plainLetters(a.Name) })
 	r.longestTag, r.pairs = 0, r.pairs[:0]
+	r.nameStarts = byteSet{}
 	for k := range r.names {
-		if h := &r.names[k]; h.tag {
+		h := &r.names[k]
+		if h.tag {
 			r.longestTag = max(r.longestTag, len(h.words[0]))
+		}
+		r.nameStarts.add(h.words[0][0])
+		if h.sized {
+			r.nameStarts.addAll(sizeStarts)
 		}
 	}
 	r.toks, r.items, r.force = r.toks[:0], r.items[:0], r.force[:0]

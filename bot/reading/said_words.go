@@ -28,24 +28,41 @@ func (r *reader) said(s span) string {
 	return r.saidWords
 }
 
-// phrases are phrases to look for in what was said: behind the first word of each
-// what else it has, with a blank before each of its words and one at its end. They are
-// made when they are first looked for: most runs of the program look for few.
-type phrases func() map[string][]string
+// phrases are phrases to look for in what was said. They are made when they are first
+// looked for: most runs of the program look for few.
+type phrases func() *phraseSet
+
+// phraseSet has behind the first word of each phrase what else it has, with a blank
+// before each of its words and one at its end.
+type phraseSet struct {
+	rest map[string][]string
+	// starts are, by the length of a first word, the letters it begins with, by their
+	// number in the alphabet or somewhere: few words of a text need to be looked up.
+	starts [16]uint32
+}
 
 // phrasesOf makes phrases of a comma list.
 func phrasesOf(list string) phrases {
-	return sync.OnceValue(func() map[string][]string {
-		p := map[string][]string{}
+	return sync.OnceValue(func() *phraseSet {
+		p := &phraseSet{rest: map[string][]string{}}
 		for _, one := range split(list) {
 			first, rest, more := strings.Cut(one, " ")
 			if more {
 				rest = " " + rest
 			}
-			p[first] = append(p[first], rest+" ")
+			p.rest[first] = append(p.rest[first], rest+" ")
+			p.starts[len(first)&15] |= 1 << (first[0] & 31)
 		}
 		return p
 	})
+}
+
+// behind is what the phrases that begin with a word have behind it.
+func (p *phraseSet) behind(word string) []string {
+	if word == "" || p.starts[len(word)&15]&(1<<(word[0]&31)) == 0 {
+		return nil
+	}
+	return p.rest[word]
 }
 
 // saysAny reports whether one of the phrases stands in what was said.
@@ -73,7 +90,7 @@ func (p phrases) begin(said string) bool {
 	if to == 0 {
 		return false
 	}
-	for _, rest := range p()[said[1:to]] {
+	for _, rest := range p().behind(said[1:to]) {
 		if strings.HasPrefix(said[to:], rest) {
 			return true
 		}

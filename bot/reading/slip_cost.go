@@ -8,19 +8,14 @@ import "strings"
 // noSlip is the cost of a word that nobody comes to by a slip.
 const noSlip = 9
 
-// slipCost is what it takes to come from the word that was meant to the one that
-// stands there.
-func slipCost(said, meant string) float64 {
-	return slipCostOf(said, meant, soundsOf(said), soundsOf(meant))
-}
-
 // sounds are the sound keys of a word, with its vowels and without.
 type sounds struct{ full, bare string }
 
 func soundsOf(w string) sounds { return sounds{soundKey(w, true), soundKey(w, false)} }
 
-// slipCostOf is slipCost of words whose sounds are known.
-func slipCostOf(said, meant string, sx, mx sounds) float64 {
+// slipCost is what it takes to come from the word that was meant to the one that
+// stands there; sx and mx are how they sound.
+func slipCost(said, meant string, sx, mx sounds) float64 {
 	if said == meant {
 		return 0
 	}

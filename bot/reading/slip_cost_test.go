@@ -30,21 +30,26 @@ func TestSlipCost(t *testing.T) {
 	for _, order := range [][3]string{ // said, the likelier word, the less likely one
 		{"rcie", "rice", "raise"}, {"mos", "moss", "mash"}, {"umpty", "empty", "dumped"}, {"wait", "weight", "wheat"}, {"feeler", "feeder", "filled"}, {"gatr", "gate", "goat"},
 	} {
-		near, far := slipCost(order[0], order[1]), slipCost(order[0], order[2])
+		near, far := costOf(order[0], order[1]), costOf(order[0], order[2])
 		require.Less(t, near, far, "%v", order)
 		require.Less(t, near, dearestSlip, "%v", order)
 	}
-	require.Zero(t, slipCost("moss", "moss"))
-	require.GreaterOrEqual(t, slipCost("garden", "hopper"), float64(noSlip))
+	require.Zero(t, costOf("moss", "moss"))
+	require.GreaterOrEqual(t, costOf("garden", "hopper"), float64(noSlip))
 }
 
 // TestMeantFor finds the words of the trade that a word may have been meant for.
 func TestMeantFor(t *testing.T) {
 	for said, want := range map[string]string{"hence": "fence", "scoring": "scouring", "willow": "wallow", "brand": "bran", "wait": "weight", "labs": "lbs", "pics": "pigs", "rcie": "rice", "mist": "mixed"} {
 		var found []string
-		for _, w := range meantWords().meantFor(said) {
+		for _, w := range meantWords().meantFor(said, soundsOf(said)) {
 			found = append(found, w.s)
 		}
 		require.Contains(t, found, want, said)
 	}
+}
+
+// costOf is what the slip between two words takes.
+func costOf(said, meant string) float64 {
+	return slipCost(said, meant, soundsOf(said), soundsOf(meant))
 }

@@ -84,10 +84,9 @@ func (m *meaning) worthBending() bool {
 }
 
 // meantFor are the words of the trade that one can come from to the word by a
-// slip, with what that takes, the likeliest first.
-func (s *slipWords) meantFor(said string) []meantWord {
+// slip, with what that takes, the likeliest first; own is how that sounds.
+func (s *slipWords) meantFor(said string, own sounds) []meantWord {
 	var out []meantWord
-	own := soundsOf(said)
 	seen := map[string]bool{said: true}
 	consider := func(list []string) {
 		for _, w := range list {
@@ -95,7 +94,7 @@ func (s *slipWords) meantFor(said string) []meantWord {
 				continue
 			}
 			seen[w] = true
-			if c := slipCostOf(said, w, own, s.heard[w]); c < dearestSlip {
+			if c := slipCost(said, w, own, s.heard[w]); c < dearestSlip {
 				out = append(out, meantWord{w, c})
 			}
 		}

@@ -90,7 +90,13 @@ func soundKey(w string, vowels bool) string {
 	return string(out)
 }
 
-func isVowel(c byte) bool { return strings.IndexByte("aeiou", c) >= 0 && c != 0 }
+func isVowel(c byte) bool {
+	switch c {
+	case 'a', 'e', 'i', 'o', 'u':
+		return true
+	}
+	return false
+}
 
 // vowelSounds are the sounds of vowels written together, the longer before the
 // shorter that it begins with.
@@ -123,9 +129,11 @@ var vowelSounds = []struct {
 // vowelSound is the mark of the vowels that begin at i, and how many letters they
 // are.
 func vowelSound(w string, i int) (byte, int) {
-	for _, v := range vowelSounds {
-		if strings.HasPrefix(w[i:], v.s) {
-			return v.mark, len(v.s)
+	if i+1 < len(w) && (isVowel(w[i+1]) || w[i+1] == 'y' || w[i+1] == 'w') {
+		for _, v := range vowelSounds {
+			if strings.HasPrefix(w[i:], v.s) {
+				return v.mark, len(v.s)
+			}
 		}
 	}
 	if i+2 < len(w) && w[i+2] == 'e' && i+3 == len(w) && !isVowel(w[i+1]) { // "same", "wine"

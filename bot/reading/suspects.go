@@ -152,19 +152,18 @@ func (r *reader) meantAt(toks []token, i int, kind suspectKind) []meantWord {
 		}
 		out = append(out, meantWord{w, cost})
 	}
-	for n := range r.names {
-		h := &r.names[n]
+	heard := soundsOf(t.s)
+	for _, n := range r.nameSounds() {
+		h := &r.names[n.name]
 		if h.pig >= 0 && int(h.pig) >= r.alive || h.number || h.tag {
 			continue
 		}
-		for _, w := range h.words {
-			if len(w) < 3 || isDigit(w[0]) || genericThing[w] != 0 || w == t.s || kind == plainWord && len(w) == 3 && len(t.s) == 3 && !swapped(w, t.s) {
-				continue // "gut" is no "Gus"
-			}
-			c := max(slipCost(t.s, w)-0.2, 0.1) // the herd's own names are said often
-			if c < dearestSlip && (kind == unheardOf || c <= kind.dearest()) {
-				add(w, c)
-			}
+		if isDigit(n.word[0]) || n.word == t.s || kind == plainWord && len(n.word) == 3 && len(t.s) == 3 && !swapped(n.word, t.s) {
+			continue // "gut" is no "Gus"
+		}
+		c := max(slipCost(t.s, n.word, heard, n.sounds)-0.2, 0.1) // the herd's own names are said often
+		if c < dearestSlip && (kind == unheardOf || c <= kind.dearest()) {
+			add(n.word, c)
 		}
 	}
 	if t.capital && !t.upper && i > 0 && (toks[i-1].kind == tokWord || kind == unheardOf && inNameList(toks, i)) { // a name
@@ -173,7 +172,7 @@ func (r *reader) meantAt(toks []token, i int, kind suspectKind) []meantWord {
 	}
 	counted := i > 0 && toks[i-1].kind == tokNum
 	own := r.lex.of[t.s]
-	for _, w := range meantWords().meantFor(t.s) {
+	for _, w := range meantWords().meantFor(t.s, heard) {
 		m, daily := r.lex.of[w.s], isDaily()[w.s]
 		limit := kind.dearest()
 		if kind == unheardOf && len(t.s) == len(w.s) && !swapped(t.s, w.s) {
