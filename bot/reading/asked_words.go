@@ -184,6 +184,9 @@ func (r *reader) askedOf(s span) asked {
 	for k := s.i; k < s.j; k++ {
 		is |= r.askedBy(k, s)
 	}
+	if r.asksOfDeed(from, to) {
+		is |= qWho | qPast | qDeed
+	}
 	return is
 }
 

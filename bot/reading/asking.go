@@ -150,7 +150,7 @@ func (r *reader) onlyOpening(from, n int) bool {
 	return true
 }
 
-var openers = setOfWords(split("ugh, argh, shoot, dang, crap, roughly, about, so, ok, okay, and, but, hey, um, uh, hmm, also, oh, well, bot, now, then, please, pls, plz, kindly, dear, friend, sir, madam, quick, question, ask, just, say, lol, honestly, sorry, yo, bruh, bro, dude, man, anyway"))
+var openers = setOfWords(split("roughly, about, so, ok, okay, and, but, hey, um, uh, hmm, also, oh, well, bot, now, then, please, pls, plz, kindly, dear, friend, sir, madam, quick, question, ask, just, say, lol, honestly, sorry, yo, bruh, bro, dude, man, anyway, ugh, uhh, umm, hm, hmmm, argh, aargh, gah, omg, wait, shoot, dang, damn, darn, crap, heck, gosh, jeez, geez, oof, whoa, wow, oops, whoops, woops, haha, guys, folks, y'all, yall, mom, dad, mum, hon, honey, babe, kids, team"))
 
 // onlyTopic says that what stands before a question but names what it is about: a
 // thing, a pig, a weight to reach, a day to come. What states an amount of a thing is
@@ -213,7 +213,7 @@ func (r *reader) asksAt(n, to int) bool {
 	case (first == "who" || first == "who's" || first == "whos") && !quest && !r.namesThing(span{fAsk, n, to}) && r.find(span{fAsk, n, to}, sPigs) < 0 && r.find(span{fAsk, n, to}, sFeeder) < 0 && r.find(span{fAsk, n, to}, sBarrel) < 0 && r.find(span{fAsk, n, to}, sWallow) < 0 && !r.compares(n, to):
 		return false
 	case askWords[first]:
-		return !r.relative(n) && (quest || n == 0 || it.gap >= gapStop || helpVerbs[w(at+1)] || askPhrase[first+" "+w(at+1)])
+		return !r.relative(n) && (quest || n == 0 || it.gap >= gapStop || first == "who" && r.onlyOpening(r.sentenceStart(n), n) || helpVerbs[w(at+1)] || askPhrase[first+" "+w(at+1)])
 	case (first == "can" || first == "could" || first == "would" || first == "will") && (w(1) == "you" || w(1) == "u" || w(1) == "ya"):
 		for k := 2; k <= politeReach; k++ {
 			if tellVerbs[w(k)] {
@@ -227,9 +227,11 @@ func (r *reader) asksAt(n, to int) bool {
 		return true
 	case first == "by" && w(1) == "when" && helpVerbs[w(2)]:
 		return true
-	case first == "have" || first == "has":
+	case (first == "have" || first == "has") && !r.deedAsked(w, at):
 		plain := !r.measured(n) || lastWord(r.items[to-1].s) == "yet"
 		return plainSubjects[w(1)] && (quest || w(2) != "" && w(1) != "a" && plain) || first == "has" && r.askedSubject(n, i+1) && (quest || plain)
+	case r.deedAsked(w, at):
+		return true
 	case first == "did" || first == "do" || first == "does":
 		return plainSubjects[w(1)] && (quest || w(1) != "it") || quest && r.askedSubject(n, i+1) || first == "did" && r.asksDeed(i)
 	case first == "will" && it.s != "will" && !quest, first == "might" && !quest, first == "must" && !quest:
@@ -316,28 +318,6 @@ func (r *reader) topicHeads(from, to int) bool {
 	switch firstWord(r.items[from+1].s) {
 	case "until", "till", "til", "to", "from", "through", "by", "for", "before":
 		return !strings.Contains(it.s, "plan") && !r.tells(from, to)
-	}
-	return false
-}
-
-// whichOfTwo says that a sentence holds two pigs against each other: "moss or plum
-// growing quicker".
-func (r *reader) whichOfTwo(from, to int) bool {
-	for k := from + 1; k+1 < to; k++ {
-		if r.items[k].s == "or" && r.items[k-1].pig >= 0 && r.items[k+1].pig >= 0 {
-			return r.compares(from, to) && r.amountless(from, to)
-		}
-	}
-	return false
-}
-
-// compares says that a comparing word stands in the items from i to j.
-func (r *reader) compares(i, j int) bool {
-	from, to := r.tokenRange(span{fAsk, i, j})
-	for k := from; k < to; k++ {
-		if comparing[r.toks[k].s] {
-			return true
-		}
 	}
 	return false
 }

@@ -14,6 +14,9 @@ var makesBatches = setOfWords(split("ran, did, done, knocked, whipped, whipped u
 func (r *reader) batchesMade() {
 	for k := range r.items {
 		it := &r.items[k]
+		if it.s == "made" && it.is(sMixed) && k+1 < len(r.items) && r.items[k+1].s == "it" && r.items[k+1].gap == gapNone && !r.speaksOfMix(k) {
+			it.sense.drop(sMixed) // "made it 25 for birch"
+		}
 		bare := it.kind == itNum && it.v <= mostVessels && !it.ord && it.gap == gapNone && k > 0 && r.items[k-1].is(sMixed) && r.items[k-1].kind == itWord
 		named := it.unit == unitBatch || it.kind == itWord && namesBatch[it.s]
 		if !named && !bare || it.quest {
@@ -52,6 +55,16 @@ func (r *reader) batchesMade() {
 		r.giveShares(shares)
 		return
 	}
+}
+
+// speaksOfMix says that the sentence of item k names feed, a batch or what goes into one.
+func (r *reader) speaksOfMix(k int) bool {
+	for n := r.sentenceStart(k); n < r.sentenceEnd(k); n++ {
+		if it := &r.items[n]; it.unit == unitBatch || it.pig < 0 && it.isAny(setOf(sFeed, sRecipe, sIngredient)) {
+			return true
+		}
+	}
+	return false
 }
 
 // batchOfOther says that the batch at item k is one of something that no pig is fed.

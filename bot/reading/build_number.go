@@ -71,7 +71,7 @@ func (r *reader) afterFraction(it *item, i, n int) int {
 		return n + 1 // "3/4 full"
 	}
 	if j+1 < len(r.toks) && (r.toks[j].s == "an" || r.toks[j].s == "a") && r.unitAt(j+1).dim() == hours {
-		it.kind, it.unit = itQty, r.unitAt(j+1)
+		it.kind, it.unit, it.v2 = itQty, r.unitAt(j+1), 0
 		return j + 2 - i
 	}
 	if j < len(r.toks) && (r.toks[j].s == "a" || r.toks[j].s == "an" || r.toks[j].s == "of") && j+1 < len(r.toks) {
@@ -79,13 +79,13 @@ func (r *reader) afterFraction(it *item, i, n int) int {
 			j++
 		}
 		if u, k := r.unitPhrase(j + 1); u != 0 && (u.dim() == vessel || u.dim() == mass || u.dim() == volume || u.dim() == area || u == unitFt) && len(r.toks[j+1].s) > 1 {
-			it.kind, it.unit = itQty, u
+			it.kind, it.unit, it.v2 = itQty, u, 0
 			return j + 1 + k - i
 		}
 		return n
 	}
 	if u, k := r.unitPhrase(j); u != 0 && (u.dim() == vessel || len(r.toks[j].s) > 1 && u.dim() != days && u.dim() != money && r.toks[j].s != "in") {
-		it.kind, it.unit = itQty, u
+		it.kind, it.unit, it.v2 = itQty, u, 0
 		return n + k
 	}
 	return n

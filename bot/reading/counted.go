@@ -54,6 +54,11 @@ func (r *reader) slashParts() {
 		default:
 			continue
 		}
+		if n := k + 1; n < len(r.items) && r.items[n].qty(vessel) && r.items[n].s == "a" && r.items[n].gap == gapNone { // "1/2 a bag"
+			r.items[n].v, r.items[n].soft = it.v/it.v2, false
+			r.blank(k)
+			continue
+		}
 		d, ok := it.day.on(r.today, lookBack, r.dayFirst)
 		first, came := r.firstArrival()
 		if ok && came && (d < first || d > r.today) {

@@ -12,6 +12,14 @@ func (r *reader) vet(s span, from int) {
 	if from >= len(r.out) || r.force[s.i] != 0 && s.frame != fSpend {
 		return
 	}
+	if (s.frame == fFeed || s.frame == fStock) && r.ordinalBag(s) {
+		r.confirm(s, from)
+		return
+	}
+	if (s.frame == fFeed || s.frame == fWater) && r.outOfThing(s, from) {
+		r.confirm(s, from)
+		return
+	}
 	for _, v := range vetoes[s.frame] {
 		if v.holds(r, s, from) {
 			v.then(r, s, from)

@@ -149,10 +149,11 @@ func (r *reader) deadThings() {
 			}
 			continue
 		}
-		if it.s != "dead" || k == 0 || k+1 >= len(r.items) {
+		if it.s != "dead" && it.s != "drowned" || k+1 >= len(r.items) || k == 0 && (k+2 >= len(r.items) || r.items[k+2].s != "in") {
 			continue
 		}
-		switch r.items[k-1].s {
+		switch r.items[max(k-1, 0)].s {
+		case it.s:
 		case "a", "some", "the", "that", "ate", "eating", "two", "three", "of":
 		default:
 			continue

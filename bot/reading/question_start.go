@@ -135,7 +135,7 @@ func (r *reader) relative(k int) bool {
 				return true
 			}
 		}
-		return it.s == "who" && k > 0 || it.s == "which" && k > 0 && it.gap < gapStop
+		return it.s == "who" && k > 0 && !r.onlyOpening(r.sentenceStart(k), k) || it.s == "which" && k > 0 && it.gap < gapStop
 	}
 	return false
 }
