@@ -22,11 +22,9 @@ func (t *talk) implyUnits() error {
 	if t.s.Herd.Units != "" || len(t.recorded) == 0 {
 		return nil
 	}
-	words := strings.FieldsFunc(strings.ToLower(t.m.Text), func(c rune) bool {
-		return !(c >= 'a' && c <= 'z' || c == '2')
-	})
+	words := unitWords(t.m.Text)
 	has := func(units []string) bool {
-		return slices.ContainsFunc(words, func(w string) bool { return slices.Contains(units, strings.TrimLeft(w, "2")) })
+		return slices.ContainsFunc(words, func(w string) bool { return slices.Contains(units, w) })
 	}
 	system := ""
 	switch metric, us := has(metricUnits), has(usUnits); {
@@ -40,4 +38,23 @@ func (t *talk) implyUnits() error {
 	e := t.note(model.Setting{Key: model.SetUnits, Text: system})
 	e.Judged = implied
 	return t.append(e)
+}
+
+// unitWords are the words of a text that may be units, in lower case and without the
+// numbers they are written together with. A single letter is one behind a number alone,
+// so that the m of "i'm" is no metre.
+func unitWords(text string) []string {
+	words := strings.FieldsFunc(strings.ToLower(text), func(c rune) bool {
+		return !(c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '\'' || c == '’')
+	})
+	var out []string
+	behind := false
+	for _, w := range words {
+		bare := strings.TrimLeft(w, "0123456789")
+		if len(bare) > 1 || behind || bare != w {
+			out = append(out, bare)
+		}
+		behind = bare == ""
+	}
+	return out
 }
