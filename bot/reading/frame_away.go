@@ -66,6 +66,9 @@ func (r *reader) fillAway(s span) {
 		}
 	}
 	a := model.AwayFrom{}
+	if from, to, ok := r.aroundHoliday(s); ok {
+		days = []model.Day{from, to}
+	}
 	switch {
 	case len(days) == 0 && r.someMonth(s):
 		r.useAll(s)

@@ -7,7 +7,7 @@ import "strings"
 func (r *reader) awayThere(k int) bool {
 	it := &r.items[k]
 	zone := it.canon == zoneCanon
-	if !zone && !(lastWord(it.s) == "in" && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.placeLike(k+1)) && !(r.goesTo(k) && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.unheardPlace(k+1)) || it.pig >= 0 {
+	if !zone && !(lastWord(it.s) == "in" && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.placeLike(k+1)) && !(r.goesTo(k) && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.unheardPlace(k+1)) && !r.awayPlace(k) || it.pig >= 0 {
 		return false
 	}
 	from, to := r.sentenceStart(k), r.sentenceEnd(k)
@@ -59,7 +59,7 @@ func (r *reader) goesTo(k int) bool {
 	if it.s == "to" {
 		return k > 0 && it.gap == gapNone && goingWords[lastWord(r.items[k-1].s)]
 	}
-	return lastWord(it.s) == "to" && goingWords[firstWord(it.s)]
+	return lastWord(it.s) == "to" && (goingWords[firstWord(it.s)] || goingWords[secondWord(it.s)])
 }
 
 // dayOfMonthLike says that a number may be a day of the month.

@@ -80,6 +80,8 @@ func (r *reader) behindLead(words []string) ([]string, bool) {
 		switch {
 		case tellsNames[low]:
 			named = true
+		case r.sexOfNamed(words[k:]):
+			return words[k:], true
 		case theseAre[low], low == ":", low == "=", low == "-", low == "–", low == "the", low == "our", low == "are", low == "is":
 		case len(w) == 1 && w != low, !namingFillers[low]:
 			return words[k:], named || opens && r.looksListed(words[k:])
@@ -170,6 +172,7 @@ func (t *namesTold) sentence(words []string) (rest []string, whole bool) {
 			current, ahead = nil, ""
 		case sex != "":
 			ahead = sex
+		case k == len(words)-1 && len(t.names) > 0 && t.r.smallTalk(low) && w == low:
 		default:
 			name := capitalize(strings.Trim(w, "'\""))
 			i := slices.Index(t.names, name)

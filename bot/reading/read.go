@@ -66,6 +66,9 @@ func (r *reader) run() Reading {
 	if got, ok := r.namesLater(); ok {
 		return got
 	}
+	if got, ok := r.bornLater(); ok {
+		return got
+	}
 	if got, ok := r.swap(); ok {
 		return got
 	}
@@ -179,6 +182,8 @@ func (r *reader) readItems() {
 	r.waterSources()
 	r.frost()
 	r.hoseForBarrel()
+	r.pondNames()
+	r.callIt()
 	r.settleHerdName()
 	r.introductions()
 	r.slipsOfTongue()
@@ -196,6 +201,8 @@ func (r *reader) readItems() {
 	r.mixParts()
 	r.arrivalRanges()
 	r.pigPrices()
+	r.laterPrices()
+	r.eatenThings()
 	r.sellers()
 	r.countedThings()
 	r.didTheThing()

@@ -146,7 +146,7 @@ func (r *reader) fillHerd(s span) {
 		if to > from && !r.items[to].capital && (r.items[to].s == "and" || r.items[to].is(sZone) && !r.items[to].is(sFiller) || r.items[to].gap == gapAnd && !r.items[to].capital || r.items[to].is(sPronoun) || r.items[to].s == "we" || r.items[to].s == "in") {
 			break
 		}
-		if to > from && r.items[to].gap == gapAnd && !r.items[to].capital {
+		if to > from && (r.items[to].gap == gapAnd && !r.items[to].capital || r.items[from].capital && r.nameOver(to)) {
 			break
 		}
 		r.items[to].used = true

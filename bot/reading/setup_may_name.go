@@ -20,7 +20,7 @@ const (
 // unless a thing is called so.
 var stateWords = setOfWords(split(`secondhand, second-hand, used, new, brand-new, newish, newer, older, homemade, homebuilt, diy, spare, broken, leaky, cracked, rusty, dented, cheap, nice, good, great, huge, tiny, fat,
 	thin, full, empty, actual, real, proper, decent, whole, entire, single, double, own, different, other, another, extra, additional, similar, same, usual, standard, normal, regular, bit, piece, spot, area, section, strip, patch, chunk,
-	lady, guy, man, woman, seller, dealer, neighbor, neighbour, husband, hubby, wife, dad, mom, kid, kids, son, daughter, thing, things, stuff, lot, kind, sort, type, model, brand, ebay, craigslist, auction, store, shop`))
+	lady, guy, man, woman, seller, dealer, neighbor, neighbour, husband, hubby, wife, dad, mom, kid, kids, son, daughter, thing, things, stuff, lot, kind, sort, type, model, brand, ebay, craigslist, auction`))
 
 // neverNames says that item k is a participle, a verb, a small word or a word for a
 // state, which no thing has for its name unless the text says that it is called so.

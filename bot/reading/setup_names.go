@@ -34,7 +34,7 @@ var stopWords = func() map[string]bool {
 	for _, w := range strings.Fields(`the a an i we my our they they're there there's it it's is are was were each both all with of and at in on for to has have had holds hold about
 		two three four five six one also then plus total feed water this that these those currently now here pigs pig named called name names them their his her got get gets we've i've
 		which while where but or so as from by per ok okay please just only today yesterday around roughly them's us you me he she him his who when what how why am be been do does did not no yes
-		because since until till after before if us me trash garbage can plastic wooden metal steel farm split divided duroc durocs hampshire hampshires yorkshire yorkshires berkshire berkshires landrace tamworth tamworths mangalitsa kunekune pietrain cross crosses crossbred crossbreds be's feeder feeders nipple nipples deep wide long-ish capacity size sized hi hello tag tags eartag eartags tagged numbered`) {
+		because since until till after before if us me trash garbage can farm split divided duroc durocs hampshire hampshires yorkshire yorkshires berkshire berkshires landrace tamworth tamworths mangalitsa kunekune pietrain cross crosses crossbred crossbreds be's feeder feeders nipple nipples deep wide long-ish capacity size sized hi hello tag tags eartag eartags tagged numbered`) {
 		m[w] = true
 	}
 	return m
@@ -48,6 +48,9 @@ func (r *reader) nameLike(k int) bool {
 	}
 	if it.kind == itWord && placeWords[it.s] {
 		return true
+	}
+	if apartWords[it.s] {
+		return r.tellsApart(k)
 	}
 	if it.kind != itWord && !(it.kind == itFrac && it.capital) && !(it.kind == itDay && it.capital && it.day.form == dayNone) {
 		return false

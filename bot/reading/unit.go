@@ -213,7 +213,7 @@ var unitWords = []struct{ unit, words string }{
 	{"ZAR", "zar, rand, rands"},
 	{"CZK", "czk, koruna"},
 	{"HUF", "huf, forint"},
-	{"nipple", "nipple, nipples, nips, drinker, drinkers, nipple drinker, nipple drinkers"},
+	{"nipple", "nipple, nipples, nips, drinker, drinkers, nipple drinker, nipple drinkers, drinker things, drinker thing, drinker nipple, drinker nipples, nipple things, nipple thing, nipple thingies, drinker thingies, little drinker things, little nipple things, nipple waterers, nipple waterer"},
 	{"stone", "stone, stones, st"},
 }
 
