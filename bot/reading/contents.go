@@ -309,7 +309,7 @@ func (r *reader) leftThenMore(i, k int) bool {
 }
 
 // rimWords are where what is full up to them reaches.
-var rimWords = setOfWords(split("lid, rim, edge, neck, brim, top, the lid, the rim, the brim"))
+var rimWords = setOfWords(split("lid, rim, lip, the lip, edge, neck, brim, top, the lid, the rim, the brim"))
 
 // notFull says that behind the "still" at item k it is told that a thing is not full.
 func (r *reader) notFull(k, j int) bool {

@@ -50,6 +50,10 @@ func (r *reader) fillSick(s span) {
 			it.used = true // "coughing a bit, eating fine" is no recovery
 			continue
 		}
+		if ill && first >= 0 && it.is(sWell) && !it.is(sSick) && r.othersWell(k) {
+			it.used = true
+			continue
+		}
 		if it.is(sSick) || it.is(sWell) {
 			well = well || it.is(sWell) && !it.is(sSick)
 			if first < 0 {
@@ -169,29 +173,6 @@ func (r *reader) ofOnePig(s span) bool {
 }
 
 var onePronouns = setOfWords(split("he, she, his, her, him, he's, she's, hes, shes, he is, she is, he was, she was"))
-
-// nextAiling is the item of a second pig in a span that has a sign of its own
-// behind it, where a pig with a sign stands before; 0 if there is none.
-func (r *reader) nextAiling(s span) int {
-	pig, sick := false, false
-	for k := s.i; k < s.j; k++ {
-		it := &r.items[k]
-		if it.pig >= 0 && int(it.pig) < r.alive {
-			if pig && sick {
-				for n := k + 1; n < s.j && n <= k+4 && r.items[n].gap < gapAnd; n++ {
-					if x := &r.items[n]; x.isAny(setOf(sSick)) {
-						return k
-					} else if x.kind != itWord || x.pig >= 0 || x.isAny(setOf(sBut, sWell, sAnd)) {
-						break
-					}
-				}
-			}
-			pig = true
-		}
-		sick = sick || pig && it.is(sSick) && !it.is(sWell)
-	}
-	return 0
-}
 
 // onlyAiling is the one pig that was told to be unwell lately and not yet to be
 // well, -1 if there is none or there are several.

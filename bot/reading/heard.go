@@ -16,7 +16,7 @@ var chatSpelling = map[string]string{
 	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "whit's": "what's", "haud": "hold", "hauds": "holds", "twa": "two", "shud": "should", "wud": "would", "cud": "could", "wid": "would",
 	"wan": "one", "ane": "one", "yin": "one", "fower": "four", "sax": "six", "seeven": "seven", "echt": "eight", "aicht": "eight", "eleeven": "eleven", "twal": "twelve", "hunner": "hundred", "hunder": "hundred", "dizzen": "dozen", "hauf": "half", "kwarter": "quarter",
 	"zwei": "two", "drei": "three", "vier": "four", "fünf": "five", "sechs": "six", "sieben": "seven", "acht": "eight", "neun": "nine", "zehn": "ten", "isang": "one", "dalawang": "two", "dalawa": "two", "tatlong": "three", "tatlo": "three", "apat": "four", "limang": "five", "anim": "six",
-	"mair": "more", "whit": "what", "gied": "gave", "wis": "was", "doon": "down", "dwn": "down", "doun": "down", "nae": "no", "dinna": "don't", "cannae": "can't", "didnae": "didn't", "wisnae": "wasn't", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full",
+	"mair": "more", "whit": "what", "gied": "gave", "wis": "was", "doon": "down", "dwn": "down", "doun": "down", "nae": "no", "dinna": "don't", "cannae": "can't", "didnae": "didn't", "wisnae": "wasn't", "rn": "now", "ful": "full", "fulll": "full", "fll": "full", "fukl": "full", "fukll": "full", "hooper": "hopper", "hoopers": "hoppers", "moar": "more",
 }
 
 // heardAs are runs of words that stand for others: what was heard, what was meant.
@@ -81,6 +81,18 @@ var heardAs = []struct{ heard, meant string }{
 	{"how log can", "how long can"},
 	{"barrow full", "barrel full"},
 	{"both thanks", "both tanks"},
+	{"the thank", "the tank"},
+	{"thank is", "tank is"},
+	{"thank was", "tank was"},
+	{"thank at", "tank at"},
+	{"thank full", "tank full"},
+	{"thank empty", "tank empty"},
+	{"wall low", "wallow"},
+	{"half a snack", "half a sack"},
+	{"a snack in", "a sack in"},
+	{"snacks in", "sacks in"},
+	{"snack of", "sack of"},
+	{"snacks of", "sacks of"},
 	{"both tanx", "both tanks"},
 	{"bth tanx", "both tanks"},
 	{"tanx full", "tanks full"},
