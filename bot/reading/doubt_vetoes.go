@@ -148,6 +148,7 @@ var vetoes = [numFrames][]veto{
 		{"Pear pen: ...", func(r *reader, s span, _ int) bool { return r.penHeading(s) }, drop},
 		{"found a snake by the hill", (*reader).penOnlyNamed, drop},
 		{"garden on friday maybe", (*reader).weekdayAhead, dropAs(NonePlan)},
+		{"garden friday", (*reader).dayUntold, askWhether},
 	},
 	fWeather: {
 		{"93 forecast", func(r *reader, s span, _ int) bool {
