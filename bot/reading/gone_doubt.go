@@ -174,6 +174,9 @@ func (r *reader) passedOnIt(k int) bool {
 	}
 	n := k + 1
 	if r.items[k].s == "passed" {
+		if r.passedThing(n) {
+			return true
+		}
 		if n >= len(r.items) || r.items[n].s != "on" {
 			return false
 		}
@@ -188,6 +191,22 @@ func (r *reader) passedOnIt(k int) bool {
 	}
 	return false
 }
+
+// passedThing says that at item n, right behind a "passed", stands what was handed on or
+// gone by and no time of death: "passed the apples to otis", "passed a deer on the lane".
+func (r *reader) passedThing(n int) bool {
+	if n+1 >= len(r.items) || r.items[n].gap != gapNone || r.items[n+1].gap != gapNone {
+		return false
+	}
+	switch r.items[n].s {
+	case "the", "a", "an", "some", "him", "her", "them", "his", "out", "my", "our":
+	default:
+		return false
+	}
+	return !saysAny(r.said(span{0, n, r.clauseEnd(n)}), passedWhen)
+}
+
+var passedWhen = phrasesOf("ago, night, day, morning, hour, hours, evening, afternoon, week, sudden, back")
 
 // partEnd is the item behind item k that a mark, an "and" or a "but" begins.
 func (r *reader) partEnd(k int) int {
