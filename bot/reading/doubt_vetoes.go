@@ -167,6 +167,7 @@ var vetoes = [numFrames][]veto{
 	fHelp: {{"could use some help with the hay", (*reader).wishInPassing, drop}},
 	fGone: {
 		{"the clover died in the drought", func(r *reader, s span, _ int) bool { return r.nameOfPlant(s) }, askWhether},
+		{"gave pepper to the neighbors", (*reader).awayUntold, askWhether},
 	},
 	fSick: {
 		{"pickle is limping, of pigs without names", (*reader).byNameUntold, askNames},

@@ -138,6 +138,8 @@ func (r *reader) readItems() {
 	r.rattlingThings()
 	r.heardWallow()
 	r.wentFor()
+	r.leftForMoney()
+	r.givenAway()
 	r.halfThePigs()
 	r.bagsGotIn()
 	r.waterRun()
