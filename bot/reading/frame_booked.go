@@ -13,6 +13,10 @@ func (r *reader) fillBooked(s span) {
 		r.fillGone(s)
 		return
 	}
+	if r.eitherBooked(s) {
+		return
+	}
+	r.secondDay(s)
 	cancel := r.has(s, sCancel) && !r.quoteHas(s, "rescheduled")
 	var days []int
 	for k := s.i; k < s.j; k++ {
@@ -53,17 +57,18 @@ func (r *reader) fillBooked(s span) {
 		r.idleSpan(s)
 		return
 	}
+	told := 0 // pigs that the days before are for
 	for n, k := range days {
 		it := &r.items[k]
 		lo, hi := s.i, s.j
 		if n > 0 {
-			lo = r.partStart(days[n-1]+1, k+1)
+			lo = r.bookingStart(days[n-1]+1, k+1)
 			if lo == days[n-1]+1 && r.items[lo].gap < gapAnd {
 				lo = k
 			}
 		}
 		if n+1 < len(days) {
-			hi = r.partStart(k+1, days[n+1]+1)
+			hi = r.bookingStart(k+1, days[n+1]+1)
 			if hi == k+1 && r.items[hi].gap < gapAnd {
 				hi = days[n+1]
 			}
@@ -109,12 +114,19 @@ func (r *reader) fillBooked(s span) {
 				b.Animals = names
 			}
 		}
+		if n > 0 && told > 0 && b.Count == 0 && r.has(span{s.frame, lo, hi}, sRest) && told < r.alive {
+			b.Count = r.alive - told
+		}
+		told += b.Count
 		for x := lo; x < hi; x++ {
 			if r.items[x].isAny(setOf(sButcher, sBook, sCancel, sMove, sPigs)) {
 				r.items[x].used = true
 			}
 		}
-		r.emitOn(Fact{b}, span{s.frame, lo, hi}, r.today, b.Minute, false).Minute = b.Minute
+		e := r.emitOn(Fact{b}, span{s.frame, lo, hi}, r.today, b.Minute, false)
+		if e.Minute = b.Minute; r.alive > 0 && b.Count > r.alive+mostToCome {
+			r.confirm(span{s.frame, lo, hi}, len(r.out)-1) // far more than there are
+		}
 	}
 }
 

@@ -178,10 +178,10 @@ func (r *reader) thingAnswer(c Clarify) ([]Entry, bool) {
 func (r *reader) dateAnswer(c Clarify) ([]Entry, bool) {
 	for k := range r.items {
 		it := &r.items[k]
-		if it.kind != itDay || it.day.coarse {
-			continue
+		day, ok := r.offeredDay(c, it)
+		if !ok && it.kind == itDay && !it.day.coarse {
+			day, ok = it.day.on(r.today, lookForward, r.dayFirst)
 		}
-		day, ok := it.day.on(r.today, lookForward, r.dayFirst)
 		if !ok {
 			continue
 		}
