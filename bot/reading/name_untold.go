@@ -82,25 +82,3 @@ func askNames(r *reader, s span, from int) {
 		Choices: []Choice{{Code: "all_pigs", Entries: es}, {Code: "nothing"}},
 	}, s)
 }
-
-// outByName takes the name of a pig, where pigs have none yet, for one of them: "Birch got
-// out" is no less an emergency.
-func (r *reader) outByName() {
-	if r.alive == 0 || r.anyNamed() {
-		return
-	}
-	for k := 0; k+1 < len(r.items); k++ {
-		it, next := &r.items[k], &r.items[k+1]
-		if k != r.sentenceStart(k) || it.kind != itWord || !it.sense.empty() || len(it.s) < 3 || !isLetters(it.s) || next.gap != gapNone || it.quest {
-			continue
-		}
-		if k+2 < len(r.items) && r.items[k+2].gap == gapNone && r.items[k+2].s == "of" {
-			continue // "the trash got out of hand"
-		}
-		if next.is(sOut) && !next.is(sFiller) && next.s != "out" || gotOut[next.s] {
-			it.sense, it.known = setOf(sPigs), true
-		}
-	}
-}
-
-var gotOut = setOfWords(split("got out, is out, escaped, got loose, is loose, broke out, busted out, ran off, got away"))

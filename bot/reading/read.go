@@ -34,6 +34,7 @@ func (r *reader) run() Reading {
 	r.shortWords()
 	r.sharedWords()
 	r.beforeFour()
+	r.someOnes()
 	r.joinNames()
 	r.newNames()
 	r.rightSpelling()
