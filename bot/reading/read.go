@@ -159,6 +159,7 @@ func (r *reader) readItems() {
 	r.drugInto()
 	r.cratesApart()
 	r.compared()
+	r.exceptionsAhead()
 	r.weighVerbs()
 	r.putAt()
 	r.guessedByOthers()
@@ -254,6 +255,12 @@ func (r *reader) readItems() {
 			s = r.trimNegated(r.scoped(s))
 			if why := r.mood(s); why != "" {
 				if why == NoneForeign && r.neighborDid(s) {
+					before := len(r.out)
+					r.fill(s)
+					r.confirm(s, before)
+					continue
+				}
+				if why == NonePlan && r.guessedNow(s) {
 					before := len(r.out)
 					r.fill(s)
 					r.confirm(s, before)

@@ -43,6 +43,9 @@ func (r *reader) exceptWeighed() {
 		w.Animals = slices.DeleteFunc(slices.Clone(names), func(n string) bool { return n == name || n == "" })
 		if len(w.Animals) > 0 {
 			r.out[many].Act = Fact{w}
+			if r.oneStandsOut(w, r.selectionOf(w.Animals), r.out[many].On) { // "all 180" may be their mean
+				r.out[many].Act = doubtful([]Entry{r.out[many]})
+			}
 		}
 	}
 }
@@ -51,7 +54,7 @@ func (r *reader) exceptWeighed() {
 func (r *reader) excepts(k int) bool {
 	for n := k - 1; n >= 0 && n >= k-2; n-- {
 		it := &r.items[n]
-		if it.is(sBut) || it.s == "save" || it.s == "save for" {
+		if it.is(sBut) || it.s == "save" || it.s == "save for" || it.s == "but" {
 			return true
 		}
 		if it.kind != itWord || !it.is(sFiller) || r.items[n+1].gap >= gapStop {
@@ -59,4 +62,15 @@ func (r *reader) excepts(k int) bool {
 		}
 	}
 	return false
+}
+
+// selectionOf is the living pigs of these names.
+func (r *reader) selectionOf(names []string) selection {
+	sel := selection{any: true}
+	for p := range r.alive {
+		if slices.Contains(names, r.pigs[p].Name) {
+			sel.pigs = append(sel.pigs, int16(p))
+		}
+	}
+	return sel
 }
