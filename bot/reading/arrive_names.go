@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 )
 
@@ -14,7 +15,7 @@ type newPig struct {
 // and plain words where names are told.
 func (r *reader) arrivalNames(s span, count int) []newPig {
 	var out []newPig
-	naming := false
+	naming, cased := false, r.cased()
 	sure := func(k int) bool { // what stands in a list of names
 		it := &r.items[k]
 		return it.capital && (it.gap < gapStop || naming || k+1 < s.j && r.items[k+1].capital && r.items[k+1].gap >= gapAnd && r.items[k+1].gap <= gapComma)
@@ -51,7 +52,7 @@ func (r *reader) arrivalNames(s span, count int) []newPig {
 		}
 		switch {
 		case it.kind == itName && it.pig >= 0 && !it.init: // a name of the past is given again
-		case !it.known && it.unit == 0:
+		case !it.known && it.unit == 0 && (it.capital || naming || it.tag || slices.ContainsFunc(out, func(p newPig) bool { return strings.EqualFold(p.name, it.s) }) || !r.plainNoun(k, cased)):
 		case sure(k) && !it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sArrive, sAbout, sEach, sAll, sBoth, sNamed, sZone, sHerd)) && (count > 0 || naming || len(out) > 0 || it.gap >= gapStop):
 		case naming && (r.lex.plain[lower] || it.sense.empty() || !it.isAny(setOf(sPigs, sBarrow, sGilt, sBoar, sSow, sArrive, sAbout, sEach, sAll, sBoth, sIs, sAnd, sFiller))):
 		case len(out) > 0 && k > 0 && out[len(out)-1].k == k-1 && it.gap <= gapComma && it.gap >= gapAnd && r.lex.plain[lower] && it.sense.empty(), r.listAhead(k, s) && it.sense.empty() && r.lex.plain[lower] && len(out) < count && r.afterHead(k, s):
@@ -164,4 +165,15 @@ func (r *reader) noGaps(names []newPig) bool {
 		}
 	}
 	return true
+}
+
+// plainNoun says that the word at item k, written small, is one of everyday English that
+// is no name where names would have a capital, behind an article, or as what somebody
+// does: "a headache and a pig", "all of them screaming".
+func (r *reader) plainNoun(k int, cased bool) bool {
+	it := &r.items[k]
+	if !commonEnglish().has(it.s) && !rarerEnglish().has(it.s) {
+		return false
+	}
+	return cased || strings.HasSuffix(it.s, "ing") || k > 0 && it.gap == gapNone && (r.items[k-1].s == "a" || r.items[k-1].s == "an")
 }

@@ -509,7 +509,7 @@ var corpusBounds = []struct {
 	{"thirteenth", 0.777, 0.114, false, true},
 	{"fourteenth", 0.592, 0.148, false, true},
 	{"fifteenth", 0.66, 0.138, false, true},
-	{"sixteenth", 0.39, 0.24, false, true},
+	{"sixteenth", 0.48, 0.113, false, true},
 	{"aside", 0.785, 0.114, true, true},
 }
 

@@ -150,3 +150,22 @@ func (r *reader) withCrate(s span, ms []measure, k int) bool {
 	}
 	return r.find(span{0, s.i, ms[0].at}, sCrate) == s.i && !r.eachNamed(s.i, s.i+2)
 }
+
+// crateTold reads "I know that crate, it's 83 by itself" as the empty crate's weight.
+func (r *reader) crateTold() {
+	for k := 2; k < len(r.items); k++ {
+		it, n := &r.items[k], &r.items[k-1]
+		if !onItsOwn[it.s] || it.gap != gapNone || n.kind != itNum && !n.qty(mass) || n.soft || it.quest {
+			continue
+		}
+		p := &r.items[k-2]
+		if p.pig >= 0 || !p.is(sPronoun) && !p.is(sIs) || !r.has(span{0, r.sentenceStart(k), k - 2}, sCrate) {
+			continue
+		}
+		p.s, p.sense = "crate is", setOf(sEmptyCrate)
+		p.gap = max(p.gap, gapComma)
+		r.blank(k)
+	}
+}
+
+var onItsOwn = setOfWords(split("by itself, on its own, alone, empty, with nothing in it"))

@@ -342,6 +342,9 @@ func (r *reader) valueToCome(s span, _ int) bool {
 
 // laterInPassing says that a word of putting off answers no nudge.
 func (r *reader) laterInPassing(s span, _ int) bool {
+	if r.tellAgainIn(s) {
+		return false
+	}
 	return r.c.LastNudge == nil && (r.otherWords(s) > 2 || r.namesOurs(s) || r.tradeBeside(s)) || r.has(s, sSnooze) && r.toldOther(s)
 }
 

@@ -84,3 +84,17 @@ func (r *reader) dayToDo(k int) bool {
 	}
 	return day && what
 }
+
+// tellAgainIn says that a span asks to be told again in so many hours, whatever stands
+// beside it: "can't talk, bug me again in 3 hours".
+func (r *reader) tellAgainIn(s span) bool {
+	if r.firstQty(s, hours) < 0 {
+		return false
+	}
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.is(sSnooze) && (tellWords[firstWord(it.s)+" me"] || tellWords[firstWord(it.s)]) {
+			return true
+		}
+	}
+	return false
+}

@@ -14,6 +14,7 @@ var (
 	tippedWords = phrasesOf("tipped, tipped over, tipped itself, tipped out, knocked over, knocked down, fell over, fallen over, fell down, blew over, overturned, turned over, toppled, pushed over, upended, rooted over, flipped, flipped over, got tipped, was tipped")
 	robberWords = phrasesOf("raccoon, raccoons, racoon, racoons, coon, coons, rat, rats, mouse, mice, crow, crows, bird, birds, starling, starlings, squirrel, squirrels, deer, bear, bears, possum, possums, opossum, dog, dogs, chicken, chickens, goat, goats, turkeys, geese, sparrows, pigeons, cow, cows, badger, badgers, skunk, skunks, fox")
 	robbedWords = phrasesOf("into, in, ate, eaten, eating, raided, robbed, stole, cleaned out, emptied, tore, at, got")
+	tillSpilled = phrasesOf("before it started spilling, before it started spilling over, before it spilled, before it spilt, before it was spilling, till it spilled, till it started spilling, until it spilled, until it started spilling, til it spilled")
 	feedWords   = phrasesOf("feed, grain, mash, pellets, ration")
 	spoiltWords = phrasesOf("got wet, is wet, was wet, wet feed, soaked, moldy, mouldy, mold, mould, spoiled, spoilt, rotten, caked, ruined")
 	thrownWords = phrasesOf("threw, thrown, tossed, dumped, shoveled out, shovelled out, scooped out, lost, chucked, discarded, went to waste, wasted, cleaned out, composted, ruined, spoiled")
@@ -49,7 +50,7 @@ func (r *reader) withLoss(s span) span {
 // spilled, spoilt or taken by what is no pig of ours.
 func (r *reader) tellsSpill(s span) bool {
 	said := r.said(s)
-	if saysAny(said, denied) || saysAny(said, waterWords) || r.firstQty(s, volume) >= 0 || r.firstQty(s, money) >= 0 {
+	if saysAny(said, denied) || saysAny(said, tillSpilled) || saysAny(said, waterWords) || r.firstQty(s, volume) >= 0 || r.firstQty(s, money) >= 0 {
 		return false
 	}
 	feeder := r.has(s, sFeeder)

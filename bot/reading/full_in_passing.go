@@ -64,5 +64,5 @@ func (r *reader) personSoaked(k int) bool {
 	case "me", "im", "i'm", "am", "i am", "we're", "were", "got", "was", "we are", "myself", "absolutely", "totally", "completely":
 		return true
 	}
-	return p.is(sIs)
+	return p.is(sIs) || lastWord(p.s) == "got"
 }

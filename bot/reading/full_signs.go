@@ -36,6 +36,29 @@ func (r *reader) showsFull() {
 	}
 }
 
+// overflowed takes "before it started spilling over" behind what was poured for full: that
+// nothing more went in is all that it tells.
+func (r *reader) overflowed() {
+	for k := 1; k < len(r.items); k++ {
+		if it := &r.items[k]; it.s != "before" && it.s != "till" && it.s != "until" && it.s != "til" || it.quest || it.gap >= gapStop || !r.pouredBefore(k) {
+			continue
+		}
+		end := k + 1
+		for end < len(r.items) && end <= k+5 && r.items[end].gap == gapNone {
+			end++
+		}
+		if !saysAny(r.said(span{0, k, end}), overflowing) {
+			continue
+		}
+		for n := k; n < end; n++ {
+			r.blank(n)
+		}
+		r.items[k].s, r.items[k].sense, r.items[k].used = "full", setOf(sFull), false
+	}
+}
+
+var overflowing = phrasesOf("spilling over, spilled over, spilt over, spilling, ran over, running over, overflowed, overflowing, over the top, came out the top, coming out the top")
+
 // pouredBefore says that the last thing told before item i in its sentence is an amount
 // of feed, or of water, that was poured.
 func (r *reader) pouredBefore(i int) bool {

@@ -12,7 +12,7 @@ import (
 var chatSpelling = map[string]string{
 	"wknd": "weekend", "wkend": "weekend", "wkends": "weekends", "wknds": "weekends", "wut": "what", "wat": "what", "wen": "when", "wil": "will", "wll": "will", "hwo": "how", "hw": "how", "mch": "much", "pls": "please", "plz": "please", "thru": "through",
 	"cuz": "because", "cos": "because", "coz": "because", "bc": "because", "tho": "though", "ur": "your", "u": "you", "wth": "with", "abt": "about", "rly": "really",
-	"til": "till", "untill": "until", "agian": "again", "al": "all", "agn": "again", "adn": "and", "nad": "and", "teh": "the", "hte": "the", "thay": "they", "theyr": "they're", "dat": "that", "dem": "them",
+	"til": "till", "untill": "until", "agian": "again", "al": "all", "agn": "again", "adn": "and", "nad": "and", "teh": "the", "hte": "the", "thay": "they", "fo": "of", "theyr": "they're", "dat": "that", "dem": "them",
 	"smth": "something", "sry": "sorry", "srry": "sorry", "soz": "sorry", "tae": "to", "whit's": "what's", "haud": "hold", "hauds": "holds", "twa": "two", "shud": "should", "wud": "would", "cud": "could", "wid": "would",
 	"wan": "one", "ane": "one", "yin": "one", "fower": "four", "sax": "six", "seeven": "seven", "echt": "eight", "aicht": "eight", "eleeven": "eleven", "twal": "twelve", "hunner": "hundred", "hunder": "hundred", "dizzen": "dozen", "hauf": "half", "kwarter": "quarter",
 	"zwei": "two", "drei": "three", "vier": "four", "fünf": "five", "sechs": "six", "sieben": "seven", "acht": "eight", "neun": "nine", "zehn": "ten", "isang": "one", "dalawang": "two", "dalawa": "two", "tatlong": "three", "tatlo": "three", "apat": "four", "limang": "five", "anim": "six",
@@ -22,6 +22,24 @@ var chatSpelling = map[string]string{
 // heardAs are runs of words that stand for others: what was heard, what was meant.
 var heardAs = []struct{ heard, meant string }{
 	{"weave got", "we've got"},
+	{"wood you", "would you"},
+	{"for point", "four point"},
+	{"quarter of an hour", "fifteen minutes"},
+	{"a quarter of an hour", "fifteen minutes"},
+	{"quarter hour", "fifteen minutes"},
+	{"three quarters of an hour", "forty five minutes"},
+	{"half of an hour", "thirty minutes"},
+	{"went two a", "went to a"},
+	{"went two the", "went to the"},
+	{"went two my", "went to my"},
+	{"sold two a guy", "sold to a guy"},
+	{"forgot the hose in", "ran the hose in"},
+	{"left the hose in", "ran the hose in"},
+	{"forgot the hose running in", "ran the hose in"},
+	{"left the hose running in", "ran the hose in"},
+	{"bear metal", "bare metal"},
+	{"bear wood", "bare wood"},
+	{"bear boards", "bare boards"},
 	{"howmuch", "how much"},
 	{"howmany", "how many"},
 	{"howlong", "how long"},
@@ -132,6 +150,7 @@ func (r *reader) heardWrong() {
 			t.s = w
 		}
 		r.chatLetter(i)
+		r.hoursHeard(i)
 		r.countHeard(i)
 		r.levelHeard(i)
 		r.girthHeard(i)
@@ -149,6 +168,9 @@ func (r *reader) heardWrong() {
 func (r *reader) figureTo() {
 	for i := 0; i+1 < len(r.toks); i++ {
 		t, n := &r.toks[i], &r.toks[i+1]
+		if n.s == "1" && n.kind == tokNum && pointsAt[t.s] && (i+2 == len(r.toks) || r.toks[i+2].kind == tokMark || r.toks[i+2].kind == tokBreak) {
+			n.kind, n.s = tokWord, "one" // "not that 1, the creek"
+		}
 		if t.s != "2" || t.kind != tokNum || n.kind != tokWord {
 			continue
 		}
@@ -161,6 +183,9 @@ func (r *reader) figureTo() {
 		}
 	}
 }
+
+// pointsAt are words that a "one" follows which is no number.
+var pointsAt = setOfWords(split("that, this, other, which, wrong, right, same, last"))
 
 // asksOfOne are verbs of a question that a pig follows: "what does 2 weigh".
 var asksOfOne = setOfWords(split("does, is, will, did, has, was, can"))
@@ -194,6 +219,20 @@ func (r *reader) chatLetter(i int) {
 	switch r.toks[i+1].s {
 	case "the", "they", "we", "you", "u", "all", "al", "pigs", "both", "my", "our", "these", "those", "there", "out", "in", "full", "empty", "dry", "sick", "ok", "fine", "good":
 		t.s = "are"
+	}
+}
+
+// hoursHeard reads "in 3 ours" as hours.
+func (r *reader) hoursHeard(i int) {
+	if t := &r.toks[i]; i > 0 && r.toks[i-1].kind == tokNum {
+		switch t.s {
+		case "ours":
+			t.s = "hours"
+		case "our":
+			if r.toks[i-1].s == "1" {
+				t.s = "hour"
+			}
+		}
 	}
 }
 

@@ -50,11 +50,11 @@ var headWords = func() map[string]heading {
 		}
 	}
 	lend(headPlan, "plan", "to do, todo, to-do, todo list, to do list, todos, plan, plans, the plan, shopping list, to buy, still to do, jobs to do, left to do, not yet done, jobs for, tasks for, list for, chores for")
-	lend(headPlan, "", "shopping, need, needs, jobs, tasks, next, need to, planned, wish list, wishlist, ideas, goals, want to, upcoming, coming up, buy list, to get, before, by")
+	lend(headPlan, "", "shopping, need, needs, want, wants, i want, we want, jobs, tasks, next, need to, planned, wish list, wishlist, ideas, goals, want to, upcoming, coming up, buy list, to get, before, by")
 	lend(headQuestion, "", "ask, asks, asking, question, questions, q, qs, query, queries, quick question, quick questions, wondering, want to know, need to know, what i need to know, two questions, few questions, a few questions, some questions")
 	lend(headNote, "note:", "note, notes, memo, memos, for the record, keep in mind, noted, observations, remarks")
 	lend(headRemind, "remind me", "remind, reminder, reminders, remind me, remind me to, remind us, remember, remember to, don't forget, dont forget, don't let me forget, dont let me forget, set reminders, new reminders")
-	lend(headSpend, "spent", "spent, spend, spending, spendings, costs, cost, expenses, expense, paid, bills, money spent, money out, outlay, paid out, receipts, store run, feed store")
+	lend(headSpend, "spent", "spent, spend, spending, spendings, costs, cost, expenses, expense, paid, bills, money spent, money out, money gone, money went, out of pocket, outlay, paid out, receipts, store run, feed store")
 	lend(headSold, "sold", "sold, sale, sales, sold off, pigs sold")
 	lend(headBooked, "booked", "booked, booking, butcher booked, butcher date, booked butcher, butcher booking, butcher appointment, slaughter date, slaughter booked, booked in, locker date, appointment, processor booked")
 	lend(headHung, "hung", "hung, hanging, hanging weight, hanging weights, hung weight, hung weights, carcass weights, carcass, carcasses, on the rail, rail weights, dressed weights, hanging wt, hanging wts, hot weights, hot carcass weights, carcass weight, carcase weights, hook weight, hook weights, hook wts, on the hook, deadweights, dead weights, weights from the butcher, weights from the processor, weights from the locker, weights from the abattoir, weights off the slip, butcher weights, butchers weights, butcher's weights, processor weights, locker weights, weights off the butcher slip, weights off the butcher's slip")
@@ -77,9 +77,9 @@ var headWords = func() map[string]heading {
 var headSmall = setOfWords(split("the, a, my, our, for, on, of, list, and, this, these, from, at, in, new, so far, round, all, just, ok, stuff, things, am, pm, week, pigs, hogs, day, last, next"))
 
 // recipeSmall are the words of a heading over what a batch holds.
-var recipeSmall = setOfWords(split("new, per, one, a, the, each, now, our, my, is, feed, batch, that's, thats, this, from, on, for, goes, in, what, are, today, current, makes, that, recipe, mix, ration, blend, of, mixture, it, changed, to"))
+var recipeSmall = setOfWords(split("new, per, one, a, the, each, now, our, my, is, feed, batch, that's, thats, this, from, on, for, goes, in, what, are, today, current, makes, that, go, every, into, put, we, i, gets, recipe, mix, ration, blend, of, mixture, it, changed, to"))
 
-var recipeWords = setOfWords(split("batch, recipe, mix, ration, blend, mixture"))
+var recipeWords = setOfWords(split("batch, mixer, recipe, mix, ration, blend, mixture"))
 
 // headingOf says what the line is as a heading.
 func (r *reader) headingOf(l listLine) heading {

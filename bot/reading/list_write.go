@@ -61,7 +61,7 @@ func (r *reader) listBody(f *folding, h heading, body []listLine) bool {
 		return true
 	case headSpend:
 		if !each(func(s *lineShape) bool {
-			return s.nums >= 1 && s.words > 0 && s.pigs+s.feeders+s.barrels == 0 && !s.labelled && (s.money || !s.dims[vessel])
+			return s.nums >= 1 && s.words > 0 && (s.pigs+s.feeders+s.barrels == 0 || s.words > 2) && !s.labelled && (s.money || !s.dims[vessel])
 		}) {
 			return false
 		}

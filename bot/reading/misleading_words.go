@@ -15,6 +15,12 @@ func (r *reader) misleadingWords() {
 			r.blank(k)
 		case it.is(sDown) && firstWord(it.s) == "down" && it.pig < 0 && r.writtenDown(k):
 			r.blank(k)
+		case it.s == "down" && it.pig < 0 && r.downTheRoad(k):
+			if it.sense = setOf(sFiller); r.pigWalks(k) {
+				it.sense = setOf(sOut)
+			}
+		case (it.s == "butt" || it.s == "butts") && it.barrel < 0 && r.ofBody(k):
+			it.sense = setOf(sFiller)
 		case it.is(sDown) && firstWord(it.s) == "down" && r.personDown(k):
 			for n, end := k, r.clauseEnd(k); n < end; n++ {
 				r.blank(n)
@@ -280,4 +286,48 @@ func (r *reader) relativeWhich() {
 			it.sense.drop(sAskSure)
 		}
 	}
+}
+
+// downTheRoad says that the "down" at item k leads along a way: "strolling down the county
+// road".
+func (r *reader) downTheRoad(k int) bool {
+	for n := k + 1; n < len(r.items) && n <= k+4 && r.items[n].gap == gapNone; n++ {
+		it := &r.items[n]
+		if ways[lastWord(it.s)] {
+			return n > k+1
+		}
+		if it.kind != itWord || it.pig >= 0 {
+			return false
+		}
+	}
+	return false
+}
+
+// pigWalks says that a pig is who goes where the word at item k leads: "otis is strolling
+// down the road".
+func (r *reader) pigWalks(k int) bool {
+	for n := k - 1; n >= r.clauseFrom(k); n-- {
+		switch it := &r.items[n]; {
+		case it.pig >= 0, it.isAny(setOf(sPigs)):
+			return true
+		case !strolling[lastWord(it.s)] && !it.isAny(setOf(sIs, sFiller)):
+			return false
+		}
+	}
+	return false
+}
+
+var strolling = setOfWords(split("strolling, trotting, walking, wandering, running, moseying, heading, going, ambling, headed, trotted, ran, strolled, walked, wandered, marching, marched, galloping, loping"))
+
+// ways are what a loose pig walks along.
+var ways = setOfWords(split("road, street, lane, highway, drive, driveway, track, path, alley, avenue, hill, hillside, blacktop, gravel, freeway, interstate, sidewalk"))
+
+// ofBody says that the butt at item k is a pig's: "411 has a dirty butt".
+func (r *reader) ofBody(k int) bool {
+	for n := r.clauseFrom(k); n < k; n++ {
+		if it := &r.items[n]; it.pig >= 0 || it.group >= 0 || it.isAny(setOf(sPigs, sSick)) || heOrShe[it.s] {
+			return true
+		}
+	}
+	return false
 }

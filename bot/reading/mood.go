@@ -212,6 +212,14 @@ func (r *reader) undecided(s span) bool {
 
 var undecidedWords = phrasesOf("we think to, i think to, thinking to, think about, want to try, might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")
 
+// mayGet says that a thing to set up is but thought of: "might get a 1000 liter tank off my
+// cousin". What a newcomer wants or plans is set up all the same.
+func (r *reader) mayGet(s span) bool {
+	return saysAny(r.said(span{0, r.sentenceStart(s.i), s.j}), mayGetWords)
+}
+
+var mayGetWords = phrasesOf("might get, may get, could get, might buy, may buy, could buy, might build, may build, might borrow, may borrow, could borrow, might put in, might pick up, might find, might trade, thinking of getting, thinking about getting, thinking of buying, thinking about buying, thinking of building, thinking about building, wish i had, wish we had, would be nice to have")
+
 // mildNot says that a "not" does not deny the fact: "not quite full, maybe
 // 3/4", "not 38 but 37", "full not empty".
 func (r *reader) mildNot(k int, s span, number bool) bool {

@@ -65,11 +65,11 @@ func (r *reader) sinceDone(s span) bool {
 	return false
 }
 
-// toFetch says that a span tells of goods that are still to be fetched: its clause
+// toFetch says that a span tells of goods, or pigs, that are still to be fetched: its clause
 // begins with "getting" or its like and names a day, which without a "last" is one to
 // come: "getting 2 bags friday".
 func (r *reader) toFetch(s span) bool {
-	if s.frame != fFeed && s.frame != fStock && s.frame != fSpend {
+	if s.frame != fFeed && s.frame != fStock && s.frame != fSpend && s.frame != fArrive {
 		return false
 	}
 	k := r.clauseFrom(s.i)

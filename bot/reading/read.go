@@ -113,6 +113,11 @@ func (r *reader) readItems() {
 	r.relativeWhich()
 	r.askedClauses()
 	r.notOurs()
+	r.wagers()
+	r.unitTold()
+	r.crateTold()
+	r.noneDid()
+	r.doingLater()
 	r.asides()
 	r.pensAsGoods()
 	r.relayed()
@@ -132,6 +137,7 @@ func (r *reader) readItems() {
 	r.deadThings()
 	r.likened()
 	r.misleadingWords()
+	r.weakSignsAlone()
 	r.healedSigns()
 	r.fullOfItsOwn()
 	r.fullInPassing()
@@ -204,6 +210,7 @@ func (r *reader) readItems() {
 	r.feedOutOf()
 	r.fillForFull()
 	r.showsFull()
+	r.overflowed()
 	r.filledItToo()
 	r.fullToo()
 	r.nearlyForgotten()
@@ -273,7 +280,7 @@ func (r *reader) readItems() {
 				}
 			}
 		}
-		if (s.frame >= fTarget && s.frame <= fCurrency || s.frame == fRecipe) && r.undecided(s) {
+		if (s.frame >= fTarget && s.frame <= fCurrency || s.frame == fRecipe) && r.undecided(s) || s.frame >= fSetFeeder && s.frame <= fSetWallow && r.mayGet(s) {
 			r.useAll(s)
 			r.none(NoneChatter, s) // no plan: there is nothing to be reminded of
 			continue
@@ -308,6 +315,8 @@ func (r *reader) readItems() {
 			r.fill(part)
 			r.vet(part, before)
 			r.eitherPig(part, before)
+			r.sharedWeights(part, before)
+			r.eitherDeed(part, before)
 			r.nearDear(part, before)
 			r.strayMoney(part)
 			r.noteUnits(part.i, part.j)

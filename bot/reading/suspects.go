@@ -139,7 +139,7 @@ func (m *meaning) kindless() bool {
 func (r *reader) meantAt(toks []token, i int, kind suspectKind) []meantWord {
 	t := &toks[i]
 	if kind == smallWord {
-		if w := numberHomophones[t.s]; w != "" && i > 0 && r.numbered(toks[i-1].s) {
+		if w := numberHomophones[t.s]; w != "" && i > 0 && r.numbered(toks[i-1].s) && !(i+1 < len(toks) && ofThings[toks[i+1].s]) {
 			return []meantWord{{w, 0.2}}
 		}
 		return nil
