@@ -33,6 +33,9 @@ func (r *reader) isAside(from, to int) bool {
 	planned, numbers, content := false, false, false
 	for k := from; k < to; k++ {
 		it := &r.items[k]
+		if it.is(sPlan) && r.wantsWeight(k) > k { // "want em about 270, sundays 1 pm"
+			return false
+		}
 		planned = planned || it.is(sPlan) && it.pig < 0 || it.kind == itDay && (it.day.form == dayOffset && it.day.a > 0 || it.day.mod > 0)
 	}
 	for k := from; k < to; k++ {

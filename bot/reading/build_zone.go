@@ -9,6 +9,9 @@ func (r *reader) zoneItem(it *item, i int) int {
 		return n
 	}
 	zone, n := r.zoneAt(i)
+	if z, m := r.zoneOfSide(i); m > n && n < 2 {
+		zone, n = z, m
+	}
 	if n == 0 {
 		return 0
 	}
@@ -95,7 +98,7 @@ func (r *reader) placeAlone(i, n int) bool {
 	case "central", "eastern", "mountain", "pacific":
 		return true
 	}
-	if !r.toks[i].capital {
+	if !r.toks[i].capital && !r.toks[i+n-1].capital {
 		return whole && (n > 1 || r.lex.of[r.toks[i].s] == nil) // "north carolina"
 	}
 	if whole || i == 0 && len(r.toks) <= 5 && r.zonesOnly(n) {

@@ -125,6 +125,12 @@ func clockWord(lex *lexicon, toks []token, i int, half func(int) (bool, bool, in
 				return m + 30, said, n + 2
 			}
 		}
+	case "a":
+		if w := word(i + 2); word(i+1) == "quarter" && (w == "past" || w == "to") { // "a quarter past eight"
+			if m, said, n := clockWord(lex, toks, i+1, half, to24); n > 0 {
+				return m, said, n + 1
+			}
+		}
 	case "quarter":
 		if w := word(i + 1); (w == "past" || w == "to") && i+2 < len(toks) {
 			if m, said, n := hourAt(lex, toks, i+2, half, to24); n > 0 {
@@ -133,6 +139,11 @@ func clockWord(lex *lexicon, toks []token, i int, half func(int) (bool, bool, in
 				}
 				return m + 15, said, n + 2
 			}
+		}
+	}
+	if v, k := lex.spoken(toks[i:]); k > 0 && word(i+k) == "past" && v >= 5 && v <= 25 && int(v)%5 == 0 && i+k+1 < len(toks) { // "ten past eight"
+		if m, said, n := hourAt(lex, toks, i+k+1, half, to24); n > 0 {
+			return m + int(v), said, n + k + 1
 		}
 	}
 	if v, k := lex.spoken(toks[i:]); k > 0 && v >= 1 && v <= 12 { // "six pm", "seven thirty am"

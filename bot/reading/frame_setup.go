@@ -146,7 +146,7 @@ func (r *reader) fillChore(s span) {
 			clock, said = int(it.v)*60, it.v > 12
 		case it.kind == itDay && it.day.part != partNone:
 			part = it.day.part
-		case it.s == "evening" || it.s == "evenings" || it.s == "night" || it.s == "afternoon":
+		case it.s == "evening" || it.s == "evenings" || it.s == "night" || it.s == "afternoon" || it.s == "afternoons" || it.s == "after work" || it.s == "after lunch" || it.s == "after supper" || it.s == "work" && k > s.i && r.items[k-1].s == "after":
 			part = partEvening
 		case it.s == "morning" || it.s == "mornings":
 			part = partMorning

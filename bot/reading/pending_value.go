@@ -26,11 +26,14 @@ func (r *reader) completed(c Clarify) ([]Entry, bool) {
 		return r.nameAnswer(c)
 	case "zone":
 		for k := range r.items {
-			if r.items[k].canon == zoneCanon {
+			if r.items[k].canon == zoneCanon && r.items[k].s != zoneUnsure {
 				e := c.Draft[0]
 				e.Act = Fact{model.Setting{Key: model.SetZone, Text: r.items[k].s}}
 				return []Entry{e}, true
 			}
+		}
+		if z, n := r.zoneOfSide(0); n > 0 && z == zoneUnsure {
+			return nil, false
 		}
 		if z, n := r.zoneAt(0); n > 0 {
 			e := c.Draft[0]

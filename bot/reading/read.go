@@ -201,6 +201,7 @@ func (r *reader) readItems() {
 	r.hoseForBarrel()
 	r.pondNames()
 	r.callIt()
+	r.frontAndBack()
 	r.settleHerdName()
 	r.introductions()
 	r.slipsOfTongue()

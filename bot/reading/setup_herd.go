@@ -29,6 +29,10 @@ func (r *reader) fillZone(s span) {
 	for k := s.i; k < s.j; k++ {
 		if it := &r.items[k]; it.canon == zoneCanon {
 			r.useAll(s)
+			if it.s == zoneUnsure { // "western Kentucky"
+				r.clarify(Clarify{About: "settings", Code: "zone_town", Want: "zone", Draft: []Entry{r.draft(Fact{model.Setting{Key: model.SetZone}}, s)}}, s)
+				return
+			}
 			r.set(s, model.Setting{Key: model.SetZone, Text: it.s})
 			return
 		}

@@ -61,3 +61,15 @@ func (r *reader) numberedAt(k int, s span) bool {
 
 // inUsePhrase says that the words are about where the pigs are, not a name.
 func (r *reader) inUsePhrase(k int, s span) bool { return r.items[k].is(sInUse) && !r.items[k].capital }
+
+// frontAndBack takes the "and back" behind a side for the other side, a name: "call them
+// front and back".
+func (r *reader) frontAndBack() {
+	for k := 1; k < len(r.items); k++ {
+		it, p := &r.items[k], &r.items[k-1]
+		if it.kind == itWord && it.s == "and back" && (p.s == "front" || p.s == "middle" || p.s == "side") && it.gap < gapComma {
+			it.s, it.gap, it.sense = "back", gapAnd, senses{}
+			it.from = it.to - len("back")
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"troughbell/model"
@@ -67,8 +68,22 @@ func (r *reader) setUpSaid(s span, kind thingKind) *setUpSaid {
 	if n := len(w.generic); w.count > 1 && len(w.names) == 1 && n > 0 && w.generic[n-1].k == w.names[0].k+1 && len(w.sizes) < 2 {
 		w.names = nil // "two blue drums": what they look like, not a name
 	}
+	r.dropLooks(w)
 	w.keepGiven()
 	return w
+}
+
+// dropLooks drops what several things together look like, which is no name of one: "two
+// blue barrels 55 gal each, call em left and right".
+func (r *reader) dropLooks(w *setUpSaid) {
+	looks := func(x namedAt) bool {
+		last, p := &r.items[x.k], x.from-1
+		return x.from < x.k && x.given != byHerd && x.given != byCall && last.isAny(w.kind.generic) && strings.HasSuffix(last.s, "s") &&
+			p >= w.s.i && r.items[p].kind == itNum && r.items[p].v > 1 && r.items[x.from].gap == gapNone && !r.items[x.from].capital
+	}
+	if !slices.ContainsFunc(w.names, func(x namedAt) bool { return x.given != byCall && !looks(x) }) {
+		w.names = slices.DeleteFunc(w.names, looks)
+	}
 }
 
 // kindSaid takes the word for the kind at item k, with the count before it and

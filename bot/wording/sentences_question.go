@@ -49,6 +49,7 @@ var questionSentences = catalogue{
 	"undo_sure_again":          "Undo it?",
 	"date_unclear":             "Which day?",
 	"zone_guess":               "Which time zone is that?",
+	"zone_town":                "That has two time zones. Which city is near, or what time is it there now?",
 	"units":                    "Pounds or kilos?",
 	"amount":                   "How much?",
 	"how_many":                 "How many pigs?",
