@@ -212,6 +212,9 @@ func (r *reader) read(it *item, i int, days dayReader, currency unitID) int {
 // before "this morning" are more often what a pig weighs, "otis 205 this morning".
 func (r *reader) hourHere(i int) bool {
 	t := &r.toks[i]
+	if i > 0 && r.toks[i-1].s == "all" { // "wormed all five this morning"
+		return false
+	}
 	if t.kind != tokNum || t.v < 100 || i+1 >= len(r.toks) || r.toks[i+1].s != "this" && r.toks[i+1].s != "in" {
 		return true
 	}

@@ -23,6 +23,9 @@ func (r *reader) lengthToo() (Reading, bool) {
 		return Reading{}, false
 	}
 	unit := r.lengthUnit()
+	if said := r.inUnitOf(&item{kind: itNum}, rec.Text); said.unit.dim() == length {
+		unit = said.unit // "gus girth 91 cm", "and length 96"
+	}
 	if k := r.firstUnit(length); k != 0 {
 		unit = k
 	}

@@ -307,7 +307,7 @@ func (d dayReader) waitsFor(i int) bool {
 const waitReach = 6
 
 // eatWords tell that meat may be eaten.
-var eatWords = setOfWords(split("eat, eaten, eating, edible, safe, fit, butchering, butchered, slaughter, slaughtered, knife, meat, clear, freezer, table, menu"))
+var eatWords = setOfWords(split("butcher, slaughtering, eat, eaten, eating, edible, safe, fit, butchering, butchered, slaughter, slaughtered, knife, meat, clear, freezer, table, menu"))
 
 func (d dayReader) count(i int) (float64, int) {
 	if i >= len(d.toks) {

@@ -387,7 +387,7 @@ func (r *reader) wishInPassing(s span, _ int) bool { return r.otherWords(s) > 3 
 // nothingWasOut says that a word for being back in answers no alarm.
 func (r *reader) nothingWasOut(s span, _ int) bool {
 	k := r.find(s, sBackIn)
-	return k >= 0 && (r.items[k].s == "caught" || r.items[k].s == "back in" || r.items[k].s == "is in") && r.openAlarm(model.AlarmOut) == nil
+	return k >= 0 && (r.items[k].s == "pigs in" && r.has(span{s.frame, s.i, r.sentenceEnd(s.j - 1)}, sSick) || r.items[k].s == "caught" || r.items[k].s == "back in" || r.items[k].s == "is in") && r.openAlarm(model.AlarmOut) == nil
 }
 
 // choresNotButcher says that the sentence of a span speaks of chores and of no

@@ -39,6 +39,13 @@ func (r *reader) oneReminder(s span) {
 	var clockAt int = -1
 	from, to := s.i, s.j
 	var used []int
+	unsure := false
+	if d, i, j, ok := r.daysBefore(s); ok {
+		day, dated, unsure = d, true, d < r.today
+		for k := i; k < j; k++ {
+			r.items[k].kind, r.items[k].used = itDay, true
+		}
+	}
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
 		switch {
@@ -95,7 +102,7 @@ func (r *reader) oneReminder(s span) {
 	for to > from && r.trimmed(to-1) {
 		to--
 	}
-	m.What = r.wordsWithout(from, to)
+	m.What = politeTail(r.wordsWithout(from, to))
 	if m.What == "" && clockAt >= 0 { // "call the vet at noon, remind me at 12"
 		if from := r.clauseFrom(s.i); from == s.i && s.i > 0 && r.items[s.i].gap < gapStop {
 			begin := r.sentenceStart(s.i)
@@ -110,7 +117,13 @@ func (r *reader) oneReminder(s span) {
 			}
 		}
 	}
-	if m.What == "" && clockAt >= 0 { // "remind me at 6:30 am": the hour of the nudges
+	if begin := r.clauseToDo(s.i); m.What == "" && begin >= 0 { // "they need straw, remind me on the 26th"
+		if d, ok := r.dayNamedIn(begin, s.i); ok && !dated {
+			m.Day, dated = d, true
+		}
+		m.What, s.i = r.wordsWithout(begin, s.i), begin
+	}
+	if m.What == "" && clockAt >= 0 && !r.saidAhead(s.i) { // "remind me at 6:30 am": the hour of the nudges
 		r.fillChore(s)
 		return
 	}
@@ -120,6 +133,10 @@ func (r *reader) oneReminder(s span) {
 	}
 	for k := s.i; k < s.j; k++ {
 		r.items[k].used = true
+	}
+	if unsure {
+		r.clarify(Clarify{About: "remind", Code: "date_unclear", Want: "date", Draft: []Entry{r.draft(Fact{m}, s)}}, s)
+		return
 	}
 	if !dated && clockAt < 0 && m.Minute == nil {
 		next := r.c.Herd.NextChore(r.c.Now)

@@ -163,7 +163,7 @@ func (r *reader) fillSnooze(s span) {
 		}
 	}
 	if z.Hours == 0 && z.Until == nil && !z.NextChore && !z.Stop {
-		z.Hours = 2
+		z.Hours = r.hoursBehind(s.j)
 	}
 	r.useAll(s)
 	r.emit(z, s)

@@ -22,6 +22,9 @@ var waysWords = []entryWords{
 	// What is asked of the program, and taken back.
 	{sRemind, "i need a reminder, i need a reminder to, need a reminder, remind me that i have to, remind me i have to, remind me i need to, remind me that i need to, make sure i, make sure that i"},
 	{sHelp, "what else do you need, what else do you need from me, what else do you need to know, what else do u need"},
+	{sRemind, "make me remember, make me remember to, make me remember that, jog my memory, jog my memory to, give me a nudge, give me a nudge to, give me a poke, give me a poke to, give me a reminder, give me a reminder to, gimme a nudge, prod me, prod me to, don't forget to remind me, dont forget to remind me, don't forget to remind me to, dont forget to remind me to, do remind me, do remind me to"},
+	{sFiller, "turns out, turns out that, it turns out, it turns out that, it turned out, it turned out that, as it turns out, as it turned out, turned out that"},
+	{sSick, "flu, the flu, influenza, swine flu, flu symptoms"},
 	{sNote, "write this down, add a note, save a note, keep a note, new note, log a note, save this, n.b."},
 	{sUndo, "disregard, disregard my previous message, disregard my previous, disregard previous, disregard the above, disregard the previous, disregard the previous message, ignore last, forget i said that, that didn't happen, that didnt happen, drop that, that's wrong, thats wrong, that is wrong, that's not right, thats not right, that is not right"},
 	{sQuiet, "do not send messages, do not send, do not send me messages, don't send messages, dont send messages, don't send me messages, do not message me, do not text me, do not text, do not message, dont bug me between, don't bug me between, dont bug me from, don't bug me from, i sleep from, i sleep between, i am asleep from, i'm asleep from"},

@@ -14,7 +14,7 @@ func (r *reader) tellsOfOthers(s span) bool {
 	default:
 		return r.othersOnly(begin, r.sentenceEnd(s.j-1))
 	}
-	if r.othersOnly(begin, r.sentenceEnd(s.j-1)) {
+	if r.othersOnly(begin, r.sentenceEnd(s.j-1)) || s.frame == fAlarm && r.saidNotOurs(begin, r.sentenceEnd(s.j-1)) {
 		return true
 	}
 	others := false

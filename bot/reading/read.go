@@ -38,6 +38,7 @@ func (r *reader) run() Reading {
 	r.joinNames()
 	r.newNames()
 	r.rightSpelling()
+	r.timesBehind()
 	r.spellOut()
 	r.tagNames()
 	r.build()
@@ -47,6 +48,9 @@ func (r *reader) run() Reading {
 		return r.just(None{Reason: NoneChatter})
 	}
 	if got, ok := r.answer(); ok {
+		return got
+	}
+	if got, ok := r.whichPigs(); ok {
 		return got
 	}
 	if got, ok := r.namedUndo(); ok {
@@ -230,6 +234,8 @@ func (r *reader) readItems() {
 	r.questionHeads()
 	r.leadingClock()
 	r.barePours()
+	r.houseGoods()
+	r.blockPrices()
 	r.oddments()
 	r.fares()
 	r.batchesMade()

@@ -24,6 +24,9 @@ func (r *reader) fillersBefore(k int) bool {
 		if k-n > openingWords {
 			return false
 		}
+		if n+1 < k && r.items[n+1].gap >= gapStop {
+			break
+		}
 		if !r.items[n].isAny(setOf(sFiller, sThanks, sYes)) && r.items[n].s != "but" && r.items[n].s != "and" {
 			return false
 		}

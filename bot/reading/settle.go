@@ -68,6 +68,8 @@ func (r *reader) settle() Reading {
 	r.instead(r.out)
 	r.replaceDenied(r.out)
 	r.replaceByOnly(r.out)
+	r.replaceMixedUp(r.out)
+	r.deniedThing(r.out)
 	r.exceptWeighed()
 	r.whatToDo()
 	return Reading{Entries: append([]Entry(nil), r.out...), Left: r.left, Answers: r.answered}

@@ -11,6 +11,15 @@ func (r *reader) fillSetPen(s span) {
 	if r.fillAdded(s) {
 		return
 	}
+	if r.alive > 0 && r.has(span{s.frame, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}, sSick) && r.sizeless(s) { // "half the pigs in the village have the flu"
+		r.useAll(s)
+		r.none(NoneForeign, s)
+		return
+	}
+	if r.inKnownPen(s) {
+		r.fillMove(span{fMove, r.clauseFrom(s.i), s.j})
+		return
+	}
 	// Where the pigs are is said behind the sizes: read it first.
 	in, cut := r.penInUse(s)
 	if r.nowThere(s, in) {
@@ -57,6 +66,21 @@ func (r *reader) fillSetPen(s span) {
 	if len(ts) == 0 && in == "" {
 		r.idleSpan(s)
 	}
+}
+
+// inKnownPen says that a running herd's pigs are told to be in the one pen of the herd that
+// the span names: "they're in pen three as of this evening".
+func (r *reader) inKnownPen(s span) bool {
+	if r.alive == 0 || !r.has(s, sInUse) || !r.sizeless(s) {
+		return false
+	}
+	pens := 0
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.pen >= 0 && it.pig < 0 {
+			pens++
+		}
+	}
+	return pens == 1
 }
 
 // nowThere says that a running herd's pigs are told to be in a pen that is known,
