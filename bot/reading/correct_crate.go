@@ -20,6 +20,8 @@ func (r *reader) crateOff() (Reading, bool) {
 		switch s := it.s; {
 		case it.quest || it.pig >= 0 || it.kind == itThing:
 			return Reading{}, false
+		case tareThings[s]:
+			boxed = true
 		case it.number() && !it.soft:
 			if crate >= 0 || it.kind == itQty && !it.qty(mass) || it.ord {
 				return Reading{}, false
@@ -27,7 +29,7 @@ func (r *reader) crateOff() (Reading, bool) {
 			crate, off = k, off || it.minus
 		case it.isAny(setOf(sCrate, sEmptyCrate)):
 			boxed = true
-			off = off || strings.Contains(s, "with") || strings.Contains(s, "incl")
+			off = off || strings.Contains(s, "with") || strings.Contains(s, "incl") || strings.Contains(s, "minus") || strings.Contains(s, "less")
 		case crateOffWords[s]:
 			off = true
 		case it.kind == itWord && it.isAny(setOf(sFewer, sBut)):

@@ -32,7 +32,8 @@ func (r *reader) levelDenied() (Reading, bool) {
 		switch {
 		case it.quest:
 			return Reading{}, false
-		case not < 0 && k < 4 && (notDoneWords[it.s] || it.s == "its not" || it.s == "it's not"):
+		case not < 0 && k < 4 && (it.s == "almost" || it.s == "nearly" || it.s == "not quite") && k+1 < n && r.items[k+1].is(sFull),
+			not < 0 && k < 4 && (notDoneWords[it.s] || it.s == "its not" || it.s == "it's not"):
 			not = k
 		case not < 0 && !(it.kind == itWord && it.isAny(setOf(sFiller, sNo, sPronoun, sIs))):
 			return Reading{}, false
@@ -46,7 +47,8 @@ func (r *reader) levelDenied() (Reading, bool) {
 			return Reading{}, false
 		}
 	}
-	if not < 0 || level <= not+1 || !r.mereReason(not+1, r.levelFrom(level)) {
+	from := r.pastFull(not+1, level)
+	if not < 0 || level <= not+1 || from < r.levelFrom(level) && !r.mereReason(from, r.levelFrom(level)) {
 		return Reading{}, false
 	}
 	var rec *Recorded
@@ -82,6 +84,15 @@ func (r *reader) levelDenied() (Reading, bool) {
 		e.Act = Fact{w}
 	}
 	return r.replaced(rec, e), ok
+}
+
+// pastFull is where the words end that from item i on say but what is denied, and lead to the
+// level at item j: "quite full, call it".
+func (r *reader) pastFull(i, j int) int {
+	for i < j && i < len(r.items) && r.items[i].kind == itWord && (r.items[i].isAny(setOf(sFull, sFiller, sNo, sAbout)) || amendSmall[r.items[i].s]) {
+		i++
+	}
+	return i
 }
 
 // levelFrom is where the words that lead up to the level at item k begin.

@@ -28,7 +28,7 @@ func (r *reader) fillFeed(s span) {
 			continue // "big 160 small 80 full both"
 		}
 		if len(ps) > 1 {
-			if r.has(s, sFill) && !c.left {
+			if r.has(s, sFill) && !c.left && !((c.empty || c.fraction != nil) && !r.has(span{s.frame, s.i, p.j}, sFill)) {
 				c.filled, c.verb = true, true
 			}
 			if c.amount == nil && !c.full && !c.empty && c.fraction == nil && c.days == nil && c.vessels == 0 {

@@ -99,6 +99,8 @@ var heardAs = []struct{ heard, meant string }{
 	{"how log can", "how long can"},
 	{"barrow full", "barrel full"},
 	{"both thanks", "both tanks"},
+	{"an our", "an hour"},
+	{"half our", "half hour"},
 	{"the thank", "the tank"},
 	{"thank is", "tank is"},
 	{"thank was", "tank was"},
@@ -141,6 +143,7 @@ var numberHomophones = map[string]string{"to": "two", "too": "two", "for": "four
 // heardWrong puts right what was misheard, miswritten or written short.
 func (r *reader) heardWrong() {
 	r.figureTo()
+	r.figureFor()
 	for i := range r.toks {
 		t := &r.toks[i]
 		if t.kind != tokWord {
@@ -152,6 +155,7 @@ func (r *reader) heardWrong() {
 		r.chatLetter(i)
 		r.hoursHeard(i)
 		r.countHeard(i)
+		r.hoursHeard(i)
 		r.levelHeard(i)
 		r.girthHeard(i)
 	}

@@ -47,6 +47,10 @@ func (r *reader) portions(s span, feed bool) []portion {
 	}
 	var cs []cluster
 	for _, m := range ms {
+		if n := len(cs); n > 0 && r.items[m.k].is(sBoth) && len(m.t.at) == 0 && len(cs[n-1].t.at) == 2 {
+			cs[n-1].to = m.k // "hill and blue were dry, filled both"
+			continue
+		}
 		if n := len(cs); n > 0 && !r.amountBetween(cs[n-1].to, m.k, feed) && r.deedFrom(s.i-1, cs[n-1].to, m.k) == m.k && !r.restBetween(cs[n-1].to, m.k) && !(r.items[m.k].gap >= gapStop) && !r.onlyLookedAt(m.k, s) && !r.filledBefore(cs[n-1].from, m.k, s) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].gap >= gapComma && len(cs[n-1].t.at) > 0 && firstAmount < m.k) && !(m.t.every && len(m.t.at) == 0 && r.items[m.k].isAny(setOf(sBoth, sAll)) && m.k+1 < s.j && r.items[m.k+1].is(sFull) && firstAmount < m.k && len(cs[n-1].t.at) > 0) {
 			c := &cs[n-1]
 			c.to = m.k
@@ -175,7 +179,7 @@ func (r *reader) anotherFilled(i, k int) bool {
 		return false
 	}
 	s := span{0, i + 1, from}
-	return r.has(span{0, from, k}, sFill) && (r.has(s, sIs) || r.has(s, sLook) || r.has(s, sLow) || r.has(s, sLeft)) && !r.has(s, sFill)
+	return r.has(span{0, from, k}, sFill) && (r.has(s, sIs) || r.has(s, sLook) || r.has(s, sLow) || r.has(s, sLeft) || r.has(s, sEmpty)) && !r.has(s, sFill)
 }
 
 // restBetween says that a "rest" stands at the head of a clause behind item i, of which
@@ -190,10 +194,26 @@ func (r *reader) restBetween(i, k int) bool {
 }
 
 // nextDeed says that an "and" begins another filling at item k: "160 in big | and
-// topped off the small one".
+// topped off the small one", "hill and blue are dry | i filled hill".
 func (r *reader) nextDeed(k int) bool {
-	return r.items[k].gap >= gapAnd && r.items[k].is(sFill) && r.items[k].kind == itWord
+	if r.items[k].gap < gapAnd {
+		return false
+	}
+	for n := k; n < len(r.items) && n <= k+2 && (n == k || r.items[n].gap == gapNone); n++ {
+		switch it := &r.items[n]; {
+		case it.kind != itWord || it.feeder >= 0 || it.barrel >= 0:
+			return false
+		case it.is(sFill):
+			return true
+		case !fillers[it.s]:
+			return false
+		}
+	}
+	return false
 }
+
+// fillers are who fills, and when, before the word for it.
+var fillers = setOfWords(split("i, we, just, only, so, so i, so we, he, she, they, then, have, i've, ive, already"))
 
 // deedFrom is where what is told of the thing at item j begins, behind the one at item
 // i: at another filling, where a number stands between that and item from, else at its
