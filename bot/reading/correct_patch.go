@@ -372,8 +372,11 @@ func (r *reader) feederOf(s span) string {
 
 func (r *reader) fractionOf(s span) *float64 {
 	for k := s.i; k < s.j; k++ {
-		if r.items[k].kind == itFrac {
-			return model.Float(r.items[k].v)
+		switch it := &r.items[k]; {
+		case it.kind == itFrac:
+			return model.Float(it.v)
+		case it.qty(percent) && it.v >= 0 && it.v <= 100:
+			return model.Float(it.v / 100)
 		}
 	}
 	return nil

@@ -153,7 +153,6 @@ func (r *reader) heardWrong() {
 			t.s = w
 		}
 		r.chatLetter(i)
-		r.hoursHeard(i)
 		r.countHeard(i)
 		r.hoursHeard(i)
 		r.levelHeard(i)
@@ -223,20 +222,6 @@ func (r *reader) chatLetter(i int) {
 	switch r.toks[i+1].s {
 	case "the", "they", "we", "you", "u", "all", "al", "pigs", "both", "my", "our", "these", "those", "there", "out", "in", "full", "empty", "dry", "sick", "ok", "fine", "good":
 		t.s = "are"
-	}
-}
-
-// hoursHeard reads "in 3 ours" as hours.
-func (r *reader) hoursHeard(i int) {
-	if t := &r.toks[i]; i > 0 && r.toks[i-1].kind == tokNum {
-		switch t.s {
-		case "ours":
-			t.s = "hours"
-		case "our":
-			if r.toks[i-1].s == "1" {
-				t.s = "hour"
-			}
-		}
 	}
 }
 

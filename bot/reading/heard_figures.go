@@ -23,11 +23,15 @@ var (
 // hoursHeard reads "in 3 ours" as hours.
 func (r *reader) hoursHeard(i int) {
 	t := &r.toks[i]
-	if i == 0 || t.s != "ours" && t.s != "our" || !t.spaced {
+	if i == 0 || t.s != "ours" && t.s != "our" {
 		return
 	}
 	p := &r.toks[i-1]
-	if m := r.lex.of[p.s]; p.kind == tokNum && t.s == "ours" || p.kind == tokWord && m != nil && m.isNum && t.s == "ours" || p.s == "1" && t.s == "our" {
+	m := r.lex.of[p.s]
+	switch {
+	case t.s == "our" && p.s == "1":
+		t.s = "hour"
+	case t.s == "ours" && (p.kind == tokNum || p.kind == tokWord && m != nil && m.isNum):
 		t.s = "hours"
 	}
 }

@@ -8,7 +8,11 @@ func (r *reader) staysBehind() {
 		if it.pig < 0 || it.quest {
 			continue
 		}
-		stays := k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].pig < 0 && stayVerbs[firstWord(r.items[k+1].s)]
+		n := k + 1
+		if n+1 < len(r.items) && r.items[n].gap == gapNone && r.items[n].is(sIs) && r.items[n].kind == itWord {
+			n++
+		}
+		stays := n < len(r.items) && r.items[n].gap == gapNone && r.items[n].pig < 0 && stayVerbs[firstWord(r.items[n].s)]
 		not := r.items[k-1].s == "not" && r.items[k-1].gap >= gapComma && (k+1 >= len(r.items) || r.items[k+1].gap >= gapComma)
 		if !stays && !not {
 			continue
@@ -43,17 +47,22 @@ func (r *reader) saleToCome() {
 		if r.items[i].quest || r.firstQty(span{fGone, i, j}, money) < 0 {
 			continue
 		}
-		will, pigs := false, false
+		will := false
 		for n := i; n < k; n++ {
 			x := &r.items[n]
 			will = will || x.is(sPlan) || willHave[x.s] || willHave[firstWord(x.s)]
-			pigs = pigs || x.pig >= 0 || x.isAny(whoWords) || x.kind == itNum && x.v <= mostPigs
 		}
-		if !will || !pigs {
+		if !will {
 			continue
 		}
+		at := r.firstQty(span{fSpend, i, j}, money)
 		for n := i; n < j; n++ {
-			r.blank(n)
+			if n != at {
+				r.blank(n)
+			}
+		}
+		if at > i { // what is left is a plan to be paid
+			r.items[at-1].sense, r.items[at].gap = setOf(sPlan), gapNone
 		}
 	}
 }
