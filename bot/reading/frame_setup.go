@@ -219,6 +219,9 @@ func (r *reader) fillQuiet(s span) {
 		r.idleSpan(s)
 		return
 	}
+	if !turned && clocks[0] < 720 && clocks[0] > clocks[1] && r.morningFirst(s) && !r.morningLast(s) {
+		clocks[1] += 720 // "from 8 in the morning til 3"
+	}
 	if turned {
 		clocks[0], clocks[1] = clocks[1], clocks[0]
 		if clocks[0] < 720 && clocks[0] < clocks[1]+720 && clocks[0] >= 300 && !r.quoteHas(s, "am", "a.m.") {
@@ -265,3 +268,23 @@ var newWords = map[string]bool{"new": true, "another": true, "extra": true, "add
 // mostFeet is the longest side of a wallow in feet that inches behind three numbers
 // are not taken for. Common practice, no source.
 const mostFeet = 40
+
+// morningFirst says that the first hour of a span is told to be one of the morning, and
+// morningLast that the last is.
+func (r *reader) morningFirst(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itClock || it.kind == itNum && !it.soft {
+			return it.kind == itClock && it.ampm
+		}
+	}
+	return false
+}
+
+func (r *reader) morningLast(s span) bool {
+	for k := s.j - 1; k >= s.i; k-- {
+		if it := &r.items[k]; it.kind == itClock || it.kind == itNum && !it.soft {
+			return it.kind == itClock && it.ampm
+		}
+	}
+	return false
+}

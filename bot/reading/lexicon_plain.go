@@ -2,7 +2,7 @@ package reading
 
 // plainWords are common English that is never a slip for a word of the trade.
 const plainWords = `
-wore wears wear wearing tore tear wired
+spotty spotted swung swings wore wears wear wearing tore tear wired
 scored lake laid company companies guests miles dentist overtime
 scraps scrap leftovers swill straw bedding frost freezing stocking width wide tipped tipping tips tipsy
 coon coons racoon racoons raccoon raccoons badger badgers skunk skunks starling starlings possum possums opossum rat rats mice crow crows bear bears dogs goat goats cow cows geese sparrows pigeons turkeys sandy loam loamy soils soaker protein proteins tag tags

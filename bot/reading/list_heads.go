@@ -49,8 +49,8 @@ var headWords = func() map[string]heading {
 			m[w] = heading{kind: k, verb: verb}
 		}
 	}
-	lend(headPlan, "plan", "to do, todo, to-do, todo list, to do list, todos, plan, plans, the plan, shopping list, to buy, still to do, jobs to do, left to do, not yet done, jobs for, tasks for, list for, chores for")
-	lend(headPlan, "", "shopping, need, needs, want, wants, i want, we want, jobs, tasks, next, need to, planned, wish list, wishlist, ideas, goals, want to, upcoming, coming up, buy list, to get, before, by")
+	lend(headPlan, "plan", "want, wants, i want, we want, wish list, wishlist, to do, todo, to-do, todo list, to do list, todos, plan, plans, the plan, shopping list, to buy, still to do, jobs to do, left to do, not yet done, jobs for, tasks for, list for, chores for")
+	lend(headPlan, "", "shopping, need, needs, jobs, tasks, next, need to, planned, ideas, goals, want to, upcoming, coming up, buy list, to get, before, by")
 	lend(headQuestion, "", "ask, asks, asking, question, questions, q, qs, query, queries, quick question, quick questions, wondering, want to know, need to know, what i need to know, two questions, few questions, a few questions, some questions")
 	lend(headNote, "note:", "note, notes, memo, memos, for the record, keep in mind, noted, observations, remarks")
 	lend(headRemind, "remind me", "remind, reminder, reminders, remind me, remind me to, remind us, remember, remember to, don't forget, dont forget, don't let me forget, dont let me forget, set reminders, new reminders")
@@ -62,6 +62,7 @@ var headWords = func() map[string]heading {
 	lend(headDied, "died", "died, dead, deaths, losses, lost")
 	lend(headDrug, "wormed", "wormed, dewormed, worming, worm, deworming, wormer given, wormed today")
 	lend(headDrug, "gave", "gave, treated, treatments, treatment, shots, shot, injections, injected, medicated, meds, meds given, medicine")
+	lend(headPour, "mixed", "mixed, batches mixed, batches made")
 	lend(headPour, "poured", "poured, fed, poured in, put in, dumped, dumped in, fed out, feed in, feed poured, feed put in, in the feeder, into the feeder, feed given, topped feeder")
 	lend(headFill, "filled", "filled, topped, topped off, topped up, filled up, watered, refilled")
 	lend(headMove, "moved", "moved, moves, move, moved pens, pen moves, shifted, rotated")

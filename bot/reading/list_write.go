@@ -92,7 +92,18 @@ func (r *reader) listBody(f *folding, h heading, body []listLine) bool {
 		}
 		return r.writeJoined(f, h, "booked ", body)
 	case headHung:
-		return r.writeHung(f, h, body, shapes)
+		n := len(body)
+		for n > 0 && shapes[n-1].pigs+shapes[n-1].nums == 0 { // "no word on the others yet"
+			n--
+		}
+		if n == 0 || !r.writeHung(f, h, body[:n], shapes[:n]) {
+			return false
+		}
+		for _, l := range body[n:] {
+			f.line(l)
+			f.endLine()
+		}
+		return true
 	case headDied:
 		if !each(func(s *lineShape) bool { return s.pigs > 0 && s.nums == 0 && s.words == 0 }) {
 			return false
@@ -115,7 +126,7 @@ func (r *reader) listBody(f *folding, h heading, body []listLine) bool {
 		}) {
 			return false
 		}
-		return r.writeEach(f, h, "poured ", body)
+		return r.writeEach(f, h, h.verb+" ", body)
 	case headFill:
 		if !each(func(s *lineShape) bool { return s.barrels+s.feeders > 0 && s.nums == 0 && s.words == 0 }) {
 			return false

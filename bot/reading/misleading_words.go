@@ -19,6 +19,8 @@ func (r *reader) misleadingWords() {
 			if it.sense = setOf(sFiller); r.pigWalks(k) {
 				it.sense = setOf(sOut)
 			}
+		case it.s == "everything" && it.is(sAll) && k > 0 && it.gap == gapNone && r.items[k-1].is(sSick): // "threw up everything"
+			it.sense = setOf(sFiller)
 		case (it.s == "butt" || it.s == "butts") && it.barrel < 0 && r.ofBody(k):
 			it.sense = setOf(sFiller)
 		case it.is(sDown) && firstWord(it.s) == "down" && r.personDown(k):

@@ -210,7 +210,7 @@ func (r *reader) undecided(s span) bool {
 	return saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), undecidedWords)
 }
 
-var undecidedWords = phrasesOf("we think to, i think to, thinking to, think about, want to try, might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")
+var undecidedWords = phrasesOf("wait and see, we think to, i think to, thinking to, think about, want to try, might, maybe, may switch, thinking of, thinking about, we're thinking, haven't decided, havent decided, not decided, undecided, not sure yet, considering, debating, toying with")
 
 // mayGet says that a thing to set up is but thought of: "might get a 1000 liter tank off my
 // cousin". What a newcomer wants or plans is set up all the same.

@@ -113,6 +113,8 @@ func (r *reader) wholeText() (Reading, bool) {
 
 // readItems finds the spans and fills them.
 func (r *reader) readItems() {
+	r.afterUndo()
+	r.wantedWeights()
 	r.asksBehindAway()
 	r.relativeWhich()
 	r.askedClauses()

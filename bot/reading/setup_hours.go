@@ -78,6 +78,8 @@ func (r *reader) hoursTold(i, j int) frame {
 		return fQuiet
 	case remind && chore && hours == 1 && days == 0 && !not && r.fromNowOn(i, j):
 		return fChore // "remind me of chores at 6 am from now on"
+	case chore && days == 1 && hours <= 1 && !not && r.fromNowOn(i, j):
+		return fChore // "chores thursdays 5pm from here on"
 	case chore && change && days == 1 && hours <= 1 && !not:
 		return fChore
 	case tell && clocks > 0 && hours == 2 && r.insteadAt(i, j) > i && days == 0 && !quiet:
@@ -96,7 +98,7 @@ func (r *reader) fromNowOn(i, j int) bool {
 		case "from now on", "from now", "always", "from today", "henceforth", "in future", "every time":
 			return true
 		case "from":
-			if k+1 < j && r.items[k+1].s == "now" {
+			if k+1 < j && (r.items[k+1].s == "now" || r.items[k+1].s == "here") {
 				return true
 			}
 		}
@@ -108,7 +110,7 @@ func (r *reader) fromNowOn(i, j int) bool {
 var changeVerbs = setOfWords(split(`switch, change, move, shift, set, make, put, swap`))
 
 // unitVerbs say which units are used.
-var unitVerbs = setOfWords(split(`do, use, work in, go by, go with, weigh in, count in`))
+var unitVerbs = setOfWords(split(`do, use, work in, reckon in, think in, count everything in, deal in, measure in, go by, go with, weigh in, count in`))
 
 // hourLike says that a number may be an hour of the day.
 func (it *item) hourLike() bool {
