@@ -13,7 +13,7 @@ func (r *reader) topicOf(s span) (string, float32) {
 	scores := map[string]float32{}
 	var store [96]byte
 	for i := from; i < to; i++ {
-		if r.toks[i].kind != tokWord {
+		if r.toks[i].kind != tokWord || r.namedAt(i, s) {
 			continue
 		}
 		// Longer phrases speak louder: take the longest, and half of what its
@@ -46,6 +46,17 @@ func (r *reader) topicOf(s span) (string, float32) {
 		best, top = topicHelp, v
 	}
 	return best, top
+}
+
+// namedAt says that token i is a word of a pig's name, which tells no topic: "is Bill
+// ready".
+func (r *reader) namedAt(i int, s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.pig >= 0 && !it.near && r.toks[i].from >= it.from && r.toks[i].from < it.to {
+			return true
+		}
+	}
+	return false
 }
 
 // contextVotes adds what the herd's own names and the shape of the question
