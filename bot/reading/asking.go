@@ -103,7 +103,7 @@ func (r *reader) asksWithin(from, to int) int {
 		return from
 	}
 	for n := from; n < to; n++ {
-		if n > from && r.items[n].gap < gapAnd && !r.onlyOpening(from, n) && !r.heatAhead(from, n, to) {
+		if n > from && r.items[n].gap < gapAnd && !r.onlyOpening(from, n) && !r.heatAhead(from, n, to) && !r.runsOn(n, to) {
 			continue
 		}
 		if !r.asksAt(n, to) {
