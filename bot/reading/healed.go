@@ -28,14 +28,16 @@ func (r *reader) signGone(k int) bool {
 		return true
 	}
 	tail := r.said(span{0, k, min(r.clauseEnd(k), k+4)})
-	return saysAny(head, goneNow) && saysAny(tail, anyMore)
+	return saysAny(head, goneNow) && saysAny(tail, anyMore) || saysAny(tail, clearAgain) && !saysAny(tail, goneNow)
 }
 
 var (
 	goneHeads = setOfWords(split("no, zero, without"))
 	goneFully = phrasesOf("no sign of, no signs of, no more, no longer, no trace of, no further")
 	goneNow   = phrasesOf("not, isn't, isnt, ain't, aint, no, never")
-	anyMore   = phrasesOf("anymore, any more, any longer, now")
+	// clearAgain are what a sign is said to be behind it when it is gone: "her eye is clear".
+	clearAgain = phrasesOf("is clear, are clear, looks clear, look clear, clear again, clear now, looks normal, is normal, is all better, is healed, has healed, is cleared up")
+	anyMore    = phrasesOf("anymore, any more, any longer, now")
 )
 
 // toldGone says that a span tells a recovery by the sign that is gone.

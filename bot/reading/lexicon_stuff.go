@@ -72,6 +72,7 @@ var productWords = []struct{ name, words string }{
 	{"lincomycin", "lincomycin"},
 	{"meloxicam", "meloxicam"},
 	{"flunixin", "flunixin"},
+	{"phenylbutazone", "phenylbutazone"},
 	{"dexamethasone", "dexamethasone"},
 	{"ketoprofen", "ketoprofen"},
 	{"iron", "iron, iron shot, iron dextran"},

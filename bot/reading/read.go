@@ -179,6 +179,7 @@ func (r *reader) readItems() {
 	r.backAgain()
 	r.passiveGot()
 	r.heldPigs()
+	r.unheardDrug()
 	r.drugInto()
 	r.basinForCrate()
 	r.cratesApart()
