@@ -15,7 +15,7 @@ func (r *reader) leftForMoney() {
 		}
 		from := r.sentenceStart(k)
 		switch w := firstWord(it.s); {
-		case goings[w] && k > from && r.pigGoes(k):
+		case goings[w] && k > from && (r.pigGoes(k) || r.countGoes(k)):
 			r.soldFor(k, k)
 		case buyerTakes[it.s] && k+1 < len(r.items) && r.items[k+1].pig >= 0 && !r.items[k+1].near && r.items[k+1].gap == gapNone && r.buyerBefore(from, k):
 			r.soldFor(k, from)

@@ -67,7 +67,7 @@ func (r *reader) mood(s span) string {
 			return NoneForeign
 		case it.is(sHearsay) && s.frame == fDrug && r.quoteHas(span{0, r.sentenceStart(s.i), s.j}, "vet", "the vet", "vet gave", "vet came", "per vet"):
 		case it.is(sHearsay) && s.frame == fDrug && it.gap >= gapComma && k+1 < len(r.items) && r.items[k+1].qty(days): // "ivermectin, says 18 days": the label
-		case it.is(sHearsay) && ours && r.oneOfUs(k):
+		case it.is(sHearsay) && ours && r.oneOfUs(k), it.is(sHearsay) && s.frame == fWeather && r.instrumentBehind(k):
 		case it.is(sHearsay) && s.frame != fArrive && it.pig < 0 && !r.fromVet(k) && !it.is(sWithdraw):
 			return NoneHearsay
 		case it.s == "if" && k > 0 && r.ifNot(k-1) && k < s.j-1 && !r.toldBefore(k, s):
@@ -160,7 +160,7 @@ var tellers = map[string]bool{
 	"gauge": true, "gage": true, "thermometer": true, "display": true, "readout": true, "receipt": true, "invoice": true, "bill": true, "charger": true, "energizer": true,
 	"wife": true, "my wife": true, "husband": true, "my husband": true, "my son": true, "my daughter": true, "the kids": true, "kuya": true, "sitter": true, "the sitter": true, "our scale": true,
 	"doctor": true, "the doctor": true, "doc": true, "the doc": true, "veterinarian": true, "the veterinarian": true, "leaflet": true, "package": true, "box": true, "bottle": true, "paper": true,
-	"slip": true, "ticket": true, "sheet": true, "hanging scale": true, "hanging scales": true, "hook scale": true,
+	"phone": true, "app": true, "slip": true, "ticket": true, "sheet": true, "hanging scale": true, "hanging scales": true, "hook scale": true,
 }
 
 func (r *reader) fromVet(k int) bool {
