@@ -49,7 +49,7 @@ func (r *reader) strays() {
 		if strayVerbs[it.s] && it.pig < 0 && r.straySubject(k) >= 0 {
 			it.sense.add(sOut)
 		}
-		if it.pig >= 0 || it.number() && !it.soft || it.kind == itDay {
+		if it.pig >= 0 || it.number() && !it.soft || it.kind == itDay || it.is(sDown) {
 			continue
 		}
 		switch last := lastWord(it.s); last {

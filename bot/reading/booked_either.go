@@ -97,3 +97,29 @@ func (r *reader) secondDay(s span) {
 // mostToCome is how many pigs more than are here an appointment may be for without being
 // asked about: some may be still to come.
 const mostToCome = 5
+
+// headsBehind is the count of pigs that the sentence ends with from item k on, beside an
+// hour: "butcher moved to oct 1; it remains five head". 0 where it tells anything else.
+func (r *reader) headsBehind(k int) int {
+	at := -1
+	to := len(r.items)
+	if k < to {
+		to = r.sentenceEnd(max(k-1, 0))
+	}
+	for n := k; n < to; n++ {
+		switch it := &r.items[n]; {
+		case it.kind == itNum && !it.soft && !it.ord && !it.used && it.v >= 1 && it.v <= mostPigs && it.v == float64(int(it.v)) && n+1 < to && r.items[n+1].is(sPigs) && at < 0:
+			at = n
+		case n == at+1 && at >= 0, it.kind == itClock, it.kind == itWord && (it.isAny(setOf(sFiller, sPronoun, sIs, sNow)) && !it.isAny(setOf(sNot, sPlan)) || it.s == "remains" || it.s == "remain" || it.s == "still"):
+		default:
+			return 0
+		}
+	}
+	if at < 0 {
+		return 0
+	}
+	for n := k; n < to; n++ {
+		r.items[n].used = true
+	}
+	return int(r.items[at].v)
+}

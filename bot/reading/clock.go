@@ -5,6 +5,9 @@ package reading
 // said, and how many tokens it took; 0 means none.
 func clockAt(lex *lexicon, toks []token, i int) (minute int, said bool, n int) {
 	t := toks[i]
+	if i > 0 && toks[i-1].s == "all" { // "wormed all five this morning"
+		return 0, false, 0
+	}
 	half := func(j int) (pm, ok bool, n int) {
 		if j >= len(toks) || toks[j].kind != tokWord {
 			return false, false, 0

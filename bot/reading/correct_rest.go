@@ -1,5 +1,7 @@
 package reading
 
+import "troughbell/model"
+
 // correctedAndTold reads a text whose first sentence may put an earlier record right.
 // What is told behind that sentence, where the correction needs none of it, is told all
 // the same: "it was 505. mixed 2 batches".
@@ -27,6 +29,9 @@ func (r *reader) correctedAndTold() (Reading, bool) {
 		return got, false
 	}
 	got = head
+	if r.daysOfCorrected(&got.Entries[0], n) {
+		return got, true
+	}
 	told := r.readAs(rest, true)
 	for _, e := range told.Entries {
 		if _, fact := e.Act.(Fact); !fact {
@@ -38,6 +43,42 @@ func (r *reader) correctedAndTold() (Reading, bool) {
 		got.Entries = append(got.Entries, e)
 	}
 	return got, true
+}
+
+// daysOfCorrected gives a drug put right the days of withdrawal that the items from n on tell
+// and nothing else: "not ivermectin, levamisole. 7 days before can butcher".
+func (r *reader) daysOfCorrected(e *Entry, n int) bool {
+	if _, ok := drugOf(*e); !ok {
+		return false
+	}
+	at := -1
+	for k := n; k < len(r.items); k++ {
+		it := &r.items[k]
+		switch {
+		case it.qty(days) && at < 0 && r.aboutWaiting(k):
+			at = k
+		case it.number() && !it.soft, it.pig >= 0, it.is(sProduct):
+			return false
+		}
+	}
+	if at < 0 {
+		return false
+	}
+	*e = waitingFor(*e, int(r.items[at].si()+0.5))
+	return true
+}
+
+// waitingFor is a drug's entry with its days of withdrawal.
+func waitingFor(e Entry, d int) Entry {
+	switch t := e.Act.(Fact).Fact.(type) {
+	case model.Worm:
+		t.WithdrawalDays = &d
+		e.Act = Fact{t}
+	case model.Treat:
+		t.WithdrawalDays = &d
+		e.Act = Fact{t}
+	}
+	return e
 }
 
 // otherPigTold is the item of a pig with a weight of its own behind the first clause, which

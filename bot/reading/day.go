@@ -296,7 +296,7 @@ func (d dayReader) waitsFor(i int) bool {
 		return true
 	}
 	for k := i; k < i+waitReach; k++ {
-		if eatWords[d.word(k)] {
+		if m := d.lex.of[d.word(k)]; eatWords[d.word(k)] || k > i && (d.word(k-1) == "can" || d.word(k-1) == "could") && m != nil && m.sense.has(sButcher) {
 			return true
 		}
 	}

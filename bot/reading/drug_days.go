@@ -32,16 +32,7 @@ func (r *reader) daysOfLabel() {
 		return
 	}
 	r.items[told].used = true
-	d := int(r.items[told].si() + 0.5)
-	f := r.out[at].Act.(Fact)
-	switch t := f.Fact.(type) {
-	case model.Worm:
-		t.WithdrawalDays = &d
-		r.out[at].Act = Fact{t}
-	case model.Treat:
-		t.WithdrawalDays = &d
-		r.out[at].Act = Fact{t}
-	}
+	r.out[at] = waitingFor(r.out[at], int(r.items[told].si()+0.5))
 	lo, hi := r.sentenceStart(told), r.sentenceEnd(told)
 	for k := lo; k < hi; k++ {
 		if r.items[k].kind == itWord {

@@ -9,11 +9,18 @@ func (r *reader) drugInto() {
 			continue
 		}
 		n := k + 2
-		for n+1 < len(r.items) && r.items[n].s == "the" && r.items[n+1].gap == gapNone {
+		for n+1 < len(r.items) && (r.items[n].s == "the" || r.items[n].s == "their") && r.items[n+1].gap == gapNone {
 			n++
 		}
 		if who := &r.items[n]; who.pig >= 0 || who.group >= 0 || who.isAny(setOf(sAll, sBarrow, sGilt)) {
 			it.sense, it.unit = setOf(sFiller), 0
+		} else if who.kind == itWord && who.pig < 0 && (who.isAny(setOf(sFeed, sWater)) && !who.isAny(setOf(sFeeder, sBarrel)) || carriers[who.s]) {
+			for x := k + 1; x <= n; x++ {
+				r.blank(x) // "fenbendazole in the feed" fills nothing
+			}
 		}
 	}
 }
+
+// carriers are what a drug is hidden in.
+var carriers = setOfWords(split("bread, mash, slop, jam, apples, banana, marshmallow, peanut butter, sandwich, treat, treats, morning feed, evening feed, breakfast, supper"))

@@ -21,6 +21,7 @@ func (r *reader) forceFrames() {
 	r.forceAdded()
 	r.forceSetUp()
 	r.lackOfWater()
+	r.nothingComes()
 	r.fullBatches()
 	r.forceGivenAll()
 	r.forcePutOff()

@@ -105,6 +105,9 @@ func (r *reader) fillBooked(s span) {
 		if b.Count == 0 && len(days) == 1 {
 			b.Count = r.headsBefore(s.i)
 		}
+		if b.Count == 0 && len(days) == 1 {
+			b.Count = r.headsBehind(hi)
+		}
 		if len(days) == 1 && b.Count == 0 && r.onlyPigsIn(r.sentenceStart(lo), lo) && r.onlyPigsIn(hi, r.sentenceEnd(hi-1)) {
 			lo, hi = r.sentenceStart(lo), r.sentenceEnd(hi-1) // "butcher oct 2, 501 to 505"
 		}
@@ -173,8 +176,8 @@ func (r *reader) fromTo(a, b int) bool {
 
 // rebooked records the day that an appointment was moved to.
 func (r *reader) rebooked(s span, to model.Day, at int) {
+	b := model.Booked{Day: to, Count: r.headsBehind(at + 1)}
 	r.useAll(s)
-	b := model.Booked{Day: to}
 	for k := at; k < s.j; k++ {
 		if c := &r.items[k]; c.kind == itClock {
 			b.Minute = model.Int(settleClock(c.clock, c.ampm, r.items[at].day.part, false, r.nowMin, lookForward))

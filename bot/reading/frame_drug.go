@@ -89,6 +89,8 @@ func (r *reader) fillDrug(s span) {
 		sel = selection{pigs: []int16{0}, any: true}
 	case !sel.any && len(r.subject) > 0 && !worm: // "gus and pearl have scours, gave electrolytes"
 		sel = selection{pigs: append([]int16(nil), r.subject...), any: true}
+	case !sel.any && !worm && r.onlyAiling() >= 0 && saysAny(r.said(span{0, r.clauseFrom(s.i), s.j}), heWords): // "vet gave her a shot"
+		sel = selection{pigs: []int16{r.onlyAiling()}, any: true}
 	case !sel.any && worm && (r.quoteHas(s, "them", "em", "'em", "everybody", "everyone") || !r.anyNamed()):
 		sel = selection{all: true, any: true}
 	}

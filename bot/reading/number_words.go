@@ -99,7 +99,7 @@ func (l *lexicon) spoken(toks []token) (v float64, n int) {
 			j++
 		}
 		y, ok := word(j)
-		if !ok || is(j, "couple") {
+		if !ok || is(j, "couple") || y < 10 && v >= 10 && is(j+1, "oh") { // "two twenty | two oh four"
 			break
 		}
 		switch {
@@ -131,7 +131,7 @@ func (l *lexicon) spoken(toks []token) (v float64, n int) {
 				v += z
 				j++
 			}
-		case part > 0 && int(v)%10 == 0 && y >= 1 && y < 10:
+		case part > 0 && int(v)%10 == 0 && int(v)%100 != 10 && y >= 1 && y < 10:
 			v += y
 		default:
 			return v, n

@@ -35,6 +35,7 @@ func (r *reader) run() Reading {
 	r.sharedWords()
 	r.beforeFour()
 	r.someOnes()
+	r.headsCounted()
 	r.joinNames()
 	r.newNames()
 	r.rightSpelling()
@@ -72,6 +73,9 @@ func (r *reader) run() Reading {
 		return got
 	}
 	if got, ok := r.bornLater(); ok {
+		return got
+	}
+	if got, ok := r.onlyThose(); ok {
 		return got
 	}
 	if got, ok := r.swap(); ok {
@@ -120,6 +124,7 @@ func (r *reader) readItems() {
 	r.relativeWhich()
 	r.askedClauses()
 	r.notOurs()
+	r.smallLeads()
 	r.wagers()
 	r.unitTold()
 	r.crateTold()
@@ -174,6 +179,7 @@ func (r *reader) readItems() {
 	r.sacksNamedAhead()
 	r.goodsToPigs()
 	r.goneThings()
+	r.cannotRaise()
 	r.outOfWhat()
 	r.gains()
 	r.gotStuck()
@@ -188,6 +194,7 @@ func (r *reader) readItems() {
 	r.basinForCrate()
 	r.cratesApart()
 	r.compared()
+	r.tapedHer()
 	r.exceptionsAhead()
 	r.weighVerbs()
 	r.putAt()

@@ -180,6 +180,10 @@ func (r *reader) penInUse(s span) (name string, cut int) {
 			return "*", k
 		}
 		from := k + 1
+		if from < s.j && r.items[from].pen >= 0 && r.items[from].pig < 0 { // "they're in pen 3", which is one item
+			r.items[from].used = true
+			return r.c.Herd.Pens[r.items[from].pen].Name, r.clauseStart(k, s)
+		}
 		if from < s.j && (r.items[from].s == "in" || r.items[from].s == "the" || r.items[from].s == "pen" || r.items[from].is(sNow) && !r.items[from].capital) {
 			r.items[from].used = true
 			if r.items[from].s == "pen" && from+1 < s.j && r.items[from+1].kind == itNum {

@@ -24,6 +24,21 @@ func (r *reader) someOnes() {
 	}
 }
 
+// headsCounted reads the "heads" behind a number as pigs: "butcher october 5, four heads".
+func (r *reader) headsCounted() {
+	for i := 1; i < len(r.toks); i++ {
+		if t := &r.toks[i]; t.s == "heads" && (r.toks[i-1].kind == tokNum || r.numbersWord(i-1)) {
+			t.s = "head"
+		}
+	}
+}
+
+// numbersWord says that the word at token i is a number.
+func (r *reader) numbersWord(i int) bool {
+	m := r.lex.of[r.toks[i].s]
+	return m != nil && m.isNum
+}
+
 // numberedOne says that a pig is called 1.
 func (r *reader) numberedOne() bool {
 	for _, a := range r.pigs {

@@ -26,6 +26,7 @@ func (r *reader) tagNames() {
 		return
 	}
 	r.splitTags()
+	r.spokenPairs()
 	r.spokenTags()
 	r.spokenRows()
 	if r.answersWithNumber() {

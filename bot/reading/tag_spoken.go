@@ -58,6 +58,40 @@ func (r *reader) spokenRows() {
 	}
 }
 
+// spokenPairs puts a comma between the pairs of a row that is said without one: "two oh one
+// is two ten two oh four is two oh six", so that the next number is a tag again.
+func (r *reader) spokenPairs() {
+	if r.longestTag < 2 {
+		return
+	}
+	for i := 0; i < len(r.toks); i++ {
+		_, n := r.numberAt(i)
+		if n < 2 || i+n >= len(r.toks) { // in words: digits stand in rows of their own
+			continue
+		}
+		is := 0
+		if tellsWeight[r.toks[i+n].s] {
+			is = 1
+		}
+		w, m := r.numberAt(i + n + is)
+		k := i + n + is + m
+		if m == 0 || w < leastSaid || k >= len(r.toks) || is == 0 && r.isLiving(itoa(int(w))) {
+			continue
+		}
+		tag, l := r.numberAt(k)
+		if l < 2 || !r.isLiving(itoa(int(tag))) || k+l >= len(r.toks) {
+			i = k - 1
+			continue
+		}
+		if _, next := r.numberAt(k + l); !tellsWeight[r.toks[k+l].s] && (is == 1 || next == 0) {
+			i = k - 1
+			continue
+		}
+		r.toks = slices.Insert(r.toks, k, token{kind: tokMark, s: ",", from: r.toks[k].from, to: r.toks[k].from})
+		i = k
+	}
+}
+
 // numberAt is the whole number in digits or words at token i, and how many tokens
 // it takes, 0 where none stands there.
 func (r *reader) numberAt(i int) (float64, int) {
