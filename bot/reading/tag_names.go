@@ -76,7 +76,7 @@ func (r *reader) tagAt(i int) tagKind {
 	t := &r.toks[i]
 	told := r.tagWordBefore(i)
 	switch {
-	case r.gluedIs(i), r.afterItsWord(i):
+	case r.gluedIs(i), r.afterItsWord(i), r.tapeRound(i):
 		return tagPig
 	case r.putsDown(i):
 		if t.v >= bigTag || r.saysOne() {
