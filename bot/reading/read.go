@@ -37,6 +37,7 @@ func (r *reader) run() Reading {
 	r.someOnes()
 	r.headsCounted()
 	r.joinNames()
+	r.oneNewName()
 	r.newNames()
 	r.rightSpelling()
 	r.timesBehind()
