@@ -46,6 +46,8 @@ func (r *reader) saysMixedUp() bool {
 					return true
 				}
 			}
+		case (s == "looks" || s == "looked") && i > 0 && r.toks[i-1].kind == tokNum && i+2 < len(r.toks) && r.toks[i+1].s == "like": // "my 3 looks like an 8"
+			return true
 		case (s == "wrong" || s == "other") && i+1 < len(r.toks) && (r.toks[i+1].s == "way" || r.toks[i+1].s == "order"):
 			return true
 		}

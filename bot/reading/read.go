@@ -145,6 +145,7 @@ func (r *reader) readItems() {
 	r.clearDates()
 	r.hurtBy()
 	r.allOfThem()
+	r.handwriting()
 	r.lures()
 	r.treesDown()
 	r.itFilled()
