@@ -215,6 +215,9 @@ func (r *reader) hourHere(i int) bool {
 	if i > 0 && r.toks[i-1].s == "all" { // "wormed all five this morning"
 		return false
 	}
+	if r.amountOfNight(i) {
+		return false
+	}
 	if t.kind != tokNum || t.v < 100 || i+1 >= len(r.toks) || r.toks[i+1].s != "this" && r.toks[i+1].s != "in" {
 		return true
 	}
@@ -230,6 +233,21 @@ func (r *reader) hourHere(i int) bool {
 	}
 	_, named := r.nameAt(i - 1)
 	return named == 0
+}
+
+// amountOfNight says that a small number before "this morning" is an amount: "2 buckets last
+// night, 1 this morning". Common practice, no source: nobody feeds at that hour of the
+// night without saying "at".
+func (r *reader) amountOfNight(i int) bool {
+	t := &r.toks[i]
+	if t.kind != tokNum || t.v > 4 || i == 0 || i+2 >= len(r.toks) || r.toks[i+1].s != "this" || r.toks[i+2].s != "morning" {
+		return false
+	}
+	switch r.toks[i-1].s {
+	case "and", "&", ",", "n", "then", "plus", "also", "only", "just":
+		return true
+	}
+	return false
 }
 
 // plainUse says that what looks like a name of the herd is a plain word here:

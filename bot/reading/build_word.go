@@ -27,6 +27,9 @@ func (r *reader) readWord(it *item, i int) int {
 	}
 	any := func(*meaning) bool { return true }
 	m, n := r.lex.phrase(r.toks[i:], any)
+	if n > 1 && m.sense.has(sOut) && r.endsInPen(i, n) {
+		m, n = r.lex.phrase(r.toks[i:i+1], any) // "put them in the garden" where that is a pen
+	}
 	if m != nil && m.isFrac && (n > 1 || !m.isNum) {
 		it.kind, it.v, it.known, it.sense, it.s = itFrac, m.frac, true, m.sense, m.text
 		return r.afterFraction(it, i, n)
@@ -260,4 +263,15 @@ func (r *reader) correct(s string) (string, bool) {
 	r.corrections[r.lastCorrection] = c
 	r.lastCorrection = (r.lastCorrection + 1) % len(r.corrections)
 	return c.meant, c.ok
+}
+
+// endsInPen says that the phrase of n tokens at token i ends in the name of a pen of the
+// herd.
+func (r *reader) endsInPen(i, n int) bool {
+	for k := i + 1; k < i+n; k++ {
+		if h, m := r.nameAt(k); m > 0 && h.pen >= 0 && k+m == i+n {
+			return true
+		}
+	}
+	return false
 }

@@ -99,6 +99,9 @@ func (d dayReader) at(i int) (dayExpr, int) {
 	if e, n := d.weeksFrom(i); n > 0 {
 		return e, n
 	}
+	if e, n := d.weekOfMonth(i); n > 0 {
+		return e, n
+	}
 	switch t.kind {
 	case tokISO:
 		if validDate(int(t.v), int(t.v2), int(t.v3)) {

@@ -137,6 +137,7 @@ var vetoes = [numFrames][]veto{
 	},
 	fChore: {
 		{"4 more bags. 9pm last night", (*reader).hourPast, drop},
+		{"my wife will do chores next weekend", (*reader).choresOnce, drop},
 		{"Saturday chores: ...", func(r *reader, s span, _ int) bool {
 			return r.c.Herd.Chore.Stated && (r.choreHeading(s) || len(r.items) > 8 && !r.saysChange(s))
 		}, drop},

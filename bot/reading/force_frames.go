@@ -19,6 +19,8 @@ func (r *reader) forceFrames() {
 	}
 	r.forceHours()
 	r.forceAdded()
+	r.backOn()
+	r.bothOfKind()
 	r.forceSetUp()
 	r.lackOfWater()
 	r.nothingComes()

@@ -19,6 +19,8 @@ func (r *reader) fillFence(s span) {
 			}
 		case it.kind == itNum && !it.soft && !it.ord && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].kind == itWord && r.items[k+1].sense.empty() && r.items[k+1].unit == 0 && len(r.items[k+1].s) > 3:
 			continue // "down in 2 spots"
+		case it.kind == itNum && k+1 < len(r.items) && r.items[k+1].gap == gapNone && r.items[k+1].isAny(setOf(sPartOf, sPigs)):
+			continue // "two of em found the gap in the fence"
 		case it.kind == itNum && !it.soft && !it.ord:
 			kv = it.v
 			if kv >= 500 {

@@ -126,6 +126,7 @@ func (r *reader) readItems() {
 	r.askedClauses()
 	r.notOurs()
 	r.smallLeads()
+	r.meatBack()
 	r.wagers()
 	r.unitTold()
 	r.crateTold()
