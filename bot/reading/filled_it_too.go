@@ -1,6 +1,10 @@
 package reading
 
-import "strings"
+import (
+	"strings"
+
+	"troughbell/model"
+)
 
 // filledThings are the words that a filling takes for the thing that needs no name.
 var filledThings = setOfWords(split("it, er, 'er, her, him, them, em, 'em, that, this, everything"))
@@ -79,4 +83,60 @@ func (r *reader) fullAlone(i, j int) {
 func (r *reader) twoForToo(k, j int) bool {
 	it := &r.items[k]
 	return k == j-1 && it.kind == itNum && it.v == 2 && it.gap == gapNone && r.text[it.from:it.to] == "2"
+}
+
+// pouredFull marks what was poured into the barrels before the span as having filled them:
+// "350 l into the tank, 120 l into the tub, both full now". They are all barrels there are,
+// or two of them that "both" speaks of.
+func (r *reader) pouredFull(s span) bool {
+	var at []int
+	for k := len(r.out) - 1; k >= 0; k-- {
+		f, ok := r.out[k].Act.(Fact)
+		if !ok {
+			break
+		}
+		w, ok := f.Fact.(model.Water)
+		if !ok || w.Barrel == "" || w.Litres == nil || w.Fraction != nil || w.Seen {
+			break
+		}
+		at = append(at, k)
+	}
+	if len(at) < 2 || len(at) != len(r.c.Herd.Barrels) && !(len(at) == 2 && r.has(s, sBoth)) {
+		return false
+	}
+	for _, k := range at {
+		w := r.out[k].Act.(Fact).Fact.(model.Water)
+		w.Full = true
+		r.out[k].Act = Fact{w}
+	}
+	return true
+}
+
+// bothFullBehind parts a "both full" from the amounts of water before it, of which it tells
+// no third.
+func (r *reader) bothFullBehind() {
+	for k := 2; k+1 < len(r.items); k++ {
+		it := &r.items[k]
+		if !it.isAny(setOf(sBoth, sAll)) || it.gap != gapComma || it.quest || it.number() {
+			continue
+		}
+		end, full := r.clauseEnd(k), false
+		for n := k + 1; n < end; n++ {
+			x := &r.items[n]
+			full = full || x.is(sFull)
+			if !x.is(sFull) && !x.is(sFiller) || x.kind != itWord {
+				end = 0
+			}
+		}
+		poured := 0
+		for n := r.sentenceStart(k); n < k; n++ {
+			if r.items[n].qty(volume) {
+				poured++
+			}
+		}
+		if s := (span{0, r.sentenceStart(k), k}); end > 0 && full && poured >= 2 && r.hasBarrel(s) && !r.has(s, sFeeder) {
+			it.gap = gapStop
+			r.settled = append(r.settled, span{fWater, k, end})
+		}
+	}
 }

@@ -48,7 +48,7 @@ func (r *reader) forceFrames() {
 			continue
 		}
 		switch {
-		case r.remindsFirst(k), r.tellsToDo(k), r.tellsLater(k), r.awayThere(k), r.worksThen(k), r.choreTold(k):
+		case r.remindsFirst(k), r.tellsToDo(k), r.tellsLater(k), r.awayThere(k), r.worksThen(k), r.choreTold(k), r.dugWallow(k), r.bareInBarrel(k):
 		case r.outTold(k), r.fenceTold(k), r.inAgain(k):
 		case it.is(sRemind) && (it.gap >= gapAnd || k == 0 || r.fillersBefore(k) || r.remindsHere(k)) && !r.isQuestion(k):
 			end := r.reminderEnd(k)

@@ -8,6 +8,9 @@ import (
 func (r *reader) fillFeed(s span) {
 	ps, clear := r.levelsInTurn(r.portions(s, true))
 	if !clear {
+		if r.askInOrder(s) {
+			return
+		}
 		r.idleSpan(s)
 		return
 	}

@@ -15,6 +15,9 @@ func (r *reader) fillWater(s span) {
 	s = r.feederBeside(r.feedBeside(s))
 	ps, clear := r.levelsInTurn(r.portions(s, false))
 	if !clear {
+		if r.askInOrder(s) {
+			return
+		}
 		r.idleSpan(s)
 		return
 	}
@@ -29,6 +32,10 @@ func (r *reader) fillWater(s span) {
 			c = before
 		}
 		before = c
+		if p.every && c.full && c.amount == nil && c.fraction == nil && r.pouredFull(span{s.frame, p.i, p.j}) {
+			r.useAll(span{s.frame, p.i, p.j})
+			continue
+		}
 		bare := c.amount == nil && !c.full && !c.empty && c.fraction == nil
 		if len(ps) > 1 && bare && n+1 < len(ps) {
 			if r.anotherFilled(p.i, s.j-1) {

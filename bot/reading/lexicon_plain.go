@@ -77,5 +77,5 @@ lulled culled mulled dulled billed quiche quince quarrel jumpy dumpy lumpy grump
 sprinkler sprinklers mister misters splitter splitters dawn dusk daybreak sunup sunrise sundown sunset sticky turd turds cutest gut guts gutted creak creaks creaky adorable sweetest goofy sleepy playful friendly curious shy bossy spoiled mood moody moods broody brood blooded flooded floods wooded hooded
 loved loves loving fighting fought fights fitting petted petting begged begging barged barging chased chasing napping yawned yawning danced climbing climbed jumped jumping
 nodded nodding sunburnt tanned tanning panned canned banned fanned manned scanned spanned planned
-chili chilli salsa kraut sauerkraut kimchi fudge brownies brownie muffins muffin pancakes waffles biscuits jerky brine stew gravy meatballs lasagna tamales dumplings applesauce granola cider mead candles candle playdough epoxy grout mortar concrete cookies jam jelly sausage sausages tacos burritos pies pie buns rolls pickles preserves
+chili chilli salsa kraut sauerkraut kimchi fudge brownies brownie muffins muffin pancakes waffles biscuits jerky brine stew gravy meatballs lasagna tamales dumplings applesauce granola cider mead candles candle playdough flu epoxy grout mortar concrete cookies jam jelly sausage sausages tacos burritos pies pie buns rolls pickles preserves
 `

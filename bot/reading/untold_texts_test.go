@@ -26,7 +26,7 @@ feeder full of water => none
 feeder full of feed => refill feeder=feeder full=true
 
 # which of several levels is whose must be told
-barrels at 1/2 and 1/4 => none
+barrels at 1/2 and 1/4 => clarify about=water
 barrel 1 and barrel 2 half and empty => water barrel=barrel 1 fraction=0.5 seen=true; water barrel=barrel 2 fraction=0 seen=true
 
 # an hour is no degrees
