@@ -510,6 +510,7 @@ var corpusBounds = []struct {
 	{"fourteenth", 0.592, 0.148, false, true},
 	{"fifteenth", 0.66, 0.138, false, true},
 	{"sixteenth", 0.48, 0.113, false, true},
+	{"seventeenth", 0.5, 0.22, false, true},
 	{"aside", 0.785, 0.114, true, true},
 }
 

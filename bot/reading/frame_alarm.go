@@ -74,7 +74,7 @@ func (r *reader) fillAlarm(s span) {
 		}
 		return
 	}
-	if a.What == model.AlarmDown && r.quoteHas(span{s.frame, r.sentenceStart(s.i), s.j}, "put", "had to put") && len(a.Animals) > 0 { // "had to put bram down"
+	if a.What == model.AlarmDown && len(a.Animals) > 0 && r.putThemDown(s) { // "had to put bram down"
 		r.useAll(s)
 		r.remember(sel)
 		from := len(r.out)
@@ -127,6 +127,26 @@ func (r *reader) feederGone(s span) bool {
 	r.useAll(span{s.frame, s.i, to})
 	r.emit(Fact{model.FeedLevel{Feeder: names[0], Fraction: model.Float(0)}}, span{fFeed, s.i, to})
 	return true
+}
+
+// putThemDown says that nothing but pigs stands between a "put" and its "down": not "put in
+// 3 pails, and munti cannot stand".
+func (r *reader) putThemDown(s span) bool {
+	for k := s.i; k < s.j; k++ {
+		if r.items[k].s != "down" {
+			continue
+		}
+		for n := k - 1; n >= r.sentenceStart(s.i) && n >= k-6; n-- {
+			it := &r.items[n]
+			if it.s == "put" || it.s == "had to put" {
+				return true
+			}
+			if it.pig < 0 && it.group < 0 && !it.isAny(whoWords) && !it.isAny(setOf(sAnd, sPronoun, sFiller)) {
+				break
+			}
+		}
+	}
+	return false
 }
 
 // putDown says that one pig that is not named was put down.

@@ -168,7 +168,7 @@ func (r *reader) keeps(first, next attempt, s suspect) bool {
 		case None, Clarify:
 			continue
 		}
-		if dear(e.Act.Intent()) && !among(next.got.Entries, e) {
+		if (dear(e.Act.Intent()) || e.Act.Intent() == "alarm") && !among(next.got.Entries, e) {
 			return false
 		}
 		if e.Act.Intent() == "settings" && e.From <= s.from && s.from < e.To {
@@ -196,6 +196,9 @@ func (r *reader) keeps(first, next attempt, s suspect) bool {
 		}
 		if told && !r.newGround(n, first) && !(s.kind == unheardOf && (next.slip-first.slip < surelySlip || next.residue == 0 && next.gain(first) > 1)) {
 			return false
+		}
+		if diedOrSold(n) && !hasIntent(first.got.Entries, "gone") {
+			return false // no death or sale rests on a slip
 		}
 		switch n.Act.Intent() {
 		case "settings", "away", "note", "undo", "snooze", "remind", "done", "booked", "weather":
@@ -351,4 +354,14 @@ func sameEntries(a, b []Entry) bool {
 		}
 	}
 	return true
+}
+
+// diedOrSold says that an entry tells of pigs that died or were sold.
+func diedOrSold(e Entry) bool {
+	f, ok := e.Act.(Fact)
+	if !ok {
+		return false
+	}
+	g, ok := f.Fact.(model.Gone)
+	return ok && g.How != model.Butchered
 }
