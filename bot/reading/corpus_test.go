@@ -506,11 +506,11 @@ var corpusBounds = []struct {
 	{"tenth", 0.904, 0.041, false, true},
 	{"eleventh", 0.837, 0.034, false, true},
 	{"twelfth", 0.903, 0.03, false, true},
-	{"thirteenth", 0.777, 0.114, false, true},
-	{"fourteenth", 0.592, 0.148, false, true},
-	{"fifteenth", 0.66, 0.138, false, true},
-	{"sixteenth", 0.48, 0.113, false, true},
-	{"seventeenth", 0.5, 0.22, false, true},
+	{"thirteenth", 0.797, 0.098, false, true},
+	{"fourteenth", 0.93, 0.022, false, true},
+	{"fifteenth", 0.8, 0.033, false, true},
+	{"sixteenth", 0.61, 0.063, false, true},
+	{"seventeenth", 0.53, 0.2, false, true},
 	{"aside", 0.785, 0.114, true, true},
 }
 
