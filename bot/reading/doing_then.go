@@ -40,7 +40,7 @@ func (r *reader) putOffBehind(k, j int) bool {
 		switch {
 		case it.number() && !it.soft && !it.qty(hours), it.kind == itFrac, it.is(sFull) && !it.is(sFill):
 			return false
-		case putOffWords[it.s]:
+		case putOffWords[it.s], it.kind == itDay && (it.day.form == dayOffset && it.day.a > 0 || it.day.mod > 0):
 			then = true
 		case then && it.kind == itWord && pastTense(it.s):
 			return false
@@ -51,5 +51,5 @@ func (r *reader) putOffBehind(k, j int) bool {
 
 var (
 	doingSenses = setOf(sFill, sPour, sWorm, sTreat, sMove, sMixed, sWeigh, sTape, sHose, sWatered)
-	putOffWords = setOfWords(split("after, before, when, once, once the, later, as soon as, soon as, tonight, after work, after lunch, after dinner, after supper, after church, after school, when i get home, when i get back"))
+	putOffWords = setOfWords(split("after, before, soon, later on, later today, tomorrow, tmrw, this evening, in the morning, first thing, next week, when, once, once the, later, as soon as, soon as, tonight, after work, after lunch, after dinner, after supper, after church, after school, when i get home, when i get back"))
 )

@@ -137,8 +137,6 @@ func (r *reader) readItems() {
 	r.wagers()
 	r.unitTold()
 	r.crateTold()
-	r.noneDid()
-	r.doingLater()
 	r.asides()
 	r.pensAsGoods()
 	r.relayed()

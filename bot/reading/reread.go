@@ -197,9 +197,6 @@ func (r *reader) keeps(first, next attempt, s suspect) bool {
 		if told && !r.newGround(n, first) && !(s.kind == unheardOf && (next.slip-first.slip < surelySlip || next.residue == 0 && next.gain(first) > 1)) {
 			return false
 		}
-		if diedOrSold(n) && !hasIntent(first.got.Entries, "gone") {
-			return false // no death or sale rests on a slip
-		}
 		switch n.Act.Intent() {
 		case "settings", "away", "note", "undo", "snooze", "remind", "done", "booked", "weather":
 			if (s.kind != unheardOf || s.english) && !hasIntent(first.got.Entries, n.Act.Intent()) {
@@ -354,14 +351,4 @@ func sameEntries(a, b []Entry) bool {
 		}
 	}
 	return true
-}
-
-// diedOrSold says that an entry tells of pigs that died or were sold.
-func diedOrSold(e Entry) bool {
-	f, ok := e.Act.(Fact)
-	if !ok {
-		return false
-	}
-	g, ok := f.Fact.(model.Gone)
-	return ok && g.How != model.Butchered
 }
