@@ -133,6 +133,7 @@ var vetoes = [numFrames][]veto{
 		{"all eat good", (*reader).herdUnnamed, drop},
 	},
 	fTarget: {
+		{"target 200 for the lot", (*reader).pricedTarget, drop},
 		{"if I raise the target to 270", (*reader).targetSupposed, drop},
 	},
 	fChore: {
@@ -201,6 +202,11 @@ var namingWords = phrasesOf("called, call, calling, named, name, names, rename, 
 func (r *reader) targetSupposed(s span, _ int) bool {
 	said := r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)})
 	return strings.Contains(said, " if ") && saysAny(said, asksThen) || r.asked(s) && saysAny(said, asksThen)
+}
+
+// pricedTarget says that the number is what the pigs cost.
+func (r *reader) pricedTarget(s span, _ int) bool {
+	return saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), pricedWords) && r.firstQty(s, mass) < 0
 }
 
 var asksThen = phrasesOf("does that, does it, will that, will they, would that, would it, would they, how much, how long, when, what, how many, is that, do they, do we, do i")

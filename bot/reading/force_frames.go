@@ -20,6 +20,7 @@ func (r *reader) forceFrames() {
 	r.forceHours()
 	r.forceAdded()
 	r.backOn()
+	r.bagTold()
 	r.bothOfKind()
 	r.forceSetUp()
 	r.lackOfWater()

@@ -74,8 +74,9 @@ func (r *reader) fillBooked(s span) {
 			}
 		}
 		it.used = true
-		if it.day.coarse {
-			r.clarify(Clarify{About: "booked", Code: "date_unclear", Want: "date", Draft: []Entry{r.draft(Fact{model.Booked{Count: r.bookedCount(lo, hi)}}, s)}}, s)
+		if it.day.coarse { // the draft keeps about when, so that "the 3rd" is one of that month
+			near, _ := it.day.on(r.today, lookForward, r.dayFirst)
+			r.clarify(Clarify{About: "booked", Code: "date_unclear", Want: "date", Draft: []Entry{r.draft(Fact{model.Booked{Day: near, Count: r.bookedCount(lo, hi)}}, s)}}, s)
 			continue
 		}
 		day, ok := it.day.on(r.today, lookForward, r.dayFirst)

@@ -2,7 +2,6 @@ package reading
 
 import (
 	"maps"
-	"strings"
 
 	"troughbell/model"
 )
@@ -48,7 +47,7 @@ func (r *reader) tellsProtein(s span) bool {
 	called := r.percentOfFeed(s)
 	for n := s.i; n < s.j; n++ {
 		it := &r.items[n]
-		if called && (it.s == "feeding" || strings.HasSuffix(it.s, "feed store")) {
+		if called && (it.s == "feeding" || it.is(sBuy) && it.unit == 0 && it.kind == itWord) {
 			continue
 		}
 		if it.quest || it.pig >= 0 || it.qty(money) || it.qty(mass) || it.feeder >= 0 || it.barrel >= 0 && !it.either || it.isAny(setOf(sBuy, sFill, sMixed, sPour, sWorm, sTreat, sProduct, sHumid, sWeather)) && it.canon == "" {

@@ -136,6 +136,11 @@ func appendTags(out []string, a, b int) []string {
 func (r *reader) namesArrival(n naming) (*Recorded, Entry, bool) {
 	for rec, a := range r.arrivalsBefore() {
 		if len(a.Animals) > 0 || a.Count != len(n.names) {
+			if some, ok := namedOfSex(a, n); ok {
+				e := rec.Entry
+				e.Act = Fact{some}
+				return rec, e, some.Check() == nil
+			}
 			continue
 		}
 		a.Animals = n.names

@@ -23,7 +23,7 @@ var (
 		pig, pigs, piglet, piglets, weaner, weaners, new, little, ones, guys, kids, kid, wife, husband, daughter, daughters, son, sons, grandkids, children, family, girls, boys,
 		picked, chose, chosen, decided, on, going, by, gonna, to, as, for, so, ok, okay, and, btw, just, finally, got, two, three, four, five, six, seven, eight, now, today`))
 	// betweenNames stand between names and the words for their sex.
-	betweenNames = setOfWords(split(`and, n, the, a, an, is, are, both, all, being, who, that, one, little, big, he's, hes, she's, shes, they're, theyre`))
+	betweenNames = setOfWords(split(`and, n, the, a, an, is, are, both, all, being, called, named, who, that, one, little, big, he's, hes, she's, shes, they're, theyre`))
 	restWords    = setOfWords(split(`rest, others, other`))
 )
 
@@ -45,7 +45,7 @@ func (r *reader) namingIn(text string) (n naming, ok bool) {
 		before := t
 		before.names, before.sexes = slices.Clone(t.names), slices.Clone(t.sexes)
 		if rest, whole := t.sentence(words); !whole {
-			if len(t.names) < 2 || i == 0 && len(rest) == len(words) {
+			if len(t.names) < 2 && (i == 0 || len(before.names) == 0) || i == 0 && len(rest) == len(words) {
 				return naming{}, false
 			}
 			if i > 0 {

@@ -33,6 +33,12 @@ func (r *reader) answer() (Reading, bool) {
 	if len(r.items) > 1 && asksFirst[r.items[0].s] { // "is 85 ok" answers nothing
 		return Reading{}, false
 	}
+	if r.saysBagSize(0) && p.Clarify.Want != "size" {
+		return Reading{}, false // "bag is 50" is no barrel of 50 gallons
+	}
+	if p.Clarify.Want == "target_kg" && saysAny(r.said(span{0, 0, len(r.items)}), pricedWords) {
+		return Reading{}, false // "200 for the lot" is what they cost
+	}
 	if got, ok := r.unitAnswer(p); ok {
 		r.answered = true
 		return got, true
@@ -52,6 +58,9 @@ func (r *reader) answer() (Reading, bool) {
 	}
 	return Reading{}, false
 }
+
+// pricedWords make of a number a price.
+var pricedWords = phrasesOf("for the lot, for all, for all of them, for everything, apiece, a piece, each, a head, per head, per pig, a pig, bucks, dollars, quid, paid, cost, cost us, cost me")
 
 // asksFirst are words that a question begins with and no answer does.
 var asksFirst = setOfWords(split("is, are, does, isn't, isnt, aren't, arent, can, should"))

@@ -179,6 +179,9 @@ func (r *reader) thingAnswer(c Clarify) ([]Entry, bool) {
 }
 
 func (r *reader) dateAnswer(c Clarify) ([]Entry, bool) {
+	if !r.onlyDate() {
+		return nil, false
+	}
 	for k := range r.items {
 		it := &r.items[k]
 		day, ok := r.offeredDay(c, it)
@@ -385,3 +388,25 @@ func withDays(f model.Fact, it *item, dim dimension) (model.Fact, bool) {
 	}
 	return nil, false
 }
+
+// onlyDate says that the text tells a day and nothing else of the trade: "the 3rd, he
+// said", where "that's it for today" and "fed them yesterday" answer nothing.
+func (r *reader) onlyDate() bool {
+	for k := range r.items {
+		it := &r.items[k]
+		switch {
+		case it.kind == itDay && it.day.form == dayOffset && it.day.a <= 0:
+			if len(r.items) > 2 {
+				return false
+			}
+		case it.kind == itDay, it.kind == itClock:
+		case it.pig >= 0, it.feeder >= 0, it.barrel >= 0, it.pen >= 0, it.unit != 0 && it.kind == itQty:
+			return false
+		case it.kind == itWord && it.isAny(answersNoDate):
+			return false
+		}
+	}
+	return true
+}
+
+var answersNoDate = setOf(sFill, sPour, sFull, sEmpty, sWorm, sTreat, sProduct, sGave, sMove, sSick, sDown, sOut, sDied, sSold, sWeigh, sTape, sMixed, sBuy, sPay, sThanks, sRemind, sUndo, sFence, sWallow, sHose)

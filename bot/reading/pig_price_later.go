@@ -11,6 +11,7 @@ func (r *reader) laterPrices() {
 	if n == 0 {
 		return
 	}
+	r.priceOfLot(n)
 	for k := 1; k < len(r.items); k++ {
 		it := &r.items[k]
 		bare := it.kind == itNum && !it.soft && !it.ord && !it.rng
@@ -38,6 +39,26 @@ func (r *reader) laterPrices() {
 			}
 		}
 	}
+}
+
+// priceOfLot takes a text that is but a number "for the lot", or "for all four", for what
+// the pigs that just came cost.
+func (r *reader) priceOfLot(came int) {
+	if len(r.items) < 3 || r.items[0].kind != itNum || r.items[0].soft || r.items[1].s != "for" || !r.items[2].is(sAll) {
+		return
+	}
+	end := 3
+	if end < len(r.items) && r.items[end].kind == itNum && int(r.items[end].v) == came {
+		end++
+	}
+	if end < len(r.items) && r.items[end].gap < gapComma {
+		return
+	}
+	r.payBare(0, true)
+	for m := 2; m < end; m++ {
+		r.blank(m)
+	}
+	r.items[2].s, r.items[2].sense = "pigs", setOf(sPigs)
 }
 
 // payBare makes money of the number at item k, where it is bare.

@@ -134,6 +134,7 @@ func (r *reader) readItems() {
 	r.notOurs()
 	r.smallLeads()
 	r.meatBack()
+	r.penCalled()
 	r.wagers()
 	r.unitTold()
 	r.crateTold()

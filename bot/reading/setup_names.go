@@ -9,6 +9,7 @@ import (
 // setUpState is what the text itself has set up so far, so that later words of
 // the same text may speak of it.
 type setUpState struct {
+	inIt             bool   // the pigs are in the pen that is being told of
 	feeders, barrels []int8 // the herd's that were spoken of
 	inSpan           []int8 // those of the span in hand
 	sizes            map[string]float64

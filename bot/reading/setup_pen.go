@@ -51,6 +51,9 @@ func (r *reader) fillSetPen(s span) {
 			ts[x].inUse, found = true, true
 		}
 	}
+	if len(ts) == 1 && r.setUp.inIt {
+		ts[0].inUse = true
+	}
 	for _, t := range ts {
 		th := &model.Thing{Name: t.name, AreaM2: t.m2}
 		if t.inUse {

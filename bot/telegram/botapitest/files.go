@@ -59,7 +59,7 @@ func (s *Server) serveFile(w http.ResponseWriter, r *http.Request, path string) 
 	f := s.fault(Download, "")
 	b, ok := s.files[id]
 	s.mu.Unlock()
-	if !f.waited(r) {
+	if !f.waited(r, s.closed) {
 		return
 	}
 	switch {

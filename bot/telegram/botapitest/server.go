@@ -25,6 +25,9 @@ const botID = 7
 type Server struct {
 	Token string
 	http  *httptest.Server
+	// closed is closed when the server ends, so that no call hangs on.
+	closed chan struct{}
+	ending sync.Once
 
 	mu       sync.Mutex
 	updates  []queued
@@ -113,7 +116,7 @@ const Hangs = time.Hour
 // New starts a server for a bot with the token. Close ends it.
 func New(token string) *Server {
 	s := &Server{
-		Token: token, nextID: 1000, lastID: 5000, news: make(chan struct{}),
+		Token: token, nextID: 1000, lastID: 5000, news: make(chan struct{}), closed: make(chan struct{}),
 		faults: map[string][]Fault{}, clock: time.Now, files: map[string][]byte{},
 	}
 	s.http = httptest.NewServer(http.HandlerFunc(s.serve))
@@ -129,6 +132,7 @@ func (s *Server) URLVia(name string) string { return s.http.URL + "/via/" + name
 
 // Close ends the server and breaks its connections.
 func (s *Server) Close() {
+	s.ending.Do(func() { close(s.closed) }) // a call that hangs may not see that its caller went
 	s.http.CloseClientConnections()
 	s.http.Close()
 }
@@ -241,7 +245,7 @@ func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
 	s.calls = append(s.calls, Call{Method: method, Params: r.Form})
 	f := s.fault(method, r.Form.Get("chat_id"))
 	s.mu.Unlock()
-	if !f.waited(r) {
+	if !f.waited(r, s.closed) {
 		return
 	}
 	switch {
@@ -257,7 +261,10 @@ func (s *Server) serve(w http.ResponseWriter, r *http.Request) {
 	case f.Lost:
 		hangUp(w)
 	case f.Silent:
-		<-r.Context().Done()
+		select {
+		case <-r.Context().Done():
+		case <-s.closed:
+		}
 	case refusal != nil:
 		fail(w, *refusal)
 	default:
@@ -328,7 +335,7 @@ func hangUp(w http.ResponseWriter) {
 
 // waited spends the time that a fault takes, and reports whether the caller is still
 // there then.
-func (f Fault) waited(r *http.Request) bool {
+func (f Fault) waited(r *http.Request, closed <-chan struct{}) bool {
 	if f.Delay <= 0 {
 		return true
 	}
@@ -336,6 +343,8 @@ func (f Fault) waited(r *http.Request) bool {
 	case <-time.After(f.Delay):
 		return true
 	case <-r.Context().Done():
+		return false
+	case <-closed:
 		return false
 	}
 }
