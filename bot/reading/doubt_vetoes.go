@@ -204,9 +204,14 @@ func (r *reader) targetSupposed(s span, _ int) bool {
 	return strings.Contains(said, " if ") && saysAny(said, asksThen) || r.asked(s) && saysAny(said, asksThen)
 }
 
-// pricedTarget says that the number is what the pigs cost.
+// pricedTarget says that the number is what the pigs cost, by the words right behind it.
 func (r *reader) pricedTarget(s span, _ int) bool {
-	return saysAny(r.said(span{0, r.sentenceStart(s.i), r.sentenceEnd(s.j - 1)}), pricedWords) && r.firstQty(s, mass) < 0
+	for k := s.i; k < s.j; k++ {
+		if it := &r.items[k]; it.kind == itNum && !it.soft && k+1 < len(r.items) && r.items[k+1].gap == gapNone {
+			return saysAny(r.said(span{0, k + 1, min(k+4, r.clauseEnd(k))}), pricedWords)
+		}
+	}
+	return false
 }
 
 var asksThen = phrasesOf("does that, does it, will that, will they, would that, would it, would they, how much, how long, when, what, how many, is that, do they, do we, do i")

@@ -71,8 +71,9 @@ func TestAtATerminal(t *testing.T) {
 	ended := make(chan error, 1)
 	go func() { ended <- chat.Run(t.Context(), program, program) }()
 	sees(t, &seen, 0, "How many pigs") // a new herd is greeted
+	sees(t, &seen, 0, "\n> ")          // what is typed before the prompt is a line of the kernel's
 	typed(strings.TrimSpace(setUp) + "\r")
-	sees(t, &seen, 0, "4 pigs came")
+	sees(t, &seen, 0, "nudges") // the line itself is seen at once
 
 	typed("fence 5.3" + left + "\x7f2") // the cursor stands before the 3: now 523
 	sees(t, &seen, 0, "fence 5")
