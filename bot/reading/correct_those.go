@@ -66,17 +66,11 @@ func (r *reader) onlyThose() (Reading, bool) {
 		return Reading{}, false
 	}
 	e := rec.Entry
-	switch v := f.Fact.(type) {
-	case model.Worm:
-		v.Animals = names
-		e.Act = Fact{v}
-	case model.Treat:
-		v.Animals = names
-		e.Act = Fact{v}
-	case model.Move:
-		v.Animals = names
-		e.Act = Fact{v}
+	some, ok := withAnimals(f.Fact, names)
+	if !ok {
+		return Reading{}, false
 	}
+	e.Act = Fact{some}
 	return r.replaced(rec, e), true
 }
 

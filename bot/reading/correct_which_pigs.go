@@ -40,17 +40,11 @@ func (r *reader) whichPigs() (Reading, bool) {
 		return Reading{}, false
 	}
 	e := rec.Entry
-	switch f := fact.(type) {
-	case model.Worm:
-		f.Animals = now
-		e.Act = Fact{f}
-	case model.Treat:
-		f.Animals = now
-		e.Act = Fact{f}
-	case model.Move:
-		f.Animals = now
-		e.Act = Fact{f}
+	f, ok := withAnimals(fact, now)
+	if !ok {
+		return Reading{}, false
 	}
+	e.Act = Fact{f}
 	return r.replaced(rec, e), true
 }
 

@@ -45,7 +45,7 @@ func (r *reader) blockPrices() {
 				r.items[from].canon, r.items[from].sense = "", senses{}
 			}
 			p.canon, p.sense = "", senses{}
-			r.payBare(k, true)
+			r.payBare(k)
 			r.settled = append(r.settled, span{fSpend, from, k + 1})
 		}
 	}

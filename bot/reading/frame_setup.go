@@ -179,6 +179,7 @@ func (r *reader) fillChore(s span) {
 // fillQuiet reads the hours in which nothing routine is told.
 func (r *reader) fillQuiet(s span) {
 	var clocks []int
+	var halves []bool // whether each hour was told with its half of the day
 	turned := r.beforeThenAfter(s)
 	for k := s.i; k < s.j; k++ {
 		it := &r.items[k]
@@ -188,14 +189,14 @@ func (r *reader) fillQuiet(s span) {
 			if !it.ampm && m < 720 && len(clocks) == 0 && !turned {
 				m += 720
 			}
-			clocks = append(clocks, m)
+			clocks, halves = append(clocks, m), append(halves, it.ampm)
 		case it.kind == itNum && !it.soft && it.v >= 0 && it.v <= 24:
 			add := func(v float64) {
 				m := int(v) * 60
 				if (len(clocks) == 0) != turned && v < 12 && v >= 5 {
 					m += 720
 				}
-				clocks = append(clocks, m%1440)
+				clocks, halves = append(clocks, m%1440), append(halves, false)
 			}
 			add(it.v)
 			if it.rng {
@@ -219,7 +220,7 @@ func (r *reader) fillQuiet(s span) {
 		r.idleSpan(s)
 		return
 	}
-	if !turned && clocks[0] < 720 && clocks[0] > clocks[1] && r.morningFirst(s) && !r.morningLast(s) {
+	if !turned && clocks[0] < 720 && clocks[0] > clocks[1] && halves[0] && !halves[len(halves)-1] {
 		clocks[1] += 720 // "from 8 in the morning til 3"
 	}
 	if turned {
@@ -268,23 +269,3 @@ var newWords = map[string]bool{"new": true, "another": true, "extra": true, "add
 // mostFeet is the longest side of a wallow in feet that inches behind three numbers
 // are not taken for. Common practice, no source.
 const mostFeet = 40
-
-// morningFirst says that the first hour of a span is told to be one of the morning, and
-// morningLast that the last is.
-func (r *reader) morningFirst(s span) bool {
-	for k := s.i; k < s.j; k++ {
-		if it := &r.items[k]; it.kind == itClock || it.kind == itNum && !it.soft {
-			return it.kind == itClock && it.ampm
-		}
-	}
-	return false
-}
-
-func (r *reader) morningLast(s span) bool {
-	for k := s.j - 1; k >= s.i; k-- {
-		if it := &r.items[k]; it.kind == itClock || it.kind == itNum && !it.soft {
-			return it.kind == itClock && it.ampm
-		}
-	}
-	return false
-}

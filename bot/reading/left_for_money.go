@@ -146,10 +146,7 @@ var (
 
 // asMoney makes money of the number at item k and blanks the words of cash behind it.
 func (r *reader) asMoney(k int) {
-	it := &r.items[k]
-	if u := unitNamed(r.currency()); it.kind == itNum && u != 0 {
-		it.kind, it.unit = itQty, u
-	}
+	r.payBare(k)
 	end := min(k+6, r.clauseEnd(k))
 	for n := k + 1; n < end && r.items[n].gap == gapNone; n++ {
 		if w := r.items[n].s; !cashWords[w] && w != "in" && w != "my" && w != "our" && w != "hand" && w != "pocket" && w != "pockets" && w != "money" && w != "in my" && !r.items[n].is(sFiller) {

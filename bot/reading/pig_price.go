@@ -23,9 +23,7 @@ func (r *reader) pigPrices() {
 		if bare && end == 0 && r.items[k-1].s != "for" && r.items[k-1].s != "paid" {
 			continue
 		}
-		if u := unitNamed(r.currency()); bare && u != 0 {
-			it.kind, it.unit = itQty, u
-		}
+		r.payBare(k)
 		if end > 0 {
 			it.v *= float64(n)
 			for m := k + 1; m < end; m++ {

@@ -23,11 +23,11 @@ func (r *reader) laterPrices() {
 			for m := k + 1; m < end; m++ {
 				r.blank(m)
 			}
-			r.payBare(k, bare)
+			r.payBare(k)
 			for m := end; m+2 < len(r.items) && m < end+2; m++ { // "plus 20 for the crate"
 				x := &r.items[m]
 				if x.kind == itNum && !x.soft && (r.items[m+1].s == "for" || r.items[m+1].is(sMore)) {
-					r.payBare(m, true)
+					r.payBare(m)
 					r.items[m].gap = max(r.items[m].gap, gapComma)
 				}
 			}
@@ -35,7 +35,7 @@ func (r *reader) laterPrices() {
 		if k+2 < len(r.items) && r.items[k+1].s == "for" && r.items[k+2].is(sAll) { // "paid 195 for all three"
 			if x := k + 3; x < len(r.items) && r.items[x].kind == itNum && int(r.items[x].v) == r.alive && r.onlyPigsPaid(k, x+1) {
 				r.blank(x)
-				r.payBare(k, bare)
+				r.payBare(k)
 			}
 		}
 	}
@@ -54,7 +54,7 @@ func (r *reader) priceOfLot(came int) {
 	if end < len(r.items) && r.items[end].gap < gapComma {
 		return
 	}
-	r.payBare(0, true)
+	r.payBare(0)
 	for m := 2; m < end; m++ {
 		r.blank(m)
 	}
@@ -62,8 +62,8 @@ func (r *reader) priceOfLot(came int) {
 }
 
 // payBare makes money of the number at item k, where it is bare.
-func (r *reader) payBare(k int, bare bool) {
-	if u := unitNamed(r.currency()); bare && u != 0 {
+func (r *reader) payBare(k int) {
+	if u := unitNamed(r.currency()); r.items[k].kind == itNum && u != 0 {
 		r.items[k].kind, r.items[k].unit = itQty, u
 	}
 }

@@ -40,9 +40,7 @@ func (r *reader) forTheLot() {
 		if !went {
 			continue
 		}
-		if u := unitNamed(r.currency()); it.kind == itNum && u != 0 {
-			it.kind, it.unit = itQty, u
-		}
+		r.payBare(k)
 		m := k + 1
 		for ; m < len(r.items) && r.items[m].gap == gapNone && m <= n+2; m++ {
 			r.blank(m)
